@@ -1,0 +1,215 @@
+#include "core/assess/assess.h"
+
+#include <algorithm>
+#include <boost/math/tools/roots.hpp>
+#include <cmath>
+#include <limits>
+
+#include "core/assess/entry_rules.h"
+#include "core/chamber/results.h"
+#include "core/clearance/results.h"
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "core/limits/results.h"
+#include "core/masses/results.h"
+#include "core/model/inputs.h"
+#include "core/motion/results.h"
+
+namespace strokewright::assess {
+namespace {
+
+using describe::Catalogue;
+using describe::Cell;
+using describe::Evaluation;
+using describe::Input;
+using describe::Result;
+using describe::Rule;
+using describe::State;
+
+struct Subject {
+  std::span<const Result* const> results;
+  std::span<const Rule* const> rules;
+};
+
+Catalogue makeCatalogue() {
+  const std::array subjects = {
+      Subject{{}, entryRules()},
+      Subject{chamber::results(), chamber::rules()},
+      Subject{motion::results(), motion::rules()},
+      Subject{deck::results(), deck::rules()},
+      Subject{compression::results(), compression::rules()},
+      Subject{masses::results(), masses::rules()},
+      Subject{limits::results(), limits::rules()},
+      Subject{clearance::results(), clearance::rules()},
+  };
+  const auto inputs = model::inputs();
+  std::vector<const Result*> results;
+  std::vector<const Rule*> rules;
+  for (const Subject& subject : subjects) {
+    results.insert(results.end(), subject.results.begin(), subject.results.end());
+    rules.insert(rules.end(), subject.rules.begin(), subject.rules.end());
+  }
+  return {{inputs.begin(), inputs.end()}, results, rules, model::in::cylinderCount};
+}
+
+std::vector<describe::Subject> subjectsOf(const model::Project& project) {
+  std::vector<describe::Subject> subjects;
+  for (const model::Engine& engine : project.engines) {
+    subjects.push_back({&engine.entries, engine.part == model::Part::Donor});
+  }
+  return subjects;
+}
+
+}  // namespace
+
+const Catalogue& catalogue() {
+  static const Catalogue kCatalogue = makeCatalogue();
+  return kCatalogue;
+}
+
+Assessment::Assessment(const model::Project& project)
+    : project_(&project),
+      evaluation_(catalogue(), subjectsOf(project), project.referenceDonor),
+      findings_(project.engines.size()) {
+  evaluation_.run();
+  evaluation_.findTolerances();
+  for (int engine = 0; engine < evaluation_.engines(); ++engine) {
+    std::vector<describe::Finding>& findings = findings_[static_cast<std::size_t>(engine)];
+    for (const Rule* rule : catalogue().rules()) evaluation_.judge(engine, *rule, findings);
+    std::stable_sort(
+        findings.begin(), findings.end(),
+        [](const describe::Finding& a, const describe::Finding& b) { return a.weight > b.weight; });
+  }
+}
+
+std::vector<Assessment::Wait> Assessment::waitsFor(int engine, const Result& result,
+                                                   int cylinder) const {
+  std::vector<Wait> waits;
+  const describe::Reads& missing = evaluation_.cell(engine, result, cylinder).notes.missing;
+  for (const bool donors : {false, true}) {
+    const auto& bits = donors ? missing.donor : missing.own;
+    for (const Input* input : catalogue().inputs()) {
+      if (bits[static_cast<std::size_t>(input->number)]) waits.push_back({input, donors});
+    }
+  }
+  return waits;
+}
+
+int Assessment::waiting(int engine, const Input& input) const {
+  const auto bit = static_cast<std::size_t>(input.number);
+  const auto& results = catalogue().results();
+  return static_cast<int>(std::count_if(results.begin(), results.end(), [&](const Result* result) {
+    const Cell& cell = evaluation_.cell(engine, *result);
+    return cell.state == State::Waits && cell.notes.missing.own[bit];
+  }));
+}
+
+bool Assessment::forbidden() const {
+  return std::any_of(findings_.begin(), findings_.end(), [](const auto& findings) {
+    return !findings.empty() && findings.front().weight == describe::Weight::Forbids;
+  });
+}
+
+bool Assessment::sameInAll(int engine, const Result& result) const {
+  const Cell& first = evaluation_.cell(engine, result, 0);
+  for (int i = 1; i < evaluation_.cylinders(engine); ++i) {
+    const Cell& other = evaluation_.cell(engine, result, i);
+    if (other.state != first.state) return false;
+    if (std::abs(other.value - first.value) > 1e-12 * std::abs(first.value)) return false;
+  }
+  return true;
+}
+
+namespace {
+
+/// The interval to look in: what is possible, cut to what an entry could sanely be.
+std::pair<double, double> searchRange(const Evaluation& evaluation, int engine, const Input& input,
+                                      int cylinder) {
+  const double now = std::abs(evaluation.inputValue(engine, input, std::max(cylinder, 0)));
+  const double scale = std::max({now, std::abs(input.typical), input.plusMinus});
+  double least = std::max(input.possible.least, -20.0 * scale);
+  const double most = std::min(input.possible.most, 20.0 * scale);
+  if (input.possible.leastExcluded && least == input.possible.least) {
+    least = std::nextafter(least, most);
+  }
+  return {least, most};
+}
+
+}  // namespace
+
+Solution solve(Evaluation& evaluation, int engine, const Result& result, int cylinder,
+               double wanted, const Input& input, int inputCylinder) {
+  Evaluation trial = evaluation;
+  const double now = evaluation.inputValue(engine, input, std::max(inputCylinder, 0));
+  Solution solution{.value = {}, .nearest = now, .reached = 0.0};
+  double nearestMiss = std::numeric_limits<double>::infinity();
+
+  /// Difference to what is wanted; nothing where the result has no value.
+  const auto miss = [&](double value) -> std::optional<double> {
+    trial.put(engine, input, inputCylinder, value);
+    const Cell& cell = trial.fresh(engine, result, cylinder);
+    if (cell.state != State::Value) return std::nullopt;
+    const double difference = cell.value - wanted;
+    if (std::abs(difference) < nearestMiss) {
+      nearestMiss = std::abs(difference);
+      solution.nearest = value;
+      solution.reached = cell.value;
+    }
+    return difference;
+  };
+
+  // Walk outwards from where it stands, both ways, until the sign changes: the root next to the
+  // present value is the one the builder means.
+  const auto [least, most] = searchRange(evaluation, engine, input, inputCylinder);
+  constexpr int kSteps = 64;
+  const double start = std::clamp(now, least, most);
+  std::optional<std::pair<double, double>> bracket;
+  std::optional<double> lastUp = miss(start);
+  std::optional<double> lastDown = lastUp;
+  if (lastUp && *lastUp == 0.0) {
+    solution.value = start;
+    return solution;
+  }
+  double up = start;
+  double down = start;
+  for (int i = 1; i <= kSteps && !bracket; ++i) {
+    const double part = std::pow(static_cast<double>(i) / kSteps, 3.0);
+    const double nextUp = start + part * (most - start);
+    const double nextDown = start - part * (start - least);
+    const std::optional<double> missUp = nextUp > up ? miss(nextUp) : std::nullopt;
+    if (missUp && lastUp && *missUp * *lastUp <= 0.0) bracket = {up, nextUp};
+    const std::optional<double> missDown = nextDown < down ? miss(nextDown) : std::nullopt;
+    if (!bracket && missDown && lastDown && *missDown * *lastDown <= 0.0) {
+      bracket = {nextDown, down};
+    }
+    up = nextUp;
+    down = nextDown;
+    lastUp = missUp;
+    lastDown = missDown;
+  }
+  if (!bracket) return solution;
+
+  std::uintmax_t iterations = 100;
+  const auto function = [&](double value) { return miss(value).value_or(0.0); };
+  const auto [from, to] =
+      boost::math::tools::toms748_solve(function, bracket->first, bracket->second,
+                                        boost::math::tools::eps_tolerance<double>(50), iterations);
+  miss(0.5 * (from + to));
+  solution.value = solution.nearest;
+  return solution;
+}
+
+std::vector<SweepPoint> sweep(Evaluation& evaluation, int engine, const Result& result,
+                              int cylinder, const Input& input, std::span<const double> at) {
+  Evaluation trial = evaluation;
+  std::vector<SweepPoint> points;
+  points.reserve(at.size());
+  for (const double value : at) {
+    trial.put(engine, input, -1, value);
+    const Cell& cell = trial.fresh(engine, result, cylinder);
+    if (cell.state == State::Value) points.push_back({value, cell.value});
+  }
+  return points;
+}
+
+}  // namespace strokewright::assess

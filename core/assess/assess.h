@@ -1,0 +1,82 @@
+#pragma once
+/// From a project to everything the workbench tells of it.
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/describe/evaluation.h"
+#include "core/model/engine.h"
+
+namespace strokewright::assess {
+
+/// All inputs, results and rules of the workbench.
+const describe::Catalogue& catalogue();
+
+/// Never stored, never edited, never undone: made again from the project at every edit.
+/// The project must outlive it.
+class Assessment {
+ public:
+  explicit Assessment(const model::Project& project);
+
+  const model::Project& project() const { return *project_; }
+  describe::Evaluation& evaluation() { return evaluation_; }
+  const describe::Evaluation& evaluation() const { return evaluation_; }
+
+  const describe::Cell& operator()(int engine, const describe::Result& result,
+                                   int cylinder = 0) const {
+    return evaluation_.cell(engine, result, cylinder);
+  }
+
+  /// The entries a result waits for, in page order; those of the reference donor after its own.
+  struct Wait {
+    const describe::Input* input = nullptr;
+    bool donors = false;
+    bool operator==(const Wait&) const = default;
+  };
+  std::vector<Wait> waitsFor(int engine, const describe::Result& result, int cylinder = 0) const;
+
+  /// How many results of this engine wait for an entry.
+  int waiting(int engine, const describe::Input& input) const;
+
+  /// What speaks against an engine, the heaviest first, then in page order.
+  std::span<const describe::Finding> findings(int engine) const {
+    return findings_[static_cast<std::size_t>(engine)];
+  }
+  /// Something forbids, in any engine.
+  bool forbidden() const;
+
+  /// Equal in every cylinder, to the digits a double has.
+  bool sameInAll(int engine, const describe::Result& result) const;
+
+ private:
+  const model::Project* project_;
+  describe::Evaluation evaluation_;
+  std::vector<std::vector<describe::Finding>> findings_;
+};
+
+/// Which input would have to be what for a result to be as wanted.
+struct Solution {
+  std::optional<double> value;  ///< [SI] of the input; nothing: no value within its limits does it
+  double nearest = 0.0;         ///< [SI] of the input, where the result comes nearest
+  double reached = 0.0;         ///< [SI] of the result there
+};
+
+/// Solves within the range in which the input is possible, starting near where it stands.
+/// @param inputCylinder -1: the same number in every cylinder.
+/// @source bracketing root finder TOMS 748 of Boost.Math (Alefeld, Potra, Shi 1995).
+Solution solve(describe::Evaluation& evaluation, int engine, const describe::Result& result,
+               int cylinder, double wanted, const describe::Input& input, int inputCylinder);
+
+/// A result against an input, at the given values of the input; NaN never: a point that is
+/// refused or waits is left out.
+struct SweepPoint {
+  double input;   ///< [SI]
+  double result;  ///< [SI]
+};
+std::vector<SweepPoint> sweep(describe::Evaluation& evaluation, int engine,
+                              const describe::Result& result, int cylinder,
+                              const describe::Input& input, std::span<const double> at);
+
+}  // namespace strokewright::assess

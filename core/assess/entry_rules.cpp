@@ -1,0 +1,318 @@
+#include "core/assess/entry_rules.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+#include "core/model/inputs.h"
+#include "core/units/parse.h"
+
+namespace strokewright::assess {
+namespace {
+
+using describe::Entry;
+using describe::Finding;
+using describe::Input;
+using describe::Origin;
+using describe::Per;
+using describe::Quantity;
+using describe::Reader;
+using describe::Rule;
+using describe::Sentence;
+using describe::Speaker;
+using describe::takeAs;
+using describe::Weight;
+using units::Kind;
+
+constexpr std::string_view kPractice = "common practice, no published source";
+constexpr std::string_view kBench = "what can stand on a bench";
+
+/// Asks a question of every entry of the engine.
+template <typename Question>
+void eachEntry(Reader& read, const Question& question) {
+  for (const Input* input : model::inputs()) {
+    const Entry& entry = *read.entry(*input);
+    if (!entry.empty()) question(*input, entry);
+  }
+}
+
+/// The entry's text read once more, for why and how it was read.
+units::Parsed reread(const Input& input, const Entry& entry) {
+  const units::Unit* bare = units::findUnit(input.kind, entry.unit);
+  return units::parse(input.kind, entry.text,
+                      bare != nullptr ? *bare : units::unitsOf(input.kind)[0]);
+}
+
+/// A slip of the pen: the number meant another unit, or slipped by a power of ten.
+struct Slip {
+  std::string_view meant;  ///< "inches"
+  double factor;           ///< true value over what was read
+};
+
+std::span<const Slip> slipsOf(Kind kind) {
+  static constexpr std::array kLengths = {
+      Slip{"inches", 25.4},          Slip{"centimetres", 10.0},       Slip{"metres", 1000.0},
+      Slip{"millimetres", 1 / 25.4}, Slip{"ten times as much", 10.0}, Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kFine = {Slip{"thousandths of an inch", 0.0254}, Slip{"inches", 25.4},
+                                       Slip{"micrometres", 0.001}, Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kVolumes = {Slip{"litres", 1000.0}, Slip{"cubic inches", 16.387064},
+                                          Slip{"ten times as much", 10.0},
+                                          Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kMasses = {Slip{"kilograms", 1000.0}, Slip{"grams", 0.001},
+                                         Slip{"ounces", 28.349523125}};
+  static constexpr std::array kAreas = {Slip{"square centimetres", 100.0},
+                                        Slip{"square inches", 645.16}};
+  static constexpr std::array kSpeeds = {Slip{"a nought missing", 10.0},
+                                         Slip{"a nought too many", 0.1}};
+  static constexpr std::array kShares = {Slip{"a fraction", 100.0}};
+  switch (kind) {
+    case Kind::Length:
+      return kLengths;
+    case Kind::FineLength:
+      return kFine;
+    case Kind::Volume:
+      return kVolumes;
+    case Kind::Mass:
+      return kMasses;
+    case Kind::Area:
+      return kAreas;
+    case Kind::Speed:
+      return kSpeeds;
+    case Kind::Share:
+      return kShares;
+    default:
+      return {};
+  }
+}
+
+/// The slip that brings a value nearest to what the donor has, or to the typical one, inside the
+/// usual range.
+std::optional<Slip> likeliestSlip(Reader& read, const Input& input, double value) {
+  const double expected = read.donorGiven(input) ? read.donor(input) : input.typical;
+  std::optional<Slip> best;
+  double bestDistance = std::log(3.0);  // further off than threefold is no explanation
+  for (const Slip& slip : slipsOf(input.kind)) {
+    const double meant = value * slip.factor;
+    if (!input.usual.holds(meant) || meant * expected <= 0.0) continue;
+    const double distance = std::abs(std::log(meant / expected));
+    if (distance < bestDistance) {
+      bestDistance = distance;
+      best = slip;
+    }
+  }
+  return best;
+}
+
+/// Adds to a finding what the number may have meant.
+void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& entry,
+               double value) {
+  const std::optional<Slip> slip = likeliestSlip(read, input, value);
+  if (!slip) return;
+  const double meant = value * slip->factor;
+  finding.hint = {"{1}? That makes {2}.", {std::string(slip->meant), Quantity{input.kind, meant}}};
+  if (entry.values.size() == 1) finding.mends.push_back(takeAs(input, meant));
+}
+
+const Rule notANumber{
+    .key = "not_a_number_yet", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        if (entry.known() || entry.text.empty()) return;
+        const units::Parsed parsed = input.kind == Kind::Choice
+                                         ? units::Parsed{.problem = units::Problem::NotANumber}
+                                         : reread(input, entry);
+        std::string_view why = "The {1}, “{2}”, cannot be read: it is taken as unknown.";
+        switch (parsed.problem) {
+          case units::Problem::Placeholder:
+            speak.say(
+                Weight::Remarks,
+                {"The {1} is “{2}”: not a number yet, taken as unknown.", {&input, entry.text}},
+                {&input});
+            return;
+          case units::Problem::TwoDecimalMarks:
+            why =
+                "The {1}, “{2}”, has two decimal marks: point and comma both mean one, and there "
+                "are no group marks. It is taken as unknown.";
+            break;
+          case units::Problem::UnknownUnit:
+            why = "The {1}, “{2}”: no unit “{3}” is known for it. It is taken as unknown.";
+            break;
+          case units::Problem::WrongKind:
+            why = "The {1}, “{2}”: “{3}” is a unit of something else. It is taken as unknown.";
+            break;
+          case units::Problem::ZeroDivisor:
+            why = "The {1}, “{2}”, divides by nought: it is taken as unknown.";
+            break;
+          default:
+            break;
+        }
+        speak.say(Weight::Objects, {why, {&input, entry.text, parsed.culprit}}, {&input});
+      });
+    }};
+
+const Rule impossible{
+    .key = "impossible", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        if (input.kind == Kind::Choice) return;
+        if (entry.values.size() > 1 && !input.list) {
+          speak.say(Weight::Forbids,
+                    {"The {1} is one number for the engine, not a list.", {&input}}, {&input});
+          return;
+        }
+        for (const double value : entry.values) {
+          const Quantity met{input.kind, value};
+          const auto& possible = input.possible;
+          if (input.kind == Kind::Count && value != std::floor(value)) {
+            speak.say(
+                Weight::Forbids,
+                {"{1}: {2} is not a whole number; it is counted from {3} to {4}.",
+                 {&input, Quantity{Kind::Ratio, value, 1}, Quantity{Kind::Count, possible.least},
+                  Quantity{Kind::Count, possible.most}}},
+                {&input});
+            return;
+          }
+          if (possible.holds(value)) continue;
+          const bool over = value > possible.most;
+          const std::string_view pattern = over ? "A {1} of {2} cannot be: at most {3}."
+                                           : possible.leastExcluded
+                                               ? "A {1} of {2} cannot be: it must be more than {3}."
+                                               : "A {1} of {2} cannot be: at least {3}.";
+          const Quantity limit{input.kind, over ? possible.most : possible.least};
+          offerSlip(read, speak.say(Weight::Forbids, {pattern, {&input, met, limit}}, {&input}),
+                    input, entry, value);
+          return;
+        }
+      });
+    }};
+
+const Rule unusual{
+    .key = "unusual", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        if (input.kind == Kind::Choice) return;
+        for (const double value : entry.values) {
+          const auto& usual = input.usual;
+          if (usual.holds(value) || !input.possible.holds(value)) continue;
+          const bool over = value > usual.most;
+          const bool far = over && usual.most > 0.0 && value > 5.0 * usual.most;
+          Finding& finding = speak.say(far ? Weight::Forbids : Weight::Objects,
+                                       {over ? "A {1} of {2} is unusual: seldom more than {3}."
+                                             : "A {1} of {2} is unusual: seldom less than {3}.",
+                                        {&input, Quantity{input.kind, value},
+                                         Quantity{input.kind, over ? usual.most : usual.least}}},
+                                       {&input});
+          offerSlip(read, finding, input, entry, value);
+          return;
+        }
+      });
+    }};
+
+const Rule thousandOrDecimal{
+    .key = "thousand_or_decimal", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        if (!entry.known() || input.kind == Kind::Choice) return;
+        const units::Parsed parsed = reread(input, entry);
+        if (std::find(parsed.heeds.begin(), parsed.heeds.end(), units::Heed::ThreeDigits) ==
+            parsed.heeds.end()) {
+          return;
+        }
+        const double taken = entry.values.front();
+        const bool clear = input.usual.holds(taken) && !input.usual.holds(1000.0 * taken);
+        Finding& finding = speak.say(clear ? Weight::Remarks : Weight::Objects,
+                                     {clear ? "The {1}, “{2}”, is read as {3}; {4} cannot be meant."
+                                            : "The {1}, “{2}”, is read as {3}; was {4} meant?",
+                                      {&input, entry.text, Quantity{input.kind, taken},
+                                       Quantity{input.kind, 1000.0 * taken}}},
+                                     {&input});
+        if (!clear) finding.mends.push_back(takeAs(input, 1000.0 * taken));
+      });
+    }};
+
+const Rule readAs{.key = "read_as", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
+                    bool commaSaid = false;
+                    eachEntry(read, [&](const Input& input, const Entry& entry) {
+                      if (entry.values.size() != 1 || input.kind == Kind::Choice) return;
+                      const units::Parsed parsed = reread(input, entry);
+                      for (const units::Heed heed : parsed.heeds) {
+                        const bool comma = heed == units::Heed::Comma;
+                        if (heed == units::Heed::ThreeDigits || (comma && commaSaid)) continue;
+                        commaSaid = commaSaid || comma;
+                        speak.say(
+                            Weight::Remarks,
+                            {comma ? "A comma is read as a decimal mark: the {1}, “{2}”, is {3}."
+                                   : "The {1}, “{2}”, is read as {3}.",
+                             {&input, entry.text, Quantity{input.kind, entry.values.front(), 3}}},
+                            {&input});
+                        break;
+                      }
+                    });
+                  }};
+
+const Rule toleranceOfNought{
+    .key = "tolerance_of_nought", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        if (!entry.known() || entry.origin != Origin::Measured || entry.plusMinus != 0.0) return;
+        if (input.plusMinus == 0.0) return;
+        Finding& finding = speak.say(
+            Weight::Objects,
+            {"The {1} is entered with ± 0: no instrument is perfect. ± {2} is usual for a {3}.",
+             {&input, Quantity{input.kind, input.plusMinus, 3}, std::string(input.instrument)}},
+            {&input});
+        if (entry.values.size() == 1) {
+          describe::Mend mend = takeAs(input, entry.values.front());
+          mend.says = {"Give it ± {1}", {Quantity{input.kind, input.plusMinus, 3}}};
+          mend.entries.front().second += " ± " + describe::typedText(input, input.plusMinus);
+          finding.mends.push_back(std::move(mend));
+        }
+      });
+    }};
+
+const Rule toleranceOverValue{
+    .key = "tolerance_over_value", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        const double limit = entry.limit();
+        for (const double value : entry.values) {
+          if (value == 0.0 || limit <= std::abs(value)) continue;
+          speak.say(Weight::Objects,
+                    {"The ± {2} of the {1} is larger than the {3} itself. Micrometres?",
+                     {&input, Quantity{input.kind, limit, 3}, Quantity{input.kind, value}}},
+                    {&input});
+          return;
+        }
+      });
+    }};
+
+const Rule negativeTolerance{
+    .key = "negative_tolerance", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        if (!entry.plusMinus || *entry.plusMinus >= 0.0) return;
+        speak.say(Weight::Forbids,
+                  {"The ± of the {1} is {2}: a ± has no sign of its own.",
+                   {&input, Quantity{input.kind, *entry.plusMinus, 3}}},
+                  {&input});
+      });
+    }};
+
+const Rule listLength{
+    .key = "list_length", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        const auto n = static_cast<std::size_t>(read.cylinders());
+        if (!input.list || entry.values.size() <= 1 || entry.values.size() == n) return;
+        speak.say(entry.values.size() < n ? Weight::Forbids : Weight::Objects,
+                  {"The {1} lists {2} numbers for {3} cylinders.",
+                   {&input, Quantity{Kind::Count, static_cast<double>(entry.values.size())},
+                    Quantity{Kind::Count, static_cast<double>(n)}}},
+                  {&input});
+      });
+    }};
+
+}  // namespace
+
+std::span<const Rule* const> entryRules() {
+  static constexpr std::array kRules = {
+      &impossible, &unusual,           &notANumber,         &thousandOrDecimal,
+      &readAs,     &toleranceOfNought, &toleranceOverValue, &negativeTolerance,
+      &listLength};
+  return kRules;
+}
+
+}  // namespace strokewright::assess

@@ -1,0 +1,12 @@
+#pragma once
+/// Rules that hold for every entry alike: impossible, unusual, not a number yet, read as.
+
+#include <span>
+
+#include "core/describe/finding.h"
+
+namespace strokewright::assess {
+
+std::span<const describe::Rule* const> entryRules();
+
+}  // namespace strokewright::assess

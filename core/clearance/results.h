@@ -1,0 +1,22 @@
+#pragma once
+/// The described results and rules of this room, in page order.
+
+#include <span>
+
+#include "core/describe/finding.h"
+#include "core/describe/result.h"
+
+namespace strokewright::out {
+
+using describe::Result;
+
+extern const Result bushWall, skirtToWeb, skirtOut, pinAboveLiner, rodToLiner;
+
+}  // namespace strokewright::out
+
+namespace strokewright::clearance {
+
+std::span<const describe::Result* const> results();
+std::span<const describe::Rule* const> rules();
+
+}  // namespace strokewright::clearance

@@ -1,0 +1,406 @@
+#include "core/describe/evaluation.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace strokewright::describe {
+namespace {
+
+bool acceptable(const Input& input, double value) {
+  if (!input.possible.holds(value)) return false;
+  if (input.kind == units::Kind::Count) return value == std::floor(value);
+  if (input.kind == units::Kind::Choice) {
+    return value >= 0.0 && value < static_cast<double>(input.choices.size());
+  }
+  return true;
+}
+
+bool carriesTolerance(units::Kind kind) {
+  return kind != units::Kind::Choice && kind != units::Kind::Count;
+}
+
+/// How many cylinders the entries speak of.
+int countCylinders(const Entries& entries, const Input& cylinderCount) {
+  const auto found = entries.find(&cylinderCount);
+  if (found != entries.end() && found->second.known() &&
+      acceptable(cylinderCount, found->second.values.front())) {
+    return static_cast<int>(found->second.values.front());
+  }
+  std::size_t longest = 1;
+  for (const auto& [input, entry] : entries) {
+    if (input->list) longest = std::max(longest, entry.values.size());
+  }
+  return static_cast<int>(std::min(longest, static_cast<std::size_t>(cylinderCount.possible.most)));
+}
+
+}  // namespace
+
+Evaluation::Evaluation(const Catalogue& catalogue, std::span<const Subject> subjects,
+                       int referenceDonor)
+    : catalogue_(&catalogue), referenceDonor_(referenceDonor), engines_(subjects.size()) {
+  for (std::size_t i = 0; i < subjects.size(); ++i) {
+    engines_[i].entries = subjects[i].entries;
+    engines_[i].isDonor = subjects[i].isDonor;
+    fill(engines_[i]);
+  }
+}
+
+void Evaluation::fill(EngineState& state) {
+  state.cylinders = countCylinders(*state.entries, catalogue_->cylinderCount());
+  const std::size_t n = index(state.cylinders);
+  state.values.resize(catalogue_->inputs().size() * n);
+  state.slots.resize(state.values.size());
+  state.cells.resize(catalogue_->results().size() * n);
+  for (const Input* input : catalogue_->inputs()) {
+    const std::size_t first = at(state, input->number, 0);
+    const Slot slot = input->standing.value ? Slot::Standing
+                      : input->standing.by  ? Slot::StandingBy
+                                            : Slot::Missing;
+    std::fill_n(&state.values[first], n, input->standing.value.value_or(input->typical));
+    std::fill_n(&state.slots[first], n, slot);
+  }
+  for (const auto& [input, entry] : *state.entries) {
+    const std::size_t first = at(state, input->number, 0);
+    if (entry.values.size() > 1) {
+      state.lists = true;
+      state.listed.set(index(input->number));
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+      double& value = state.values[first + i];
+      Slot& slot = state.slots[first + i];
+      const bool known = entry.values.size() == 1 || i < entry.values.size();
+      if (!known) {
+        if (!entry.text.empty()) slot = Slot::Missing;  // typed, but not a number yet
+        if (slot == Slot::Missing) value = input->typical;
+        continue;
+      }
+      const double entered = entry.values.size() == 1 ? entry.values.front() : entry.values[i];
+      const bool good = acceptable(*input, entered) && (input->list || entry.values.size() == 1);
+      slot = good ? Slot::Entered : Slot::Impossible;
+      value = good ? entered : input->typical;
+    }
+  }
+}
+
+bool Evaluation::uniform(int engine) const {
+  return !engines_[index(engine)].lists &&
+         (referenceDonor_ < 0 || !engines_[index(referenceDonor_)].lists);
+}
+
+void Evaluation::run() {
+  ++run_;
+  refusals_.clear();
+  for (int engine = 0; engine < engines(); ++engine) {
+    EngineState& state = engines_[index(engine)];
+    for (const Result* result : catalogue_->results()) {
+      evaluated(engine, *result, 0);
+      if (result->per == Per::Engine || state.cylinders == 1) continue;
+      const Cell& first = state.cells[at(state, result->number, 0)];
+      const bool listed = (first.notes.read.own & state.listed).any() ||
+                          (first.notes.read.donor.any() && !uniform(engine));
+      for (int i = 1; i < state.cylinders; ++i) {
+        if (listed) {
+          evaluated(engine, *result, i);
+        } else {
+          state.cells[at(state, result->number, i)] = first;
+        }
+      }
+    }
+  }
+}
+
+Cell& Evaluation::evaluated(int engine, const Result& result, int cylinder) {
+  EngineState& state = engines_[index(engine)];
+  const int place = result.per == Per::Engine ? 0 : cylinder;
+  Cell& cell = state.cells[at(state, result.number, place)];
+  if (cell.run != run_) evaluate(cell, engine, result, place);
+  return cell;
+}
+
+void Evaluation::evaluate(Cell& cell, int engine, const Result& result, int cylinder) {
+  cell = Cell{};
+  cell.run = run_;
+  Frame& notes = cell.notes;
+  Reader read(*this, engine, cylinder, &notes);
+  int leaf = -1;
+  try {
+    cell.value = result.value(read);
+    cell.computed = std::isfinite(cell.value);
+    if (!cell.computed) {
+      leaf = keepRefusal({.sentence = "These numbers give no finite result.", .kind = result.kind});
+    }
+  } catch (const Refusal& refusal) {
+    leaf = keepRefusal({.sentence = refusal.sentence(),
+                        .kind = refusal.kind(),
+                        .value = refusal.value(),
+                        .limit = refusal.limit()});
+  }
+  if (!notes.none.empty()) {
+    cell.state = State::None;
+  } else if (notes.refusedBy >= 0) {
+    cell.state = State::Refused;
+  } else if (notes.missing.any()) {
+    cell.state = State::Waits;
+  } else if (leaf >= 0) {
+    cell.state = State::Refused;
+  } else {
+    cell.state = State::Value;
+  }
+  if (notes.refusedBy < 0 && cell.state == State::Refused) notes.refusedBy = leaf;
+  if (!cell.computed) cell.value = 0.0;
+}
+
+int Evaluation::keepRefusal(const RefusedBecause& because) {
+  const auto found = std::find(refusals_.begin(), refusals_.end(), because);
+  if (found != refusals_.end()) return static_cast<int>(found - refusals_.begin());
+  refusals_.push_back(because);
+  return static_cast<int>(refusals_.size()) - 1;
+}
+
+const Cell& Evaluation::cell(int engine, const Result& result, int cylinder) const {
+  const EngineState& state = engines_[index(engine)];
+  return state.cells[at(state, result.number, result.per == Per::Engine ? 0 : cylinder)];
+}
+
+double Evaluation::inputValue(int engine, const Input& input, int cylinder) const {
+  const EngineState& state = engines_[index(engine)];
+  const std::size_t place = at(state, input.number, cylinder);
+  if (state.slots[place] != Slot::StandingBy) return state.values[place];
+  // A default by other inputs needs a reader, and a reader an evaluation it may note things in.
+  Frame notes;
+  Reader read(const_cast<Evaluation&>(*this), engine, cylinder, &notes);
+  return input.standing.by(read);
+}
+
+bool Evaluation::inputStands(int engine, const Input& input, int cylinder) const {
+  const EngineState& state = engines_[index(engine)];
+  const Slot slot = state.slots[at(state, input.number, cylinder)];
+  return slot != Slot::Missing && slot != Slot::Impossible;
+}
+
+bool Evaluation::inputGiven(int engine, const Input& input, int cylinder) const {
+  const EngineState& state = engines_[index(engine)];
+  const Slot slot = state.slots[at(state, input.number, cylinder)];
+  return slot == Slot::Entered || slot == Slot::Impossible;
+}
+
+std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine, bool everyCylinder) const {
+  std::vector<Source> sources;
+  const EngineState& state = engines_[index(engine)];
+  for (const auto& [input, entry] : *state.entries) {
+    const double limit = entry.limit();
+    if (!entry.known() || limit <= 0.0 || !carriesTolerance(input->kind)) continue;
+    if (state.slots[at(state, input->number, 0)] == Slot::Impossible) continue;
+    if (input->scope != Scope::Part && entry.values.size() == 1) {
+      sources.push_back({engine, input, -1, limit});
+      continue;
+    }
+    const int last = everyCylinder ? state.cylinders : 1;
+    for (int i = 0; i < last; ++i) sources.push_back({engine, input, i, limit});
+  }
+  return sources;
+}
+
+bool Evaluation::affected(int engine, const Cell& cell, const Result& result, int cylinder) const {
+  const std::size_t bit = index(source_.input->number);
+  if (engine != source_.engine) return cell.notes.read.donor[bit];
+  return cell.notes.read.own[bit] && (source_.cylinder < 0 || source_.cylinder == cylinder ||
+                                      result.per == Per::Engine || cell.notes.across);
+}
+
+void Evaluation::nudge(const Source& source, int side) {
+  source_ = source;
+  side_ = side;
+  ++nudgeRun_;
+  EngineState& state = engines_[index(source.engine)];
+  unnudged_.clear();
+  for (int i = 0; i < state.cylinders; ++i) {
+    double& value = state.values[at(state, source.input->number, i)];
+    unnudged_.push_back(value);
+    if (source.cylinder < 0 || source.cylinder == i) {
+      value += side == 0 ? source.limit : -source.limit;
+    }
+  }
+}
+
+void Evaluation::release() {
+  EngineState& state = engines_[index(source_.engine)];
+  std::copy(unnudged_.begin(), unnudged_.end(), &state.values[at(state, source_.input->number, 0)]);
+}
+
+const Evaluation::Nudged& Evaluation::nudged(int engine, const Result& result, int cylinder) {
+  EngineState& state = engines_[index(engine)];
+  const int place = result.per == Per::Engine ? 0 : cylinder;
+  const std::size_t i = at(state, result.number, place);
+  const Cell& cell = state.cells[i];
+  Nudged& nudged = state.nudged[side_][i];
+  if (nudged.run == nudgeRun_) return nudged;
+  nudged = {cell.value, nudgeRun_, !cell.computed};
+  if (!nudged.bad && affected(engine, cell, result, place)) {
+    try {
+      Reader read(*this, engine, place, nullptr);
+      const double value = result.value(read);
+      state.nudged[side_][i] = {value, nudgeRun_, !std::isfinite(value)};
+    } catch (const Refusal&) {
+      state.nudged[side_][i].bad = true;
+    }
+  }
+  return nudged;
+}
+
+double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down) const {
+  if (up.bad && down.bad) return 0.0;
+  if (up.bad) return std::abs(down.value - cell.value);
+  if (down.bad) return std::abs(up.value - cell.value);
+  return 0.5 * std::abs(up.value - down.value);
+}
+
+void Evaluation::findTolerances() {
+  for (EngineState& state : engines_) {
+    for (std::vector<Nudged>& side : state.nudged) side.resize(state.cells.size());
+    for (Cell& cell : state.cells) cell.worst = cell.likely = 0.0;
+  }
+  for (int from = 0; from < engines(); ++from) {
+    const int copies = uniform(from) ? cylinders(from) : 1;
+    for (const Source& source : sourcesOf(from, copies == 1)) {
+      const double times = source.cylinder < 0 ? 1.0 : copies;
+      for (int side : {0, 1}) {
+        nudge(source, side);
+        for (int engine = 0; engine < engines(); ++engine) {
+          if (engine != from && from != referenceDonor_) continue;
+          EngineState& state = engines_[index(engine)];
+          for (const Result* result : catalogue_->results()) {
+            const int last = result->per == Per::Engine || uniform(engine) ? 1 : state.cylinders;
+            for (int i = 0; i < last; ++i) {
+              Cell& cell = state.cells[at(state, result->number, i)];
+              if (cell.state != State::Value || !carriesTolerance(result->kind) ||
+                  !affected(engine, cell, *result, i)) {
+                continue;
+              }
+              const Nudged& moved = nudged(engine, *result, i);
+              if (side == 0) continue;
+              const double one = share(cell, state.nudged[0][at(state, result->number, i)], moved);
+              const double n = result->per == Per::Engine ? times : 1.0;
+              cell.worst += n * one;
+              cell.likely += n * one * one;
+            }
+          }
+        }
+        release();
+      }
+    }
+  }
+  source_ = {};
+  for (int engine = 0; engine < engines(); ++engine) {
+    EngineState& state = engines_[index(engine)];
+    for (Cell& cell : state.cells) cell.likely = std::sqrt(cell.likely);
+    if (!uniform(engine)) continue;
+    for (const Result* result : catalogue_->results()) {
+      for (int i = 1; i < state.cylinders; ++i) {
+        Cell& cell = state.cells[at(state, result->number, i)];
+        cell.worst = state.cells[at(state, result->number, 0)].worst;
+        cell.likely = state.cells[at(state, result->number, 0)].likely;
+      }
+    }
+  }
+}
+
+std::vector<Contributor> Evaluation::contributors(int engine, const Result& result, int cylinder) {
+  std::vector<Contributor> found;
+  const int place = result.per == Per::Engine ? 0 : cylinder;
+  const Cell base = cell(engine, result, place);
+  if (base.state != State::Value) return found;
+  for (EngineState& state : engines_) {
+    for (std::vector<Nudged>& side : state.nudged) side.resize(state.cells.size());
+  }
+  std::vector<Source> sources = sourcesOf(engine, true);
+  if (referenceDonor_ >= 0 && referenceDonor_ != engine) {
+    const std::vector<Source> donors = sourcesOf(referenceDonor_, true);
+    sources.insert(sources.end(), donors.begin(), donors.end());
+  }
+  for (const Source& source : sources) {
+    Nudged sides[2];
+    for (int side : {0, 1}) {
+      nudge(source, side);
+      sides[side] = nudged(engine, result, place);
+      release();
+    }
+    const double one = share(base, sides[0], sides[1]);
+    if (one > 0.0) found.push_back({source.input, source.engine != engine, source.cylinder, one});
+  }
+  source_ = {};
+  std::stable_sort(found.begin(), found.end(),
+                   [](const Contributor& a, const Contributor& b) { return a.share > b.share; });
+  return found;
+}
+
+Evaluation::Working Evaluation::working(int engine, const Result& result, int cylinder) {
+  Working working;
+  Frame notes;
+  notes.directInputs = &working.inputs;
+  notes.directResults = &working.results;
+  Reader read(*this, engine, result.per == Per::Engine ? 0 : cylinder, &notes);
+  try {
+    result.value(read);
+  } catch (const Refusal&) {
+    // The working shows what was read up to there; the cell says why it is refused.
+  }
+  const auto once = [](auto& list) {
+    auto kept = list.begin();
+    for (auto i = list.begin(); i != list.end(); ++i) {
+      if (std::find(list.begin(), kept, *i) == kept) *kept++ = *i;
+    }
+    list.erase(kept, list.end());
+  };
+  once(working.inputs);
+  once(working.results);
+  return working;
+}
+
+void Evaluation::put(int engine, const Input& input, int inputCylinder, double value) {
+  ++run_;
+  refusals_.clear();
+  EngineState& state = engines_[index(engine)];
+  for (int i = 0; i < state.cylinders; ++i) {
+    if (inputCylinder >= 0 && inputCylinder != i) continue;
+    const std::size_t place = at(state, input.number, i);
+    const bool good = acceptable(input, value);
+    state.values[place] = good ? value : input.typical;
+    state.slots[place] = good ? Slot::Entered : Slot::Impossible;
+  }
+}
+
+const Cell& Evaluation::fresh(int engine, const Result& result, int cylinder) {
+  return evaluated(engine, result, cylinder);
+}
+
+void Evaluation::judge(int engine, const Rule& rule, std::vector<Finding>& findings) {
+  const int n = rule.per == Per::Engine ? 1 : cylinders(engine);
+  std::vector<std::vector<Finding>> said(index(n));
+  for (int i = 0; i < n; ++i) {
+    Frame notes;
+    Reader read(*this, engine, i, &notes);
+    Speaker speak(said[index(i)]);
+    try {
+      rule.judge(read, speak);
+    } catch (const Refusal&) {
+      said[index(i)].clear();
+    }
+    if (notes.missing.any() || notes.refusedBy >= 0 || !notes.none.empty()) said[index(i)].clear();
+    for (Finding& finding : said[index(i)]) {
+      finding.key = rule.key;
+      finding.source = rule.source;
+      finding.engine = engine;
+    }
+  }
+  const bool same =
+      std::all_of(said.begin(), said.end(), [&](const auto& one) { return one == said.front(); });
+  for (int i = 0; i < (same ? 1 : n); ++i) {
+    for (Finding& finding : said[index(i)]) {
+      if (!same) finding.cylinder = i;
+      findings.push_back(std::move(finding));
+    }
+  }
+}
+
+}  // namespace strokewright::describe

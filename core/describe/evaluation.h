@@ -1,0 +1,198 @@
+#pragma once
+/// Runs a catalogue over engines: every result with what it read, what it waits for and its ±.
+
+#include <bitset>
+#include <cstdint>
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "core/describe/catalogue.h"
+#include "core/describe/refusal.h"
+
+namespace strokewright::describe {
+
+enum class State : std::uint8_t {
+  Value,    ///< a number
+  Waits,    ///< for entries that are missing
+  Refused,  ///< an entry is impossible, or a leaf met a broken limit
+  None,     ///< means nothing for this engine
+};
+
+/// One engine as the evaluation sees it.
+struct Subject {
+  const Entries* entries = nullptr;  ///< must outlive the evaluation
+  bool isDonor = false;
+};
+
+/// Which entries were read: of this engine, and of the reference donor.
+struct Reads {
+  std::bitset<kMostInputs> own;
+  std::bitset<kMostInputs> donor;
+
+  Reads& operator|=(const Reads& other) {
+    own |= other.own;
+    donor |= other.donor;
+    return *this;
+  }
+  bool any() const { return own.any() || donor.any(); }
+};
+
+/// Why a result is refused.
+struct RefusedBecause {
+  const Input* input = nullptr;    ///< an impossible entry, or nullptr: a leaf's limit
+  bool donors = false;             ///< the entry is the reference donor's
+  std::string_view sentence = {};  ///< template of the leaf; {1} value, {2} limit
+  units::Kind kind = units::Kind::Ratio;
+  double value = 0.0;  ///< [SI]
+  double limit = 0.0;  ///< [SI]
+  bool operator==(const RefusedBecause&) const = default;
+};
+
+/// What is known of one result in one cylinder while it is evaluated.
+struct Frame {
+  Reads read;
+  Reads missing;
+  int refusedBy = -1;                                   ///< index into Evaluation's refusals
+  bool across = false;                                  ///< looked at other cylinders
+  std::string_view none;                                ///< why it does not apply, empty: it does
+  std::vector<const Input*>* directInputs = nullptr;    ///< noted for the working alone
+  std::vector<const Result*>* directResults = nullptr;  ///< noted for the working alone
+};
+
+/// A result in one cylinder.
+struct Cell {
+  double value = 0.0;   ///< [SI] meaningful in State::Value
+  double worst = 0.0;   ///< [SI] ± as the plain sum of all shares
+  double likely = 0.0;  ///< [SI] ± as the root of the sum of squares
+  State state = State::Waits;
+  bool computed = false;  ///< value holds a number, though perhaps from typical entries
+  Frame notes;
+  std::uint32_t run = 0;  ///< the run in which it was evaluated
+};
+
+/// The share of one entry in the ± of one result.
+struct Contributor {
+  const Input* input = nullptr;
+  bool donors = false;  ///< the reference donor's entry
+  int cylinder = -1;    ///< -1: common to all cylinders
+  double share = 0.0;   ///< [SI] ≥ 0
+};
+
+class Evaluation {
+ public:
+  /// @param referenceDonor index into subjects, or -1.
+  Evaluation(const Catalogue& catalogue, std::span<const Subject> subjects, int referenceDonor);
+
+  /// Evaluates every result of every engine.
+  void run();
+
+  /// Nudges every entry that carries a ± and fills worst and likely of every result.
+  ///
+  /// Each independent source (a place: one for all cylinders; a part or a list: one for each
+  /// cylinder) is moved by its limit both ways; half the difference is its share. Where one side
+  /// is refused the other counts alone.
+  /// @source JCGM 100:2008, 5.1.2, with sensitivities by finite difference (5.1.3 note 2).
+  /// @pre run() has been called.
+  void findTolerances();
+
+  int engines() const { return static_cast<int>(engines_.size()); }
+  int cylinders(int engine) const { return engines_[index(engine)].cylinders; }
+  int referenceDonor() const { return referenceDonor_; }
+
+  /// @param cylinder ignored for a result per engine.
+  const Cell& cell(int engine, const Result& result, int cylinder = 0) const;
+  const RefusedBecause& refusal(const Cell& cell) const {
+    return refusals_[index(cell.notes.refusedBy)];
+  }
+
+  /// [SI] what is read for an input: the entry, else its default, else its typical value.
+  double inputValue(int engine, const Input& input, int cylinder = 0) const;
+  /// A finite number stands: entered and possible, or a default.
+  bool inputStands(int engine, const Input& input, int cylinder = 0) const;
+  bool inputGiven(int engine, const Input& input, int cylinder = 0) const;
+
+  /// Every share in the ± of a result, largest first; entries without a share are left out.
+  std::vector<Contributor> contributors(int engine, const Result& result, int cylinder = 0);
+
+  /// What the result reads itself, in the order it reads.
+  struct Working {
+    std::vector<const Input*> inputs;
+    std::vector<const Result*> results;
+  };
+  Working working(int engine, const Result& result, int cylinder = 0);
+
+  /// What if: puts one number, as if entered. For copies of an evaluation; fresh() then answers.
+  /// @param inputCylinder -1: in every cylinder.
+  void put(int engine, const Input& input, int inputCylinder, double value);
+
+  /// A result evaluated when asked for (and what it reads), without ±.
+  const Cell& fresh(int engine, const Result& result, int cylinder = 0);
+
+  /// What one rule says of one engine.
+  void judge(int engine, const Rule& rule, std::vector<Finding>& findings);
+
+  const Catalogue& catalogue() const { return *catalogue_; }
+
+ private:
+  friend class Reader;
+
+  enum class Slot : std::uint8_t { Missing, Standing, StandingBy, Entered, Impossible };
+
+  /// A result under a nudge.
+  struct Nudged {
+    double value = 0.0;
+    std::uint32_t run = 0;
+    bool bad = false;  ///< refused under the nudge
+  };
+
+  struct EngineState {
+    const Entries* entries = nullptr;
+    bool isDonor = false;
+    bool lists = false;  ///< some entry is a list
+    int cylinders = 1;
+    std::bitset<kMostInputs> listed;
+    std::vector<double> values;  ///< [input * cylinders + cylinder]
+    std::vector<Slot> slots;
+    std::vector<Cell> cells;        ///< [result * cylinders + cylinder]
+    std::vector<Nudged> nudged[2];  ///< like cells, up and down
+  };
+
+  /// The entry that is nudged.
+  struct Source {
+    int engine = -1;
+    const Input* input = nullptr;
+    int cylinder = -1;  ///< -1: all
+    double limit = 0.0;
+  };
+
+  static std::size_t index(int i) { return static_cast<std::size_t>(i); }
+  std::size_t at(const EngineState& engine, int number, int cylinder) const {
+    return index(number) * index(engine.cylinders) + index(cylinder);
+  }
+
+  void fill(EngineState& state);
+  Cell& evaluated(int engine, const Result& result, int cylinder);
+  void evaluate(Cell& cell, int engine, const Result& result, int cylinder);
+  int keepRefusal(const RefusedBecause& because);
+
+  bool uniform(int engine) const;
+  std::vector<Source> sourcesOf(int engine, bool everyCylinder) const;
+  bool affected(int engine, const Cell& cell, const Result& result, int cylinder) const;
+  void nudge(const Source& source, int side);
+  void release();
+  const Nudged& nudged(int engine, const Result& result, int cylinder);
+  double share(const Cell& cell, const Nudged& up, const Nudged& down) const;
+
+  const Catalogue* catalogue_;
+  int referenceDonor_;
+  std::vector<EngineState> engines_;
+  std::vector<RefusedBecause> refusals_;
+  std::uint32_t run_ = 0;
+  Source source_;                 ///< engine -1: nothing is nudged
+  int side_ = 0;                  ///< 0 up, 1 down
+  std::vector<double> unnudged_;  ///< of the source's slots
+  std::uint32_t nudgeRun_ = 0;
+};
+
+}  // namespace strokewright::describe

@@ -1,0 +1,193 @@
+#include "core/describe/reader.h"
+
+#include <algorithm>
+
+#include "core/describe/evaluation.h"
+
+namespace strokewright::describe {
+namespace {
+
+/// What was read while looking at the donor becomes a read of the donor's entries.
+void mergeFromDonor(Frame& into, const Frame& from) {
+  into.read.donor |= from.read.own | from.read.donor;
+  into.missing.donor |= from.missing.own | from.missing.donor;
+  if (into.refusedBy < 0) into.refusedBy = from.refusedBy;
+  if (into.none.empty()) into.none = from.none;
+}
+
+void merge(Frame& into, const Frame& from) {
+  into.read |= from.read;
+  into.missing |= from.missing;
+  into.across = into.across || from.across;
+  if (into.refusedBy < 0) into.refusedBy = from.refusedBy;
+  if (into.none.empty()) into.none = from.none;
+}
+
+std::size_t bit(const Input& input) { return static_cast<std::size_t>(input.number); }
+
+}  // namespace
+
+double Reader::slot(int engine, const Input& input, int cylinder) {
+  Evaluation& ev = *evaluation_;
+  Evaluation::EngineState& state = ev.engines_[Evaluation::index(engine)];
+  const std::size_t place = ev.at(state, input.number, cylinder);
+  const Evaluation::Slot kind = state.slots[place];
+  if (frame_ != nullptr) {
+    if (frame_->directInputs != nullptr) frame_->directInputs->push_back(&input);
+    const bool own = engine == engine_;
+    (own ? frame_->read.own : frame_->read.donor).set(bit(input));
+    if (kind == Evaluation::Slot::Missing) {
+      (own ? frame_->missing.own : frame_->missing.donor).set(bit(input));
+    } else if (kind == Evaluation::Slot::Impossible && frame_->refusedBy < 0) {
+      frame_->refusedBy = ev.keepRefusal({.input = &input, .donors = !own});
+    }
+  }
+  if (kind != Evaluation::Slot::StandingBy) return state.values[place];
+  if (frame_ == nullptr || engine == engine_) {
+    Reader there(ev, engine, cylinder, frame_);
+    return input.standing.by(there);
+  }
+  Frame notes;
+  Reader there(ev, engine, cylinder, &notes);
+  const double value = input.standing.by(there);
+  mergeFromDonor(*frame_, notes);
+  return value;
+}
+
+double Reader::cell(int engine, const Result& result, int cylinder) {
+  Evaluation& ev = *evaluation_;
+  if (frame_ == nullptr) {
+    const Evaluation::Nudged& nudged = ev.nudged(engine, result, cylinder);
+    if (nudged.bad) throw Refusal("{1}", result.kind, 0.0, 0.0);
+    return nudged.value;
+  }
+  const Cell& cell = ev.evaluated(engine, result, cylinder);
+  if (frame_->directResults != nullptr) frame_->directResults->push_back(&result);
+  engine == engine_ ? merge(*frame_, cell.notes) : mergeFromDonor(*frame_, cell.notes);
+  if (!cell.computed) {
+    const RefusedBecause because =
+        cell.notes.refusedBy >= 0 ? ev.refusal(cell) : RefusedBecause{.kind = result.kind};
+    throw Refusal(because.sentence, because.kind, because.value, because.limit);
+  }
+  return cell.value;
+}
+
+double Reader::operator()(const Input& input) { return slot(engine_, input, cylinder_); }
+
+double Reader::operator()(const Result& result) { return cell(engine_, result, cylinder_); }
+
+bool Reader::givenIn(int engine, const Input& input, int cylinder) {
+  if (frame_ != nullptr) {
+    (engine == engine_ ? frame_->read.own : frame_->read.donor).set(bit(input));
+  }
+  return evaluation_->inputGiven(engine, input, cylinder);
+}
+
+bool Reader::given(const Input& input) { return givenIn(engine_, input, cylinder_); }
+
+bool Reader::known(const Result& result) {
+  const Cell& cell = evaluation_->evaluated(engine_, result, cylinder_);
+  if (frame_ != nullptr) {
+    frame_->read |= cell.notes.read;
+    frame_->across = frame_->across || cell.notes.across;
+  }
+  return cell.state == State::Value;
+}
+
+bool Reader::applies(const Result& result) {
+  known(result);
+  return evaluation_->evaluated(engine_, result, cylinder_).state != State::None;
+}
+
+double Reader::none(std::string_view why) {
+  if (frame_ != nullptr && frame_->none.empty()) frame_->none = why;
+  return 1.0;  // never shown; a divisor that breaks nothing on the way out
+}
+
+double Reader::held(const Result& result) {
+  if (frame_ != nullptr) return cell(engine_, result, cylinder_);
+  return evaluation_->cell(engine_, result, cylinder_).value;
+}
+
+Reader Reader::at(int cylinder) const {
+  if (frame_ != nullptr) frame_->across = true;
+  return Reader(*evaluation_, engine_, cylinder, frame_);
+}
+
+int Reader::cylinders() const { return evaluation_->cylinders(engine_); }
+
+double Reader::sum(const Result& result) {
+  double total = 0.0;
+  for (int i = 0; i < cylinders(); ++i) total += at(i)(result);
+  return total;
+}
+
+double Reader::least(const Result& result) {
+  double value = at(0)(result);
+  for (int i = 1; i < cylinders(); ++i) value = std::min(value, at(i)(result));
+  return value;
+}
+
+double Reader::most(const Result& result) {
+  double value = at(0)(result);
+  for (int i = 1; i < cylinders(); ++i) value = std::max(value, at(i)(result));
+  return value;
+}
+
+double Reader::worst(const Result& result) {
+  (*this)(result);
+  return evaluation_->cell(engine_, result, cylinder_).worst;
+}
+
+double Reader::likely(const Result& result) {
+  (*this)(result);
+  return evaluation_->cell(engine_, result, cylinder_).likely;
+}
+
+bool Reader::hasDonor() const { return evaluation_->referenceDonor_ >= 0; }
+
+bool Reader::isDonor() const { return evaluation_->engines_[Evaluation::index(engine_)].isDonor; }
+
+namespace {
+/// The donor's cylinder that stands beside this one.
+int beside(int cylinder, int donorCylinders) { return std::min(cylinder, donorCylinders - 1); }
+}  // namespace
+
+double Reader::donor(const Result& result) {
+  const int donor = evaluation_->referenceDonor_;
+  return cell(donor, result, beside(cylinder_, evaluation_->cylinders(donor)));
+}
+
+double Reader::donor(const Input& input) {
+  const int donor = evaluation_->referenceDonor_;
+  return slot(donor, input, beside(cylinder_, evaluation_->cylinders(donor)));
+}
+
+bool Reader::donorGiven(const Input& input) {
+  const int donor = evaluation_->referenceDonor_;
+  return donor >= 0 && givenIn(donor, input, beside(cylinder_, evaluation_->cylinders(donor)));
+}
+
+bool Reader::donorKnown(const Result& result) {
+  const int donor = evaluation_->referenceDonor_;
+  if (donor < 0) return false;
+  const Cell& cell =
+      evaluation_->evaluated(donor, result, beside(cylinder_, evaluation_->cylinders(donor)));
+  if (frame_ != nullptr) {
+    if (donor == engine_) {
+      frame_->read |= cell.notes.read;
+    } else {
+      frame_->read.donor |= cell.notes.read.own | cell.notes.read.donor;
+    }
+  }
+  return cell.state == State::Value;
+}
+
+const Entry* Reader::entry(const Input& input) const {
+  static const Entry nothing;
+  const Entries& entries = *evaluation_->engines_[Evaluation::index(engine_)].entries;
+  const auto found = entries.find(&input);
+  return found == entries.end() ? &nothing : &found->second;
+}
+
+}  // namespace strokewright::describe

@@ -1,0 +1,35 @@
+#pragma once
+/// What the workbench tells, described once.
+
+#include <cstdint>
+#include <span>
+#include <string_view>
+
+#include "core/describe/input.h"
+
+namespace strokewright::describe {
+
+/// Whether a result is one number for each cylinder or one for the engine.
+enum class Per : std::uint8_t { Cylinder, Engine };
+
+/// Which of the two ± decides: a gap that could close is judged on worst case.
+enum class Judged : std::uint8_t { Likely, WorstCase };
+
+struct Result {
+  std::string_view key;          ///< ends in the SI unit: "squish_gap_m"
+  std::string_view name;         ///< trade name
+  std::string_view symbol = {};  ///< as in the formula
+  units::Kind kind = units::Kind::Length;
+  Per per = Per::Cylinder;
+  Judged judged = Judged::Likely;
+  std::span<const Choice> choices = {};  ///< of a Kind::Choice
+  int decimals = -1;                     ///< shown; negative: the unit's default
+  std::string_view formula = {};
+  std::string_view source = {};
+  std::string_view valid = {};
+  double (*value)(Reader& read) = nullptr;  ///< [SI]
+
+  mutable int number = -1;  ///< its place in the table of results, set by the table alone
+};
+
+}  // namespace strokewright::describe

@@ -1,0 +1,81 @@
+#include "core/model/entry_text.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/units/parse.h"
+
+namespace strokewright::model {
+namespace {
+
+using describe::Choice;
+using describe::Entry;
+using describe::Input;
+
+std::string_view trimmed(std::string_view text) {
+  constexpr std::string_view kBlank = " \t\r\n";
+  const auto first = text.find_first_not_of(kBlank);
+  if (first == std::string_view::npos) return {};
+  return text.substr(first, text.find_last_not_of(kBlank) - first + 1);
+}
+
+/// Letters in lower case (no locale), words parted by underscores.
+std::string folded(std::string_view text) {
+  std::string result(trimmed(text));
+  for (char& letter : result) {
+    if (letter == ' ' || letter == '-') letter = '_';
+    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+  }
+  return result;
+}
+
+std::optional<double> answerIn(std::span<const Choice> choices, std::string_view text) {
+  const std::string wanted = folded(text);
+  const auto found = std::find_if(choices.begin(), choices.end(), [&](const Choice& choice) {
+    return wanted == choice.key || wanted == folded(choice.label);
+  });
+  if (found == choices.end()) return std::nullopt;
+  return static_cast<double>(found - choices.begin());
+}
+
+/// The answers, one or parted by semicolons; empty when one of them is not among the choices.
+std::vector<double> answersIn(std::span<const Choice> choices, std::string_view text) {
+  std::vector<double> answers;
+  for (std::size_t start = 0; start <= text.size();) {
+    const std::size_t end = std::min(text.find(';', start), text.size());
+    const auto answer = answerIn(choices, text.substr(start, end - start));
+    if (!answer) return {};
+    answers.push_back(*answer);
+    start = end + 1;
+  }
+  return answers;
+}
+
+}  // namespace
+
+Entry entryFrom(const Input& input, std::string_view text, const units::UnitGroup& units) {
+  Entry entry;
+  if (trimmed(text).empty()) return entry;
+  entry.text = text;
+  if (input.kind == units::Kind::Choice) {
+    entry.values = answersIn(input.choices, text);
+  } else {
+    const units::Unit& bare = units[input.kind];
+    entry.unit = bare.name;
+    units::Parsed parsed = units::parse(input.kind, text, bare);
+    entry.values = std::move(parsed.values);
+    if (parsed.plusMinus) entry.plusMinus = std::abs(*parsed.plusMinus);
+  }
+  if (entry.values.size() > 1 && !input.list) {
+    entry.values.clear();
+    entry.plusMinus.reset();
+  }
+  if (input.kind == units::Kind::Choice && entry.known()) entry.text.clear();
+  return entry;
+}
+
+}  // namespace strokewright::model

@@ -1,0 +1,24 @@
+#pragma once
+/// The one path by which typed text becomes an entry: window, command line, files.
+
+#include <string_view>
+
+#include "core/describe/entry.h"
+#include "core/describe/input.h"
+#include "core/units/unit_group.h"
+
+namespace strokewright::model {
+
+/// What was typed as an entry. A number, or a list of them where the input takes one, may carry a ±
+/// (kept without its sign) and a unit, which wins over the group. Impossible numbers are taken too.
+///
+/// Text that makes no sense for the input is kept and its values stay unknown. A choice is found by
+/// key or label, whatever the case and whether blanks, hyphens or underscores part the words; it is
+/// whole in its number, so its text is not kept. Blank text gives the empty entry.
+///
+/// @param units  the units bare numbers are in; its unit of the input's kind is noted in the entry.
+/// @returns      an entry without origin, instrument, date and note; never throws.
+describe::Entry entryFrom(const describe::Input& input, std::string_view text,
+                          const units::UnitGroup& units);
+
+}  // namespace strokewright::model

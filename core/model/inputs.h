@@ -1,0 +1,63 @@
+#pragma once
+/// The described inputs of an engine, in page order.
+
+#include <span>
+
+#include "core/describe/input.h"
+
+namespace strokewright::model {
+
+/// All of them, numbered.
+std::span<const describe::Input* const> inputs();
+
+enum class Cycle { FourStroke, TwoStroke };
+enum class Ignition { Spark, Compression };
+enum class Use { Road, FastRoad, Trial, Hill, Race, Record, Stationary };
+enum class Side { TowardsThrust, AwayFromThrust };
+enum class HeightTakenTo { LinerTop, BlockFace };
+enum class StackDriver { SquishGap, DeckClearance, CompressionRatio };
+enum class CrownSense { Takes, Adds };
+enum class SmallEnd { PinInRod, Bush, NeedleCage };
+
+/// The number by which an entry holds this answer to a choice.
+template <typename Answer>
+constexpr double answer(Answer which) {
+  return static_cast<double>(which);
+}
+
+}  // namespace strokewright::model
+
+namespace strokewright::model::in {
+
+using describe::Input;
+
+// Layout and purpose
+extern const Input cylinderCount, cycle, ignition, use, classLimit;
+// Bore, throw, rod, piston
+extern const Input bore, crankThrow, stroke, rodLength, compressionHeight, cylinderOffset,
+    cylinderOffsetSide, pinOffset, pinOffsetSide;
+// Deck and stack
+extern const Input seatHeight, barrelHeight, deckHeight, heightTakenTo, linerProud, spacer,
+    baseGasket, secondBaseGasket, thirdBaseGasket, headGasket, headGasketBore, headRecess,
+    crownRise, stackDriver, wantedSquish, wantedDeckClearance, wantedCompressionRatio;
+// Volumes
+extern const Input chamberVolume, crownVolume, crownVolumeSense, creviceVolume, inletClosing,
+    inletClosingLift;
+// Fits
+extern const Input gudgeonPinDiameter, smallEndBore, smallEndKind, bigEndPinDiameter,
+    bigEndEyeDiameter, bigEndWidth;
+// Masses
+extern const Input pistonMass, ringSetMass, gudgeonPinMass, circlipMass, smallEndBearingMass,
+    rodSmallEndMass, rodBigEndMass, rodMass, bigEndCageMass, crankpinMass, balanceFactor;
+// Limits and speeds
+extern const Input ringWidth, rodLeastSection, rodStressLimit, meanPistonSpeedLimit,
+    ringFlutterConstant, inletValveCount, inletValveDiameter, inletFlowCoefficient, soundSpeed,
+    breathingLimit, speedFactorLimit, wantedSpeed, provenSpeed, overRevShare;
+// Going round
+extern const Input skirtLength, counterweightRadius, linerBottomHeight, linerLength, rodHalfWidth;
+// Limits behind the objections
+extern const Input rodRatioLow, rodRatioLimit, rodRatioHigh, rodLoadRatioLimit, squishLeast,
+    squishMost, spacerLeast, spacerMost, seatSpread, deckSpread, ratioSpread, bushWallLeast,
+    skirtWebObjects, skirtWebForbids, skirtOutShare, rodLinerLeast, rodEndsDifference;
+
+}  // namespace strokewright::model::in

@@ -1,0 +1,28 @@
+#pragma once
+/// The described results and rules of this room, in page order.
+
+#include <span>
+
+#include "core/describe/finding.h"
+#include "core/describe/result.h"
+#include "core/motion/slider_crank.h"
+
+namespace strokewright::out {
+
+using describe::Result;
+
+extern const Result crankRadius, netOffset, trueStroke, rodRatio, obliquity, largestRodAngle,
+    topDeadCentreAngle, workingSpeed, meanPistonSpeed, peakPistonSpeed, peakPistonSpeedAngle,
+    peakAcceleration, peakAccelerationAngle, peakAccelerationPerSpeed2;
+
+}  // namespace strokewright::out
+
+namespace strokewright::motion {
+
+std::span<const describe::Result* const> results();
+std::span<const describe::Rule* const> rules();
+
+/// The slider-crank of this cylinder, as entered.
+SliderCrank mechanism(describe::Reader& read);
+
+}  // namespace strokewright::motion

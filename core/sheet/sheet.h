@@ -1,0 +1,116 @@
+#pragma once
+/// What the one-page spec sheet says, in words and numbers; how it is drawn is not its business.
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "core/assess/assess.h"
+#include "core/describe/finding.h"
+#include "core/units/style.h"
+
+namespace strokewright::sheet {
+
+struct SheetOptions {
+  int engine = -1;   ///< index of the engine the sheet is about; -1: the target
+  std::string date;  ///< as it is to be printed, of the reader's own day
+  std::string programVersion;
+};
+
+/// A number in the table. What differs from cylinder to cylinder is listed, "1.03 · 0.95 · 0.86";
+/// what is equal is said once.
+struct Text {
+  std::string full;
+  std::string brief;  ///< where the full text finds no room: "0.86 … 1.03"; empty: there is none
+
+  bool operator==(const Text&) const = default;
+};
+
+/// How a row stands among the others.
+enum class Emphasis : std::uint8_t {
+  Plain,
+  Strong,       ///< what the sheet is looked at for
+  Subordinate,  ///< belongs to the row above: its ±, what it is without something
+};
+
+struct Row {
+  std::string label;
+  std::string unit;
+  std::vector<Text> texts;  ///< one for each column of the sheet
+  std::string difference;   ///< of the engine the sheet is about against the reference donor
+  Emphasis emphasis = Emphasis::Plain;
+
+  bool operator==(const Row&) const = default;
+};
+
+struct Group {
+  std::vector<Row> rows;
+
+  bool operator==(const Group&) const = default;
+};
+
+struct Column {
+  std::string heading;  ///< the part it plays: "donor"
+  std::string name;     ///< of the engine
+  int engine = 0;
+
+  bool operator==(const Column&) const = default;
+};
+
+/// What speaks against the engine, or why a number is missing.
+struct Objection {
+  std::string word;  ///< "forbids", "refused", "objects", "remarks"
+  std::string sentence;
+
+  bool operator==(const Objection&) const = default;
+};
+
+/// A box to be filled in by hand.
+struct Box {
+  std::string label;
+  std::string drawn;  ///< what it should come out as; may be empty
+
+  bool operator==(const Box&) const = default;
+};
+
+struct TitleBlock {
+  std::string project;
+  std::string drawnFor;
+  std::string units;  ///< "mm · ml · g"
+  std::string revision;
+  std::string date;
+  std::string sheet;  ///< "1 of 1"
+  std::string program;
+
+  bool operator==(const TitleBlock&) const = default;
+};
+
+struct Sheet {
+  int engine = -1;    ///< the engine it is about; -1: the project has none
+  std::string title;  ///< its name
+  std::string subtitle;
+  std::vector<Column> columns;  ///< donor, the engine, and a single variant
+  bool differences = false;     ///< there is a donor to differ from
+  std::vector<Group> groups;
+  std::vector<Objection> objections;      ///< the heaviest first
+  std::string restsOn;                    ///< what is assumed, from books, by default; may be empty
+  std::string waitsFor;                   ///< entries that are missing; may be empty
+  std::string alsoInProject;              ///< engines without a column, by name; may be empty
+  std::vector<std::vector<Box>> asBuilt;  ///< for each measure its boxes, one a cylinder
+  std::vector<Box> closing;               ///< boxes of the whole engine
+  std::string checkBar;
+  std::string cautions;
+  TitleBlock titleBlock;
+};
+
+/// Length of the check bar [m].
+inline constexpr double kCheckBar = 0.1;
+
+/// The sheet of one engine beside its donor, worded in the reader's units.
+///
+/// A number that waits says what for; one that is refused, or means nothing for this engine, is a
+/// dash, and the refusal is among the objections. Never throws for what a builder entered.
+Sheet sheetOf(const assess::Assessment& assessment, const units::Style& style,
+              const SheetOptions& options);
+
+}  // namespace strokewright::sheet

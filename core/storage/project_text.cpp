@@ -1,0 +1,459 @@
+#include "core/storage/project_text.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+#include <initializer_list>
+#include <set>
+#include <span>
+#include <utility>
+#include <variant>
+
+#include "core/model/entry_text.h"
+#include "core/model/inputs.h"
+#include "core/storage/json_tree.h"
+#include "core/units/kind.h"
+#include "core/units/style.h"
+#include "core/units/unit_group.h"
+
+namespace strokewright::storage {
+namespace {
+
+using describe::Argument;
+using describe::Entry;
+using describe::Input;
+using model::Engine;
+using model::Project;
+
+constexpr std::string_view kFormat = "strokewright project";
+constexpr std::string_view kOneSigma = "one_sigma";
+constexpr std::string_view kLimit = "limit";
+
+/// Brings the tree of a file from one version to the next and notes what a person should know.
+using Upgrade = void (*)(Node& file, std::vector<Remark>& remarks);
+
+/// Entry n - 1 leads from version n to n + 1.
+constexpr std::array<Upgrade, 0> kUpgrades{};
+static_assert(kUpgrades.size() == kFileVersion - 1, "every change of the format needs its upgrade");
+
+const Input* findInput(std::string_view key) {
+  const auto all = model::inputs();
+  const auto found =
+      std::find_if(all.begin(), all.end(), [&](const Input* input) { return input->key == key; });
+  return found == all.end() ? nullptr : *found;
+}
+
+// Writing
+
+void addText(Node& object, std::string_view key, std::string_view text) {
+  if (!text.empty()) object.children.push_back(Node::of(text, key));
+}
+
+Node oneValue(const Input& input, double value, std::string_view key = {}) {
+  if (input.kind != units::Kind::Choice) return Node::of(value, key);
+  return Node::of(input.choices[static_cast<std::size_t>(value)].key, key);
+}
+
+Node entryNode(const Input& input, const Entry& entry) {
+  Node node = Node::object(input.key);
+  if (entry.values.size() == 1) {
+    node.children.push_back(oneValue(input, entry.values.front(), "value"));
+  } else if (entry.known()) {
+    Node& list = node.children.emplace_back(Node::list("value"));
+    for (const double value : entry.values) list.children.push_back(oneValue(input, value));
+  }
+  if (entry.plusMinus) node.children.push_back(Node::of(*entry.plusMinus, "plus_minus"));
+  if (entry.oneSigma) addText(node, "plus_minus_is", kOneSigma);
+  addText(node, "origin", describe::originKey(entry.origin));
+  addText(node, "instrument", entry.instrument);
+  addText(node, "date", entry.date);
+  addText(node, "note", entry.note);
+  addText(node, "text", entry.text);
+  addText(node, "unit", entry.unit);
+  return node;
+}
+
+Node engineNode(const Engine& engine) {
+  Node node = Node::object();
+  addText(node, "name", engine.name);
+  addText(node, "part", model::partKey(engine.part));
+  addText(node, "note", engine.note);
+  Node& entries = node.children.emplace_back(Node::object("entries"));
+  for (const auto& [input, entry] : engine.entries) {
+    entries.children.push_back(entryNode(*input, entry));
+  }
+  return node;
+}
+
+Node projectNode(const Project& project) {
+  Node node = Node::object("project");
+  addText(node, "name", project.name);
+  addText(node, "note", project.note);
+  addText(node, "drawn_for", project.drawnFor);
+  addText(node, "revision", project.revision);
+  if (project.referenceDonor >= 0 && project.referenceDonor < std::ssize(project.engines)) {
+    node.children.push_back(Node::of(project.referenceDonor, "reference_donor"));
+  }
+  return node;
+}
+
+// Reading
+
+/// A member of an object and what takes it.
+struct Field {
+  std::string_view key;
+  std::function<void(const Node&)> take;
+};
+using Fields = std::initializer_list<Field>;
+
+class ProjectReader {
+ public:
+  explicit ProjectReader(std::string_view text) : text_(text) {}
+
+  Read read() {
+    Read result;
+    auto parsed = parseJson(text_);
+    if (const auto* unreadable = std::get_if<Unreadable>(&parsed)) {
+      refuse(*unreadable);
+    } else {
+      file(std::get<Node>(parsed));
+    }
+    if (!refused_) result.project = std::move(project_);
+    result.remarks = std::move(remarks_);
+    return result;
+  }
+
+ private:
+  void remark(std::size_t at, std::string_view key, std::string_view pattern,
+              std::initializer_list<Argument> arguments) {
+    const std::string_view before = text_.substr(0, at);
+    const auto lineStart = before.rfind('\n') + 1;  // npos + 1 is the very beginning
+    const auto startsCharacter = [](char byte) { return (byte & 0xC0) != 0x80; };
+    Remark said;
+    said.key = key;
+    said.line = 1 + static_cast<int>(std::count(before.begin(), before.end(), '\n'));
+    said.column =
+        1 + static_cast<int>(std::count_if(before.begin() + static_cast<std::ptrdiff_t>(lineStart),
+                                           before.end(), startsCharacter));
+    said.says = {pattern, {std::to_string(said.line), std::to_string(said.column)}};
+    said.says.arguments.insert(said.says.arguments.end(), arguments);
+    remarks_.push_back(std::move(said));
+  }
+
+  void refuse(const Node& node, std::string_view pattern,
+              std::initializer_list<Argument> arguments = {}) {
+    refused_ = true;
+    remark(node.at, node.key, pattern, arguments);
+  }
+
+  void refuse(const Unreadable& unreadable) {
+    refused_ = true;
+    switch (unreadable.why) {
+      case Unreadable::Why::BreaksOff:
+        remark(unreadable.at, {},
+               "Line {1}, column {2}: the file breaks off here. Open its backup or the autosave.",
+               {});
+        break;
+      case Unreadable::Why::NotJson:
+        remark(unreadable.at, {},
+               "Line {1}, column {2}: this cannot be read; look for a comma, bracket or quotation "
+               "mark too many or too few. Mend the place or open the backup.",
+               {});
+        break;
+      case Unreadable::Why::TooLarge:
+        remark(unreadable.at, {},
+               "Line {1}, column {2}: this number is too large. Mend it or open the backup.", {});
+        break;
+      case Unreadable::Why::TooDeep:
+        remark(unreadable.at, {},
+               "Line {1}, column {2}: nested deeper than any project. Open the backup.", {});
+        break;
+    }
+  }
+
+  bool is(const Node& node, Node::Type type) {
+    if (node.type == type) return true;
+    constexpr std::array<std::string_view, 4> kPatterns = {
+        "Line {1}, column {2}: “{3}” must be an object in braces.",
+        "Line {1}, column {2}: “{3}” must be a list in brackets.",
+        "Line {1}, column {2}: “{3}” must be a number.",
+        "Line {1}, column {2}: “{3}” must be a text in quotation marks."};
+    refuse(node, kPatterns[static_cast<std::size_t>(type)], {node.key});
+    return false;
+  }
+
+  /// Hands each member to what takes it; `takes` says whether it knows the key.
+  template <typename Takes>
+  void eachMember(const Node& node, const Takes& takes) {
+    if (!is(node, Node::Type::Object)) return;
+    std::set<std::string_view> seen;
+    for (const Node& member : node.children) {
+      if (!seen.insert(member.key).second) {
+        refuse(member, "Line {1}, column {2}: the key “{3}” stands here a second time. Keep one.",
+               {member.key});
+      } else if (!takes(member)) {
+        refuse(member,
+               "Line {1}, column {2}: the key “{3}” is not known. Mend its spelling or remove it.",
+               {member.key});
+      }
+    }
+  }
+
+  void object(const Node& node, Fields fields) {
+    eachMember(node, [&](const Node& member) {
+      const auto field = std::find_if(fields.begin(), fields.end(), [&](const Field& candidate) {
+        return candidate.key == member.key;
+      });
+      if (field == fields.end()) return false;
+      field->take(member);
+      return true;
+    });
+  }
+
+  void text(const Node& node, std::string& into) {
+    if (is(node, Node::Type::Text)) into = node.text;
+  }
+
+  void file(Node& file) {
+    if (!isProject(file)) return;
+    const int version = versionOf(file);
+    if (version == 0) return;
+    for (const Upgrade upgrade :
+         std::span<const Upgrade>(kUpgrades).subspan(static_cast<std::size_t>(version - 1))) {
+      upgrade(file, remarks_);
+    }
+    const auto known = [](const Node&) {};
+    object(file, {{"format", known},
+                  {"version", known},
+                  {"written_by", [&](const Node& node) { is(node, Node::Type::Text); }},
+                  {"project", [&](const Node& node) { project(node); }},
+                  {"engines", [&](const Node& node) { engines(node); }}});
+    if (project_.referenceDonor >= std::ssize(project_.engines)) {
+      refuse(*member(*member(file, "project"), "reference_donor"),
+             "Line {1}, column {2}: there is no engine {3}; engines are counted from 0.",
+             {std::to_string(project_.referenceDonor)});
+    }
+  }
+
+  static const Node* member(const Node& object, std::string_view key) {
+    const auto found = std::find_if(object.children.begin(), object.children.end(),
+                                    [&](const Node& node) { return node.key == key; });
+    return found == object.children.end() ? nullptr : &*found;
+  }
+
+  bool isProject(const Node& file) {
+    const Node* format = member(file, "format");
+    if (format && format->text == kFormat) return true;
+    refuse(format ? *format : file,
+           "Line {1}, column {2}: this is no Strokewright project; its “format” does not say so.");
+    return false;
+  }
+
+  /// The version of the file; 0 when it is refused.
+  int versionOf(const Node& file) {
+    const Node* version = member(file, "version");
+    if (!version) {
+      refuse(file, "Line {1}, column {2}: the file does not say its “version”.");
+      return 0;
+    }
+    if (!is(*version, Node::Type::Number)) return 0;
+    if (version->number < 1.0 || version->number != std::floor(version->number)) {
+      refuse(*version, "Line {1}, column {2}: “version” must be a whole number from 1.");
+      return 0;
+    }
+    if (version->number > kFileVersion) {
+      const Node* program = member(file, "written_by");
+      refuse(*version,
+             "Line {1}, column {2}: this file is of version {3} of the format, written by "
+             "Strokewright {4}; this one reads up to version {5}. Open it with the newer one.",
+             {units::exact(version->number), program ? program->text : std::string("?"),
+              std::to_string(kFileVersion)});
+      return 0;
+    }
+    return static_cast<int>(version->number);
+  }
+
+  void project(const Node& node) {
+    object(node, {{"name", [&](const Node& name) { text(name, project_.name); }},
+                  {"note", [&](const Node& note) { text(note, project_.note); }},
+                  {"drawn_for", [&](const Node& whom) { text(whom, project_.drawnFor); }},
+                  {"revision", [&](const Node& revision) { text(revision, project_.revision); }},
+                  {"reference_donor", [&](const Node& donor) { referenceDonor(donor); }}});
+  }
+
+  void referenceDonor(const Node& node) {
+    if (!is(node, Node::Type::Number)) return;
+    if (node.number < 0.0 || node.number > 1e6 || node.number != std::floor(node.number)) {
+      refuse(node, "Line {1}, column {2}: “{3}” must be the place of an engine, counted from 0.",
+             {node.key});
+      return;
+    }
+    project_.referenceDonor = static_cast<int>(node.number);
+  }
+
+  void engines(const Node& node) {
+    if (!is(node, Node::Type::List)) return;
+    for (const Node& child : node.children) engine(child);
+  }
+
+  void engine(const Node& node) {
+    Engine& engine = project_.engines.emplace_back();
+    object(node, {{"name", [&](const Node& name) { text(name, engine.name); }},
+                  {"part", [&](const Node& part) { this->part(part, engine.part); }},
+                  {"note", [&](const Node& note) { text(note, engine.note); }},
+                  {"entries", [&](const Node& entries) { this->entries(entries, engine); }}});
+  }
+
+  void part(const Node& node, model::Part& into) {
+    if (!is(node, Node::Type::Text)) return;
+    if (const auto part = model::partOf(node.text)) {
+      into = *part;
+    } else {
+      refuse(
+          node,
+          "Line {1}, column {2}: “{3}” is no part an engine plays. Say donor, target or variant.",
+          {node.text});
+    }
+  }
+
+  void entries(const Node& node, Engine& engine) {
+    eachMember(node, [&](const Node& member) {
+      const Input* input = findInput(member.key);
+      if (input) engine.set(*input, entry(member, *input));
+      return input != nullptr;
+    });
+  }
+
+  Entry entry(const Node& node, const Input& input) {
+    Entry entry;
+    object(node, {{"value", [&](const Node& value) { values(value, input, entry.values); }},
+                  {"plus_minus",
+                   [&](const Node& limit) {
+                     if (is(limit, Node::Type::Number)) entry.plusMinus = limit.number;
+                   }},
+                  {"plus_minus_is", [&](const Node& is) { sigma(is, entry.oneSigma); }},
+                  {"origin", [&](const Node& origin) { this->origin(origin, entry.origin); }},
+                  {"instrument", [&](const Node& with) { text(with, entry.instrument); }},
+                  {"date", [&](const Node& date) { text(date, entry.date); }},
+                  {"note", [&](const Node& note) { text(note, entry.note); }},
+                  {"text", [&](const Node& typed) { text(typed, entry.text); }},
+                  {"unit", [&](const Node& unit) { this->unit(unit, input, entry.unit); }}});
+    if (!refused_ && !entry.text.empty()) compareText(node, input, entry);
+    return entry;
+  }
+
+  void values(const Node& node, const Input& input, std::vector<double>& into) {
+    if (node.type != Node::Type::List) {
+      value(node, node, input, into);
+      return;
+    }
+    if (!input.list || node.children.empty()) {
+      refuse(node, "Line {1}, column {2}: {3} takes one value, not a list.", {&input});
+      return;
+    }
+    for (const Node& child : node.children) value(child, node, input, into);
+  }
+
+  /// @param named  the node whose place and key are told.
+  void value(const Node& node, const Node& named, const Input& input, std::vector<double>& into) {
+    if (input.kind == units::Kind::Choice) {
+      if (node.type != Node::Type::Text) {
+        is(named, Node::Type::Text);
+        return;
+      }
+      for (std::size_t answer = 0; answer < input.choices.size(); ++answer) {
+        if (input.choices[answer].key != node.text) continue;
+        into.push_back(static_cast<double>(answer));
+        return;
+      }
+      refuse(named, "Line {1}, column {2}: “{3}” is no answer to {4}. Say one of: {5}.",
+             {node.text, &input, answersOf(input)});
+    } else if (node.type == Node::Type::Number) {
+      into.push_back(node.number);
+    } else {
+      is(named, Node::Type::Number);
+    }
+  }
+
+  static std::string answersOf(const Input& input) {
+    std::string all;
+    for (const describe::Choice& choice : input.choices) {
+      if (!all.empty()) all += ", ";
+      all += choice.key;
+    }
+    return all;
+  }
+
+  void sigma(const Node& node, bool& into) {
+    if (!is(node, Node::Type::Text)) return;
+    into = node.text == kOneSigma;
+    if (!into && node.text != kLimit) {
+      refuse(node, "Line {1}, column {2}: a ± is a limit or one_sigma, not “{3}”.", {node.text});
+    }
+  }
+
+  void origin(const Node& node, describe::Origin& into) {
+    if (!is(node, Node::Type::Text)) return;
+    if (const auto origin = describe::originOf(node.text)) {
+      into = *origin;
+    } else {
+      refuse(node,
+             "Line {1}, column {2}: “{3}” is no origin. Say measured, makers_book, catalogue, "
+             "assumed or computed.",
+             {node.text});
+    }
+  }
+
+  void unit(const Node& node, const Input& input, std::string& into) {
+    if (!is(node, Node::Type::Text)) return;
+    if (const units::Unit* unit = units::findUnit(input.kind, node.text)) {
+      into = unit->name;
+    } else {
+      refuse(node, "Line {1}, column {2}: “{3}” is no unit for {4}.", {node.text, &input});
+    }
+  }
+
+  /// The number wins over the text.
+  void compareText(const Node& node, const Input& input, Entry& entry) {
+    units::UnitGroup group = units::UnitGroup::metric();
+    if (!entry.unit.empty()) group.choose(input.kind, entry.unit);
+    const Entry typed = model::entryFrom(input, entry.text, group);
+    if (!entry.known() && typed.known()) {
+      remark(node.at, node.key, "Line {1}, column {2}: {3} is taken from its text, “{4}”.",
+             {&input, entry.text});
+      entry.values = typed.values;
+      if (typed.plusMinus) entry.plusMinus = typed.plusMinus;
+    } else if (typed.values != entry.values ||
+               (typed.plusMinus && typed.plusMinus != entry.plusMinus)) {
+      remark(node.at, node.key,
+             "Line {1}, column {2}: the text “{4}” of {3} says something else than its number. The "
+             "number stands; the text was dropped.",
+             {&input, entry.text});
+      entry.text.clear();
+    }
+  }
+
+  std::string_view text_;
+  Project project_;
+  std::vector<Remark> remarks_;
+  bool refused_ = false;
+};
+
+}  // namespace
+
+std::string write(const Project& project) {
+  constexpr int kEntryDepth = 4;
+  Node file = Node::object();
+  addText(file, "format", kFormat);
+  file.children.push_back(Node::of(kFileVersion, "version"));
+  addText(file, "written_by", STROKEWRIGHT_VERSION);
+  file.children.push_back(projectNode(project));
+  Node& engines = file.children.emplace_back(Node::list("engines"));
+  for (const Engine& engine : project.engines) engines.children.push_back(engineNode(engine));
+  return jsonText(file, kEntryDepth);
+}
+
+Read read(std::string_view text) { return ProjectReader(text).read(); }
+
+}  // namespace strokewright::storage

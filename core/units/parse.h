@@ -1,0 +1,62 @@
+#pragma once
+/// From what a person typed to SI. Independent of any locale: a point and a comma both mean the
+/// decimal mark, group separators are not read, the unit may follow the number and wins.
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/units/unit_group.h"
+
+namespace strokewright::units {
+
+/// Why a text is not a number.
+enum class Problem : std::uint8_t {
+  None,
+  Empty,        ///< nothing typed
+  Placeholder,  ///< "?", "tbc", "tba", "tbd", "-", "–", "—", "n/a", "nan", "inf": not known yet
+  NotANumber,   ///< anything else that cannot be read
+  TwoDecimalMarks,  ///< "1.000,5", "1,000.5", "1.2.3"
+  UnknownUnit,      ///< a unit no kind knows, or a list that leaves the unit of a number open
+  WrongKind,        ///< a number with a unit of another kind: "12 g" for a length
+  ZeroDivisor,      ///< "3/0"
+  TooLarge,         ///< beyond what a double holds, or more than 40 digits in one number
+};
+
+/// What was worth saying although the text was read.
+enum class Heed : std::uint8_t {
+  Comma,        ///< the decimal mark was a comma
+  ThreeDigits,  ///< "1,200": taken as a decimal, might be meant as a thousand; see parse()
+  Fraction,     ///< "2 5/8", "13/16"
+  OtherUnit,    ///< the typed unit is not the one the field shows
+};
+
+struct Parsed {
+  std::vector<double> values;       ///< [SI] empty exactly when problem is not None
+  std::optional<double> plusMinus;  ///< [SI] from "98.20 ± 0.03", "98.20 +- 0.03 mm", "+/-"
+  Problem problem = Problem::None;
+  std::string culprit;      ///< the piece of text that could not be read
+  std::vector<Heed> heeds;  ///< each at most once, in the order of the enum; none with a problem
+};
+
+/// Reads one number, or a list of them separated by ';', with an optional ± that holds for all.
+///
+/// Accepted numbers: 66.0, 0,5, .5, ,5, +3, -1.35, −1.35 (U+2212), 12.7e0, 2 5/8, 2-5/8, 13/16.
+/// A fraction behind a whole number must be proper; 13/8 alone may be improper.
+///
+/// Accepted after a number: blanks (also no-break), then a unit as findUnit() knows it.
+/// - Numbers without a unit take the one unit that is written in their list; where the list has
+///   none but its ± has, they take that one ("98.12; 98.20 ± 0.03 mm"); else the bare unit.
+/// - Where a list has two units, each of its numbers must carry its own.
+/// - A ± without a unit has the unit of the last number.
+///
+/// Heed::ThreeDigits is raised for a comma with exactly three digits behind it and one to three
+/// before it, the first of them not 0: "1,200" and "126,500", but not "0,040" or "1234,500". A
+/// point never raises it, because sizes with three decimals (126.500) are everyday.
+///
+/// @param bare the unit a number without a unit is in, one of unitsOf(kind).
+/// @returns    never throws, never NaN or infinite; values and plusMinus may have any sign.
+Parsed parse(Kind kind, std::string_view text, const Unit& bare);
+
+}  // namespace strokewright::units

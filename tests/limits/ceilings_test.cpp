@@ -1,0 +1,89 @@
+#include "core/limits/ceilings.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+#include "tests/bench_units.h"
+
+namespace strokewright::limits {
+namespace {
+
+using namespace bench;
+
+struct Published {
+  const char* name;
+  double stroke;     // [m]
+  double speed;      // [rad/s]
+  double meanSpeed;  // [m/s]
+  const char* source;
+  friend void PrintTo(const Published& row, std::ostream* out) {
+    *out << row.name << " (" << row.source << ")";
+  }
+};
+
+class PublishedPistonSpeed : public testing::TestWithParam<Published> {};
+
+TEST_P(PublishedPistonSpeed, IsMetAndTurnedRound) {
+  const Published& row = GetParam();
+  EXPECT_TRUE(
+      close(meanPistonSpeed({.trueStroke = row.stroke, .speed = row.speed}), row.meanSpeed, 1e-14));
+  EXPECT_TRUE(
+      close(pistonSpeedCeiling({.trueStroke = row.stroke, .meanPistonSpeed = row.meanSpeed}),
+            row.speed, 1e-14));
+}
+
+constexpr const char* kRajput = "R. K. Rajput, Internal Combustion Engines, Ex. 7.12";
+constexpr const char* kKates = "E. J. Kates, Diesel and High Compression Gas Engines, p. 63";
+
+// The second book counts strokes a minute: 1600 of them are 800 turns.
+INSTANTIATE_TEST_SUITE_P(
+    Books, PublishedPistonSpeed,
+    testing::Values(Published{"Stroke140At2400", 140 * mm, 2400 * rpm, 11.2, kRajput},
+                    Published{"Stroke140At2800", 140 * mm, 2800 * rpm, 196.0 / 15.0, kRajput},
+                    Published{"Stroke9InchesAt1600Strokes", 9 * inch, 800 * rpm, 6.0960, kKates}),
+    [](const auto& row) { return std::string(row.param.name); });
+
+// A parallel twin without offset, worked by hand. The limits are common practice, no published
+// source; the printed ceilings carry six digits.
+constexpr double kPeak = 37 * mm * (1 + 37.0 / 126.5);
+
+TEST(Ceilings, AreThoseOfAKnownTwin) {
+  EXPECT_NEAR(pistonSpeedCeiling({.trueStroke = 74 * mm, .meanPistonSpeed = 22.0}) / rpm, 8918.92,
+              0.005);
+  EXPECT_NEAR(accelerationCeiling(
+                  {.acceleration = flutterAcceleration(38.7, 1.2 * mm), .peakPerSpeed2 = kPeak}) /
+                  rpm,
+              7841.91, 0.005);
+  EXPECT_NEAR(accelerationCeiling(
+                  {.acceleration = rodTensionAcceleration(
+                       {.stress = 160e6, .leastSection = 120 * mm2, .reciprocatingMass = 398 * g}),
+                   .peakPerSpeed2 = kPeak}) /
+                  rpm,
+              9591.05, 0.005);
+  EXPECT_NEAR(
+      speedFactorCeiling({.pinDiameter = 28 * mm, .eyeDiameter = 36 * mm}, 350000 * mm * rpm) / rpm,
+      10937.5, 1e-9);
+}
+
+// The index is that of Taylor vol. 1 ch. 6; the valves are invented.
+TEST(Breathing, IsThatOfAKnownTwinAndTurnsRound) {
+  const Breathing inlet{.bore = 76 * mm,
+                        .valveCount = 2,
+                        .valveDiameter = 31 * mm,
+                        .flowCoefficient = 0.35,
+                        .soundSpeed = 345.0};
+  EXPECT_NEAR(breathingIndex(inlet, 74 * mm * 8500 / 30), 0.521814, 5e-7);
+  const double pistonSpeed = pistonSpeedAtBreathingIndex(inlet, 0.6);
+  EXPECT_DOUBLE_EQ(breathingIndex(inlet, pistonSpeed), 0.6);
+  EXPECT_NEAR(pistonSpeedCeiling({.trueStroke = 74 * mm, .meanPistonSpeed = pistonSpeed}) / rpm,
+              9773.59, 0.005);
+}
+
+TEST(Ceilings, GrowWithTheRootOfTheAccelerationAllowed) {
+  const double once = accelerationCeiling({.acceleration = 10000.0, .peakPerSpeed2 = 0.05});
+  EXPECT_DOUBLE_EQ(accelerationCeiling({.acceleration = 40000.0, .peakPerSpeed2 = 0.05}), 2 * once);
+}
+
+}  // namespace
+}  // namespace strokewright::limits

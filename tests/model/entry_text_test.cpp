@@ -1,0 +1,135 @@
+#include "core/model/entry_text.h"
+
+#include <gtest/gtest.h>
+
+#include <ostream>
+#include <string>
+#include <vector>
+
+#include "core/model/inputs.h"
+
+namespace strokewright::model {
+namespace {
+
+using describe::Entry;
+using describe::Input;
+using units::Kind;
+using units::UnitGroup;
+
+Entry typed(const Input& input, std::string_view text) {
+  return entryFrom(input, text, UnitGroup::metric());
+}
+
+TEST(TypedText, BecomesANumberInTheUnitOfTheGroup) {
+  const Entry entry = typed(in::bore, "66.0");
+  EXPECT_EQ(entry.values, std::vector{66.0 / 1000.0});
+  EXPECT_EQ(entry.text, "66.0");
+  EXPECT_EQ(entry.unit, "mm");
+  EXPECT_EQ(entry.plusMinus, std::nullopt);
+  EXPECT_EQ(entry.origin, describe::Origin::NotSaid);
+}
+
+TEST(TypedText, IsInInchesWhereTheBuilderThinksInInches) {
+  const Entry entry = entryFrom(in::bore, "2 5/8", UnitGroup::inchPound());
+  ASSERT_EQ(entry.values.size(), 1U);
+  EXPECT_DOUBLE_EQ(entry.values[0], 2.625 * 0.0254);
+  EXPECT_EQ(entry.unit, "in");
+}
+
+TEST(TypedText, HasAUnitThatWinsOverTheGroup) {
+  const Entry entry = typed(in::bore, "2.992 in");
+  ASSERT_EQ(entry.values.size(), 1U);
+  EXPECT_DOUBLE_EQ(entry.values[0], 2.992 * 0.0254);
+  EXPECT_EQ(entry.text, "2.992 in");
+  EXPECT_EQ(entry.unit, "mm") << "the unit of bare numbers";
+}
+
+TEST(TypedText, CarriesItsPlusMinusWithoutASign) {
+  EXPECT_DOUBLE_EQ(typed(in::seatHeight, "98.20 ± 0.03").plusMinus.value(), 0.03e-3);
+  EXPECT_DOUBLE_EQ(typed(in::seatHeight, "98.20 ± -0.03").plusMinus.value(), 0.03e-3);
+}
+
+TEST(TypedText, IsAListWhereTheInputTakesOne) {
+  const Entry entry = typed(in::seatHeight, "98.12; 98.20; 98.29 ± 0.03");
+  EXPECT_EQ(entry.values, (std::vector{98.12 / 1000.0, 98.20 / 1000.0, 98.29 / 1000.0}));
+}
+
+TEST(TypedText, IsNotKnownAsAListWhereTheInputTakesNone) {
+  const Entry entry = typed(in::wantedSquish, "0.9; 1.0 ± 0.1");
+  EXPECT_FALSE(entry.known());
+  EXPECT_EQ(entry.plusMinus, std::nullopt);
+  EXPECT_EQ(entry.text, "0.9; 1.0 ± 0.1");
+}
+
+TEST(TypedText, IsKeptWhenItMakesNoSense) {
+  for (const char* text : {"?", "tbc", "sixty-six", "66 g", "1.2.3"}) {
+    const Entry entry = typed(in::bore, text);
+    EXPECT_FALSE(entry.known()) << text;
+    EXPECT_EQ(entry.text, text);
+  }
+}
+
+TEST(TypedText, IsTakenEvenWhenTheNumberIsImpossible) {
+  EXPECT_EQ(typed(in::bore, "-5").values, std::vector{-0.005});
+  EXPECT_EQ(typed(in::cylinderCount, "2.5").values, std::vector{2.5});
+}
+
+TEST(TypedText, IsNothingWhenBlank) {
+  EXPECT_TRUE(typed(in::bore, "").empty());
+  EXPECT_TRUE(typed(in::bore, " \t").empty());
+  EXPECT_TRUE(typed(in::cycle, "  ").empty());
+}
+
+TEST(TypedText, IsPerCentForAShare) {
+  EXPECT_EQ(typed(in::balanceFactor, "52").values, std::vector{0.52});
+}
+
+struct Row {
+  const char* name;
+  const Input* input;
+  const char* text;
+  std::vector<double> values;
+  friend void PrintTo(const Row& row, std::ostream* out) { *out << row.text; }
+};
+
+class TypedChoice : public testing::TestWithParam<Row> {};
+
+TEST_P(TypedChoice, IsFoundByKeyOrLabel) {
+  const Row& row = GetParam();
+  const Entry entry = typed(*row.input, row.text);
+  EXPECT_EQ(entry.values, row.values);
+  EXPECT_EQ(entry.text, row.values.empty() ? row.text : "");
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Spellings, TypedChoice,
+    testing::Values(Row{"Key", &in::cycle, "two_stroke", {answer(Cycle::TwoStroke)}},
+                    Row{"Label", &in::cycle, "two-stroke", {answer(Cycle::TwoStroke)}},
+                    Row{"Blanks", &in::cycle, " Two Stroke ", {answer(Cycle::TwoStroke)}},
+                    Row{"Case", &in::use, "HILL", {answer(Use::Hill)}},
+                    Row{"LongLabel",
+                        &in::crownVolumeSense,
+                        "adds (dish, bowl, pockets)",
+                        {answer(CrownSense::Adds)}},
+                    Row{"List",
+                        &in::crownVolumeSense,
+                        "takes; adds",
+                        {answer(CrownSense::Takes), answer(CrownSense::Adds)}},
+                    Row{"ListWhereNone", &in::use, "hill; race", {}},
+                    Row{"BadPiece", &in::crownVolumeSense, "takes; gives", {}},
+                    Row{"EmptyPiece", &in::crownVolumeSense, "takes;", {}},
+                    Row{"Unknown", &in::cycle, "six-stroke", {}}),
+    [](const auto& row) { return std::string(row.param.name); });
+
+TEST(TypedText, ReadsEveryChoiceByItsKeyAndItsLabel) {
+  for (const Input* input : inputs()) {
+    for (std::size_t place = 0; place < input->choices.size(); ++place) {
+      const std::vector wanted{static_cast<double>(place)};
+      EXPECT_EQ(typed(*input, input->choices[place].key).values, wanted);
+      EXPECT_EQ(typed(*input, input->choices[place].label).values, wanted);
+    }
+  }
+}
+
+}  // namespace
+}  // namespace strokewright::model

@@ -1,0 +1,117 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <nlohmann/json.hpp>
+#include <ostream>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "core/model/inputs.h"
+#include "core/storage/project_text.h"
+
+namespace strokewright::storage {
+namespace {
+
+namespace in = model::in;
+using model::Engine;
+using model::Part;
+using model::Project;
+using nlohmann::json;
+
+const std::filesystem::path kRoot = STROKEWRIGHT_SOURCE_DIR;
+
+std::string contentOf(const std::filesystem::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  EXPECT_TRUE(file) << path;
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
+/// Without the version of the program that wrote it.
+std::string anyWriter(std::string text) {
+  const auto start = text.find("  \"written_by\"");
+  return text.erase(start, text.find('\n', start) - start);
+}
+
+struct Row {
+  const char* name;
+  std::vector<Part> parts;
+  double cylinders;
+  friend void PrintTo(const Row& row, std::ostream* out) { *out << row.name; }
+};
+
+class Sample : public testing::TestWithParam<Row> {
+ protected:
+  std::string text() const {
+    return contentOf(kRoot / "samples" / (std::string(GetParam().name) + ".strokewright"));
+  }
+};
+
+TEST_P(Sample, IsWrittenAsItStands) {
+  const std::string before = text();
+  const Read sample = read(before);
+  ASSERT_TRUE(sample.project);
+  EXPECT_TRUE(sample.remarks.empty());
+  EXPECT_EQ(anyWriter(write(*sample.project)), anyWriter(before));
+}
+
+TEST_P(Sample, HasItsEnginesInOrder) {
+  const Project project = read(text()).project.value();
+  std::vector<Part> parts;
+  for (const Engine& engine : project.engines) {
+    parts.push_back(engine.part);
+    EXPECT_EQ(engine[in::cylinderCount].values, std::vector{GetParam().cylinders});
+    EXPECT_TRUE(engine[in::crankThrow].known() != engine[in::stroke].known());
+  }
+  EXPECT_EQ(parts, GetParam().parts);
+  EXPECT_EQ(project.referenceDonor, 0);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Conversions, Sample,
+    testing::Values(Row{"tansy-270", {Part::Donor, Part::Target}, 2.0},
+                    Row{"burdock-719", {Part::Donor, Part::Target, Part::Variant}, 3.0},
+                    Row{"teasel-125", {Part::Donor, Part::Target}, 1.0},
+                    Row{"culvert-1040", {Part::Donor, Part::Target}, 1.0}),
+    [](const auto& row) {
+      std::string name = row.param.name;
+      std::replace(name.begin(), name.end(), '-', '_');
+      return name;
+    });
+
+json entriesOfSchema() {
+  const json schema = json::parse(contentOf(kRoot / "resources/format/project.schema.json"));
+  return schema.at("/$defs/entries/properties"_json_pointer);
+}
+
+TEST(TheSchema, HasExactlyTheInputs) {
+  const json entries = entriesOfSchema();
+  std::set<std::string> inSchema;
+  for (const auto& [key, description] : entries.items()) inSchema.insert(key);
+  std::set<std::string> inTable;
+  for (const describe::Input* input : model::inputs()) inTable.emplace(input->key);
+  EXPECT_EQ(inSchema, inTable);
+}
+
+TEST(TheSchema, NamesEachInputAndItsAnswers) {
+  const json entries = entriesOfSchema();
+  for (const describe::Input* input : model::inputs()) {
+    const json& entry = entries.at(std::string(input->key));
+    EXPECT_EQ(entry.at("title"), std::string(input->label));
+    if (input->choices.empty()) {
+      EXPECT_EQ(entry.at("$ref"), input->list ? "#/$defs/numbers" : "#/$defs/number") << input->key;
+      continue;
+    }
+    json answers = json::array();
+    for (const describe::Choice& choice : input->choices) answers.push_back(choice.key);
+    const json& value = entry.at("properties").at("value");
+    EXPECT_EQ(input->list ? value.at("anyOf").at(0).at("enum") : value.at("enum"), answers)
+        << input->key;
+  }
+}
+
+}  // namespace
+}  // namespace strokewright::storage

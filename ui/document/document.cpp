@@ -1,0 +1,347 @@
+#include "ui/document/document.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <algorithm>
+#include <utility>
+
+#include "core/model/entry_text.h"
+#include "core/storage/project_text.h"
+#include "ui/document/edit_project.h"
+#include "ui/document/entry_text.h"
+#include "ui/document/recovery_file.h"
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Entry;
+using describe::Input;
+using describe::Origin;
+using model::Engine;
+using model::Part;
+using model::Project;
+
+std::size_t index(int i) { return static_cast<std::size_t>(i); }
+
+/// What was typed, with what the entry before said of itself.
+Entry typedOver(const Entry& before, const Input& input, const QString& text,
+                const units::UnitGroup& group) {
+  Entry entry = model::entryFrom(input, text.toStdString(), group);
+  const bool nothing = entry.empty();
+  entry.note = before.note;
+  if (nothing) return entry;
+  entry.origin = before.origin == Origin::Computed ? Origin::NotSaid : before.origin;
+  entry.instrument = before.instrument;
+  entry.date = before.date;
+  entry.oneSigma = before.oneSigma && entry.plusMinus.has_value();
+  return entry;
+}
+
+/// The entry with a ± behind its text, in the unit the text ends in.
+Entry withPlusMinus(const Entry& entry, const Input& input, double plusMinus,
+                    const units::Style& style) {
+  QString text = entryText(input, entry, style);
+  const bool bare = text.endsWith(QChar(u' ')) || text.back().isDigit();
+  text += QStringLiteral(" ± ") + fromCore(style.editable(input.kind, plusMinus));
+  if (!bare) text += QChar(u' ') + fromCore(style.unit(input.kind));
+  return typedOver(entry, input, text, style.group);
+}
+
+Project newProject() {
+  Project project;
+  project.engines = {Engine{.name = "Donor", .part = Part::Donor, .note = {}, .entries = {}},
+                     Engine{.name = "Target", .part = Part::Target, .note = {}, .entries = {}}};
+  project.referenceDonor = 0;
+  return project;
+}
+
+void remove(Project& project, int engine) {
+  project.engines.erase(project.engines.begin() + engine);
+  if (project.referenceDonor > engine) --project.referenceDonor;
+  else if (project.referenceDonor == engine) {
+    const auto donor = std::ranges::find(project.engines, Part::Donor, &Engine::part);
+    project.referenceDonor =
+        donor == project.engines.end() ? -1 : static_cast<int>(donor - project.engines.begin());
+  }
+}
+
+QString baseName(const QString& path) { return QFileInfo(path).completeBaseName(); }
+
+}  // namespace
+
+Document::Document(Taste& taste, QObject* parent)
+    : QObject(parent), taste_(taste), recovery_(std::make_unique<RecoveryFile>()) {
+  replace(std::make_shared<const Project>(newProject()));
+  connect(&undoStack_, &QUndoStack::indexChanged, this, &Document::keepRecovery);
+  connect(&undoStack_, &QUndoStack::cleanChanged, this, [this] {
+    keepRecovery();
+    Q_EMIT fileChanged();
+  });
+}
+
+Document::~Document() { undoStack_.disconnect(this); }
+
+const Entry& Document::entry(int engine, const Input& input) const {
+  return project_->engines[index(engine)][input];
+}
+
+QString Document::engineName(int engine) const {
+  return fromCore(project_->engines[index(engine)].name);
+}
+
+QString Document::subject(int engine, const Input& input) const {
+  return tr("%1 of %2").arg(inSentence(taste_.label(input)), engineName(engine));
+}
+
+// The edit door ----------------------------------------------------------------------------------
+
+void Document::edit(const QString& text, const Change& change, const QString& mergeKey) {
+  auto after = std::make_shared<Project>(*project_);
+  change(*after);
+  if (*after == *project_) return;
+  undoStack_.push(
+      new EditProject(*this, project_, std::move(after), text, {mergeKey, stepNumber_}));
+}
+
+void Document::replace(std::shared_ptr<const Project> project) {
+  const std::shared_ptr<const Project> before = std::exchange(project_, std::move(project));
+  assessment_ = std::make_unique<assess::Assessment>(*project_);
+  Q_EMIT projectChanged();
+}
+
+void Document::closeStep() { ++stepNumber_; }
+
+const EditProject* Document::openStep(const QString& mergeKey) const {
+  if (undoStack_.index() == 0) return nullptr;
+  const auto* last =
+      static_cast<const EditProject*>(undoStack_.command(undoStack_.index() - 1));
+  return last->key() == StepKey{mergeKey, stepNumber_} ? last : nullptr;
+}
+
+void Document::undoOpenStep(const QString& mergeKey) {
+  if (openStep(mergeKey) != nullptr) undoStack_.undo();
+}
+
+QString Document::mergeKey(int engine, const Input& input) {
+  return QStringLiteral("%1/%2").arg(engine).arg(fromCore(input.key));
+}
+
+void Document::type(int engine, const Input& input, const QString& text) {
+  const QString key = mergeKey(engine, input);
+  const EditProject* open = openStep(key);
+  const Project& before = open != nullptr ? open->before() : *project_;
+  Entry entry =
+      typedOver(before.engines[index(engine)][input], input, text, taste_.style().group);
+  edit(
+      subject(engine, input),
+      [&](Project& project) { project.engines[index(engine)].set(input, std::move(entry)); }, key);
+}
+
+void Document::say(int engine, const Input& input, const Entry& from) {
+  Entry said = entry(engine, input);
+  if (said.known() && !said.plusMinus && from.plusMinus) {
+    said = withPlusMinus(said, input, *from.plusMinus, taste_.style());
+  }
+  said.origin = from.origin;
+  said.instrument = from.instrument;
+  said.date = from.date;
+  said.note = from.note;
+  edit(tr("origin of %1").arg(subject(engine, input)),
+       [&](Project& project) { project.engines[index(engine)].set(input, said); });
+}
+
+void Document::putComputed(int engine, const Input& input, const QString& text) {
+  Entry found = typedOver(entry(engine, input), input, text, taste_.style().group);
+  found.origin = Origin::Computed;
+  found.instrument.clear();
+  found.date.clear();
+  edit(subject(engine, input),
+       [&](Project& project) { project.engines[index(engine)].set(input, found); });
+}
+
+void Document::take(int engine, const describe::Mend& mend) {
+  if (mend.entries.empty()) return;
+  edit(tr("mend of %1").arg(subject(engine, *mend.entries.front().first)), [&](Project& project) {
+    Engine& mended = project.engines[index(engine)];
+    for (const auto& [input, text] : mend.entries) {
+      mended.set(*input,
+                 typedOver(mended[*input], *input, fromCore(text), taste_.style().group));
+    }
+  });
+}
+
+// Engines ----------------------------------------------------------------------------------------
+
+QString Document::freeName(const QString& wanted) const {
+  QString name = wanted;
+  const auto taken = [&](const Engine& engine) { return fromCore(engine.name) == name; };
+  for (int number = 2; std::ranges::any_of(project_->engines, taken); ++number) {
+    name = QStringLiteral("%1 %2").arg(wanted).arg(number);
+  }
+  return name;
+}
+
+int Document::addEngine(Part part, int copyOf) {
+  Engine engine;
+  if (copyOf >= 0) engine = project_->engines[index(copyOf)];
+  const QString plain = part == Part::Donor    ? tr("Donor")
+                        : part == Part::Target ? tr("Target")
+                                               : tr("Variant");
+  const QString name = freeName(copyOf >= 0 ? fromCore(engine.name) : plain);
+  engine.name = name.toStdString();
+  engine.part = part;
+  const int added = static_cast<int>(project_->engines.size());
+  edit(tr("adding %1").arg(name), [&](Project& project) {
+    project.engines.push_back(engine);
+    if (part == Part::Donor && project.referenceDonor < 0) project.referenceDonor = added;
+  });
+  return added;
+}
+
+void Document::removeEngine(int engine) {
+  edit(tr("removing %1").arg(engineName(engine)),
+       [engine](Project& project) { remove(project, engine); });
+}
+
+void Document::renameEngine(int engine, const QString& name) {
+  edit(
+      tr("name of %1").arg(engineName(engine)),
+      [&](Project& project) { project.engines[index(engine)].name = name.toStdString(); },
+      QStringLiteral("%1/name").arg(engine));
+}
+
+// The file ---------------------------------------------------------------------------------------
+
+QString Document::shownName() const {
+  if (!path_.isEmpty()) return baseName(path_);
+  return shownName_.isEmpty() ? tr("New conversion") : shownName_;
+}
+
+void Document::begin(Project project, const QString& path, const QString& shownName) {
+  path_ = path;
+  shownName_ = shownName;
+  neverSaved_ = false;
+  closeStep();
+  undoStack_.clear();
+  replace(std::make_shared<const Project>(std::move(project)));
+  keepRecovery();
+  Q_EMIT fileChanged();
+}
+
+void Document::startNew() {
+  onDisk_ = {};
+  error_.clear();
+  remarks_.clear();
+  begin(newProject(), {}, {});
+}
+
+std::optional<Project> Document::read(const QString& path, QByteArray& content) {
+  error_.clear();
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) {
+    error_ = tr("“%1” cannot be opened: %2.").arg(path, file.errorString());
+    return std::nullopt;
+  }
+  content = file.readAll();
+  storage::Read read = storage::read({content.constData(), static_cast<std::size_t>(content.size())});
+  QStringList said;
+  for (const storage::Remark& remark : read.remarks) {
+    said += taste_.sentence(remark.says);
+  }
+  if (read.project) {
+    remarks_ = said;
+  } else {
+    error_ = tr("“%1” was not opened and is left as it is.\n%2")
+                 .arg(path, said.join(QChar(u'\n')));
+  }
+  return std::move(read.project);
+}
+
+bool Document::open(const QString& path) {
+  QByteArray content;
+  std::optional<Project> project = read(path, content);
+  if (!project) return false;
+  onDisk_ = FileStamp::of(path, content);
+  begin(std::move(*project), QFileInfo(path).absoluteFilePath(), {});
+  taste_.noteFile(path_);
+  return true;
+}
+
+bool Document::openCopy(const QString& path, const QString& shownName) {
+  QByteArray content;
+  std::optional<Project> project = read(path, content);
+  if (!project) return false;
+  onDisk_ = {};
+  begin(std::move(*project), {}, shownName);
+  return true;
+}
+
+void Document::recover(const RecoveredWork& recovered) {
+  if (!recovered.work) return;
+  const UnsavedWork& work = *recovered.work;
+  error_.clear();
+  remarks_.clear();
+  onDisk_ = work.onDisk;
+  begin(*work.project, work.path, work.shownName);
+  neverSaved_ = true;
+  keepRecovery();
+  if (recovery_->write()) recovered.discard();
+  Q_EMIT fileChanged();
+}
+
+bool Document::save() { return write(path_); }
+
+bool Document::saveAs(const QString& path) {
+  const QString absolute = QFileInfo(path).absoluteFilePath();
+  if (!write(absolute)) return false;
+  taste_.noteFile(absolute);
+  return true;
+}
+
+bool Document::write(const QString& path) {
+  error_.clear();
+  remarks_.clear();
+  keepBackup(path);
+  const QByteArray content = QByteArray::fromStdString(storage::write(*project_));
+  QSaveFile file(path);
+  if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size() ||
+      !file.commit()) {
+    error_ = tr("“%1” was not saved: %2. What was there before is still there.")
+                 .arg(path, file.errorString());
+    return false;
+  }
+  path_ = path;
+  onDisk_ = FileStamp::of(path, content);
+  neverSaved_ = false;
+  closeStep();
+  undoStack_.setClean();
+  keepRecovery();
+  Q_EMIT fileChanged();
+  return true;
+}
+
+void Document::keepBackup(const QString& path) {
+  QFile before(path);
+  if (!before.open(QIODevice::ReadOnly)) return;
+  const QByteArray content = before.readAll();
+  QSaveFile backup(path + QChar(u'~'));
+  if (!backup.open(QIODevice::WriteOnly) || backup.write(content) != content.size() ||
+      !backup.commit()) {
+    remarks_ += tr("The previous save could not be kept as “%1”: %2.")
+                    .arg(backup.fileName(), backup.errorString());
+  }
+}
+
+bool Document::changedOnDisk() const { return !path_.isEmpty() && onDisk_.changed(path_); }
+
+void Document::keepRecovery() {
+  if (modified()) {
+    recovery_->keep({project_, path_, shownName(), onDisk_});
+  } else {
+    recovery_->discard();
+  }
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,64 @@
+#include "ui/document/entry_text.h"
+
+#include <QStringList>
+
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Entry;
+using describe::Input;
+using units::Kind;
+
+bool digitAt(const QString& text, qsizetype at) {
+  return at >= 0 && at < text.size() && text[at].isDigit();
+}
+
+/// Points and commas that touch a digit are decimal marks: numbers are read without groups.
+QString withMark(QString text, const QString& mark) {
+  for (qsizetype i = 0; i < text.size(); ++i) {
+    const bool either = text[i] == QLatin1Char('.') || text[i] == QLatin1Char(',');
+    if (either && (digitAt(text, i - 1) || digitAt(text, i + 1))) text.replace(i, 1, mark);
+  }
+  return text;
+}
+
+QString choiceText(const Input& input, const Entry& entry) {
+  QStringList labels;
+  for (const double value : entry.values) {
+    labels += fromCore(input.choices[static_cast<std::size_t>(value)].label);
+  }
+  return labels.join(QStringLiteral("; "));
+}
+
+QString valuesText(const Input& input, const Entry& entry, const units::Style& style) {
+  QStringList numbers;
+  for (const double value : entry.values) {
+    numbers += fromCore(style.editable(input.kind, value));
+  }
+  return numbers.join(QStringLiteral("; "));
+}
+
+bool saysPlusMinus(const QString& text) {
+  return text.contains(QChar(u'±')) || text.contains(QStringLiteral("+-")) ||
+         text.contains(QStringLiteral("+/-"));
+}
+
+}  // namespace
+
+QString entryText(const Input& input, const Entry& entry, const units::Style& style) {
+  const QString typed = fromCore(entry.text);
+  if (!entry.known()) return typed;
+  if (input.kind == Kind::Choice) return choiceText(input, entry);
+
+  const bool stillMeant = !typed.isEmpty() && entry.unit == style.unit(input.kind);
+  QString text = stillMeant ? withMark(typed, fromCore(style.decimalMark))
+                            : valuesText(input, entry, style);
+  if (entry.plusMinus && !saysPlusMinus(text)) {
+    text += QStringLiteral(" ± ") + fromCore(style.editable(input.kind, *entry.plusMinus));
+  }
+  return text;
+}
+
+}  // namespace strokewright::ui

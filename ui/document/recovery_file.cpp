@@ -1,0 +1,188 @@
+#include "ui/document/recovery_file.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QSaveFile>
+#include <QStandardPaths>
+#include <QUuid>
+#include <algorithm>
+#include <utility>
+
+#include "core/storage/project_text.h"
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Entries;
+using model::Engine;
+using model::Project;
+
+constexpr int kDelay = 1000;  // [ms] no more work than this is lost
+const QString kSuffix = QStringLiteral(".recovery");
+
+QString lockOf(const QString& file) {
+  return file.chopped(kSuffix.size()) + QStringLiteral(".lock");
+}
+
+/// A lock that only a living program holds: it goes stale by death, never by age.
+std::unique_ptr<QLockFile> makeLock(const QString& file) {
+  auto lock = std::make_unique<QLockFile>(lockOf(file));
+  lock->setStaleLockTime(0);
+  return lock;
+}
+
+QByteArray textOf(const UnsavedWork& work) {
+  const QJsonObject disk{
+      {QStringLiteral("size"), work.onDisk.size},
+      {QStringLiteral("modified"), work.onDisk.modified.toString(Qt::ISODateWithMs)},
+      {QStringLiteral("sha256"), QString::fromLatin1(work.onDisk.hash.toHex())}};
+  const QJsonObject all{
+      {QStringLiteral("written"), QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs)},
+      {QStringLiteral("path"), work.path},
+      {QStringLiteral("name"), work.shownName},
+      {QStringLiteral("on_disk"), disk},
+      {QStringLiteral("project"), QString::fromStdString(storage::write(*work.project))}};
+  return QJsonDocument(all).toJson();
+}
+
+FileStamp stampFrom(const QJsonObject& disk) {
+  return {static_cast<qint64>(disk[QStringLiteral("size")].toDouble(-1)),
+          QDateTime::fromString(disk[QStringLiteral("modified")].toString(), Qt::ISODateWithMs),
+          QByteArray::fromHex(disk[QStringLiteral("sha256")].toString().toLatin1())};
+}
+
+QByteArray contentOf(const QString& path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+std::optional<Project> projectFrom(const QByteArray& text) {
+  return storage::read({text.constData(), static_cast<std::size_t>(text.size())}).project;
+}
+
+int countDifferences(const Entries& a, const Entries& b) {
+  const auto missingIn = [](const Entries& others) {
+    return [&others](const auto& entry) { return !others.contains(entry.first); };
+  };
+  const auto changed = [&b](const auto& entry) {
+    const auto other = b.find(entry.first);
+    return other == b.end() || other->second != entry.second;
+  };
+  return static_cast<int>(std::ranges::count_if(a, changed) +
+                          std::ranges::count_if(b, missingIn(a)));
+}
+
+RecoveredWork unreadable(RecoveredWork found) {
+  found.trouble = QObject::tr("The recovery file “%1” is damaged and cannot be read. It is kept.")
+                      .arg(found.file);
+  return found;
+}
+
+RecoveredWork readRecovery(const QString& file) {
+  RecoveredWork found;
+  found.file = file;
+  found.time = QFileInfo(file).lastModified();
+  const QJsonObject all = QJsonDocument::fromJson(contentOf(file)).object();
+  std::optional<Project> project =
+      projectFrom(all[QStringLiteral("project")].toString().toUtf8());
+  if (!project) return unreadable(std::move(found));
+
+  UnsavedWork work{std::make_shared<const Project>(std::move(*project)),
+                   all[QStringLiteral("path")].toString(), all[QStringLiteral("name")].toString(),
+                   stampFrom(all[QStringLiteral("on_disk")].toObject())};
+  const std::optional<Project> saved = projectFrom(contentOf(work.path));
+  found.differingEntries = countDifferences(*work.project, saved.value_or(Project()));
+  found.fileIsNewer = work.onDisk.changed(work.path);
+  found.work = std::move(work);
+  return found;
+}
+
+}  // namespace
+
+RecoveryFile::RecoveryFile(QObject* parent) : QObject(parent) {
+  timer_.setSingleShot(true);
+  timer_.setInterval(kDelay);
+  connect(&timer_, &QTimer::timeout, this, &RecoveryFile::write);
+}
+
+RecoveryFile::~RecoveryFile() { discard(); }
+
+QString RecoveryFile::folder() {
+  return QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation) +
+         QStringLiteral("/recovery");
+}
+
+void RecoveryFile::keep(UnsavedWork work) {
+  work_ = std::move(work);
+  if (!timer_.isActive()) timer_.start();
+}
+
+bool RecoveryFile::begin() {
+  if (lock_) return true;
+  const QDir folder(RecoveryFile::folder());
+  if (!folder.mkpath(QStringLiteral("."))) return false;
+  const QString name = QUuid::createUuid().toString(QUuid::WithoutBraces) + kSuffix;
+  std::unique_ptr<QLockFile> lock = makeLock(folder.filePath(name));
+  if (!lock->tryLock()) return false;
+  lock_ = std::move(lock);
+  path_ = folder.filePath(name);
+  return true;
+}
+
+bool RecoveryFile::write() {
+  timer_.stop();
+  if (!begin()) {
+    Q_EMIT failed(tr("No recovery file can be written in “%1”.").arg(folder()));
+    return false;
+  }
+  const QByteArray text = textOf(work_);
+  QSaveFile file(path_);
+  if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit()) {
+    Q_EMIT failed(tr("The recovery file was not written: %1.").arg(file.errorString()));
+    return false;
+  }
+  Q_EMIT written();
+  return true;
+}
+
+void RecoveryFile::discard() {
+  timer_.stop();
+  work_ = {};
+  if (!path_.isEmpty()) QFile::remove(path_);
+}
+
+QString RecoveredWork::shownName() const {
+  if (!work) return QFileInfo(file).fileName();
+  return work->path.isEmpty() ? work->shownName : QFileInfo(work->path).fileName();
+}
+
+void RecoveredWork::discard() const { QFile::remove(file); }
+
+std::vector<RecoveredWork> RecoveredWork::find() {
+  std::vector<RecoveredWork> all;
+  const QDir folder(RecoveryFile::folder());
+  for (const QString& name : folder.entryList({QStringLiteral("*") + kSuffix}, QDir::Files)) {
+    const QString file = folder.filePath(name);
+    if (makeLock(file)->tryLock(0)) all.push_back(readRecovery(file));
+  }
+  std::ranges::sort(all, std::greater(), &RecoveredWork::time);
+  return all;
+}
+
+int countDifferences(const Project& a, const Project& b) {
+  int count = int{a.name != b.name} + int{a.note != b.note} + int{a.drawnFor != b.drawnFor} +
+              int{a.revision != b.revision} + int{a.referenceDonor != b.referenceDonor};
+  for (std::size_t i = 0; i < std::max(a.engines.size(), b.engines.size()); ++i) {
+    const Engine one = i < a.engines.size() ? a.engines[i] : Engine();
+    const Engine other = i < b.engines.size() ? b.engines[i] : Engine();
+    count += int{one.name != other.name} + int{one.part != other.part} +
+             int{one.note != other.note} + countDifferences(one.entries, other.entries);
+  }
+  return count;
+}
+
+}  // namespace strokewright::ui

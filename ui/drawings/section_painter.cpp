@@ -1,0 +1,476 @@
+#include "ui/drawings/section_painter.h"
+
+#include <QPolygonF>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "core/units/style.h"
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+using units::Kind;
+
+// Outlines nobody gave, as shares of the bore.
+constexpr double kSpigotWall = 0.07;
+constexpr double kBarrelWall = 0.11;
+constexpr double kFlange = 0.24;       // beyond the bore, also of head, spacer and gaskets
+constexpr double kCrankcase = 0.32;    // beyond the bore
+constexpr double kFlangeHeight = 0.11;
+constexpr double kCrankcaseDepth = 0.26;
+constexpr double kHeadHeight = 0.32;
+constexpr double kChamberRadius = 0.40;
+constexpr double kCrownShape = 0.36;   // radius of dome or dish
+constexpr double kCrownThickness = 0.10;
+constexpr double kSkirtThickness = 0.055;
+constexpr double kTopLand = 0.06;
+constexpr double kRingPitch = 0.065;
+constexpr double kRingDepth = 0.042;
+// The rod's eyes, as shares of their holes.
+constexpr double kSmallEndOutside = 1.42;
+constexpr double kBigEndOutside = 1.34;
+
+// Margins of the drawing [mm].
+constexpr double kCallouts = 13.0;
+constexpr double kLeftMargin = 20.0;
+constexpr double kRightMargin = 11.0;
+constexpr double kEdge = 2.0;
+
+constexpr std::array kReductions = {0.5, 1.0,  1.5,  2.0,  2.5,  3.0,  4.0,  5.0,  6.0, 7.5,
+                                    8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0};
+
+/// Height of a spherical cap from its volume and the radius of its base.
+double capHeight(double volume, double radius) {
+  double height = 0.0;
+  for (int i = 0; i < 12; ++i) {
+    height = 6.0 * volume / (std::numbers::pi * (3.0 * radius * radius + height * height));
+  }
+  return height;
+}
+
+class SectionPainter {
+ public:
+  SectionPainter(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                 const units::Style& style, const SectionOptions& options)
+      : draft_(draft), area_(area), it_(cylinder), style_(style) {
+    pose_ = motion::pose(it_.mechanism, options.crankAngle);
+    const double top = motion::topDeadCentreAngle(it_.mechanism);
+    drawn_.atTop = std::abs(std::remainder(options.crankAngle - top, 2.0 * std::numbers::pi)) < 1e-3;
+    place(options.standardScale);
+  }
+
+  SectionDrawn paint() {
+    paintCrank();
+    paintCrankcase();
+    paintLayers();
+    paintBarrel();
+    paintPiston();
+    paintHead();
+    paintRod();
+    paintCentreLines();
+    paintDimensions();
+    return drawn_;
+  }
+
+ private:
+  // ---- Where things are [m], crank axis at the origin, y up
+
+  double outside(double share) const { return it_.bore * (0.5 + share); }
+  double crown() const { return pose_.gudgeonPin.y + it_.compressionHeight; }
+  double headFace() const { return it_.deckHeight + it_.headGasket; }
+  double headTop() const { return headFace() + kHeadHeight * it_.bore; }
+  double bigEndRadius() const { return 0.5 * kBigEndOutside * it_.bigEndEye; }
+  double smallEndRadius() const { return 0.5 * kSmallEndOutside * it_.smallEnd; }
+  double crankReach() const {
+    return std::max<double>(it_.counterweight, it_.throwRadius + bigEndRadius());
+  }
+  double blockFace() const { return it_.deckHeight - it_.linerProud; }
+  double gaskets() const {
+    return it_.baseGaskets[0] + it_.baseGaskets[1] + it_.baseGaskets[2];
+  }
+  double foot() const { return it_.seat + std::max<double>(it_.spacer, 0.0) + gaskets(); }
+
+  /// Chooses scale and origin so that every crank angle finds room.
+  void place(bool standardScale) {
+    const double barrelReach = outside(kCrankcase) + std::abs(it_.boreAxis);
+    const double left = draft_.mm(kLeftMargin + kEdge);
+    const double right = draft_.mm(kRightMargin + kEdge);
+    const double reach = std::max(barrelReach, crankReach());
+    const double wide = std::max(2.0 * reach, 1e-6);
+    const double high = std::max(headTop() + crankReach(), 1e-6);
+    const double perMetre = draft_.mm(1000.0);
+    double scale = std::min((area_.width() - left - right) / wide,
+                            (area_.height() - draft_.mm(2.0 * kEdge)) / high);
+    scale = std::max(scale, 1e-3 * perMetre);
+    if (standardScale) {
+      const auto fits = std::ranges::find_if(
+          kReductions, [&](double reduction) { return perMetre / reduction <= scale; });
+      if (fits != kReductions.end()) scale = perMetre / *fits;
+    }
+    scale_ = scale;
+    drawn_.reduction = perMetre / scale;
+    reach_ = reach;
+    const double spareWide = area_.width() - left - right - wide * scale;
+    const double spareHigh = area_.height() - high * scale;
+    origin_ = QPointF(area_.left() + left + spareWide / 2.0 + reach * scale,
+                      area_.top() + spareHigh / 2.0 + headTop() * scale);
+  }
+
+  QPointF at(double x, double y) const { return origin_ + QPointF(x, -y) * scale_; }
+  QPointF at(motion::Point point) const { return at(point.x, point.y); }
+  /// Of the barrel: measured from the bore's axis.
+  QPointF beside(double x, double y) const { return at(it_.boreAxis + x, y); }
+  /// A rectangle on one side of the bore, given from the bore's axis.
+  QRectF box(int side, double inner, double outer, double low, double high) const {
+    return QRectF(beside(side * inner, high), beside(side * outer, low)).normalized();
+  }
+  QPainterPath polygon(int side, std::initializer_list<std::pair<double, double>> corners) const {
+    QPolygonF points;
+    for (const auto& [x, y] : corners) points.append(beside(side * x, y));
+    QPainterPath path;
+    path.addPolygon(points);
+    path.closeSubpath();
+    return path;
+  }
+
+  // ---- Parts
+
+  void paintCrank() {
+    draft_.circle(at(0.0, 0.0), it_.counterweight * scale_,
+                  draft_.given(it_.counterweight.given), draft_.ink().fill);
+    draft_.circle(at(0.0, 0.0), it_.throwRadius * scale_, draft_.centre());
+  }
+
+  void paintCrankcase() {
+    if (it_.direct) return;
+    const double low = it_.seat - kCrankcaseDepth * it_.bore;
+    for (const int side : {-1, 1}) {
+      const QRectF part = box(side, outside(kSpigotWall), outside(kCrankcase), low, it_.seat);
+      draft_.painter().fillRect(part, draft_.ink().paper);
+      draft_.hatch(part, 2.2, true);
+      draft_.rectangle(part, draft_.assumed());
+      draft_.line(beside(side * outside(kSpigotWall), it_.seat),
+                  beside(side * outside(kCrankcase), it_.seat), draft_.given(it_.seat.given));
+    }
+  }
+
+  /// Spacer and base gaskets, from the seat upwards.
+  void paintLayers() {
+    if (it_.direct) return;
+    for (const int side : {-1, 1}) {
+      double y = it_.seat;
+      if (it_.spacer > 0.0) {
+        paintSpacer(box(side, outside(kSpigotWall), outside(kFlange), y, y + it_.spacer));
+        y += it_.spacer;
+      }
+      for (const Measure& gasket : it_.baseGaskets) {
+        paintGasket(box(side, outside(kSpigotWall), outside(kFlange), y, y + gasket));
+        y += gasket;
+      }
+    }
+  }
+
+  void paintSpacer(const QRectF& plate) {
+    const double least = draft_.heavy().widthF() * 2.5;
+    if (plate.height() < least) {
+      draft_.painter().fillRect(thickened(plate, draft_.heavy().widthF()), draft_.ink().line);
+      return;
+    }
+    draft_.painter().fillRect(plate, draft_.ink().paper);
+    draft_.hatch(plate, 0.8);
+    draft_.rectangle(plate, draft_.heavy());
+  }
+
+  /// Thin sections are filled instead of hatched.
+  void paintGasket(const QRectF& gasket) {
+    if (gasket.height() <= 0.0) return;
+    draft_.painter().fillRect(thickened(gasket, draft_.narrow().widthF()), draft_.ink().line);
+  }
+  static QRectF thickened(QRectF layer, double least) {
+    const double missing = std::max(0.0, least - layer.height());
+    return layer.adjusted(0.0, -missing / 2.0, 0.0, missing / 2.0);
+  }
+
+  void paintBarrel() {
+    for (const int side : {-1, 1}) {
+      const QPainterPath metal = it_.direct ? blockHalf(side) : barrelHalf(side);
+      draft_.hatch(metal, 1.8);
+      draft_.outline(metal, draft_.assumed());
+      const double half = it_.bore / 2.0;
+      draft_.line(beside(side * half, it_.linerBottom), beside(side * half, it_.deckHeight),
+                  draft_.given(it_.bore.given));
+      draft_.line(beside(side * half, it_.linerBottom),
+                  beside(side * outside(kSpigotWall), it_.linerBottom),
+                  draft_.given(it_.linerBottomGiven));
+      draft_.line(beside(side * half, it_.deckHeight),
+                  beside(side * outside(kFlange), it_.deckHeight), draft_.wide());
+      if (it_.direct) continue;
+      draft_.line(beside(side * outside(kSpigotWall), foot()), beside(side * outside(kFlange), foot()),
+                  draft_.given(it_.barrel.given));
+    }
+  }
+
+  QPainterPath barrelHalf(int side) const {
+    const double flange = kFlangeHeight * it_.bore;
+    const double inner = it_.bore / 2.0;
+    const double low = std::min(it_.linerBottom, foot());
+    return polygon(side, {{inner, low},
+                          {outside(kSpigotWall), low},
+                          {outside(kSpigotWall), foot()},
+                          {outside(kFlange), foot()},
+                          {outside(kFlange), foot() + flange},
+                          {outside(kBarrelWall), foot() + flange},
+                          {outside(kBarrelWall), it_.deckHeight - flange},
+                          {outside(kFlange), it_.deckHeight - flange},
+                          {outside(kFlange), it_.deckHeight},
+                          {inner, it_.deckHeight}});
+  }
+
+  QPainterPath blockHalf(int side) const {
+    const double inner = it_.bore / 2.0;
+    const double length = it_.deckHeight - it_.linerBottom;
+    const double shoulder = it_.linerBottom + 0.25 * length;
+    return polygon(side, {{inner, it_.linerBottom},
+                          {outside(kSpigotWall), it_.linerBottom},
+                          {outside(kSpigotWall), shoulder},
+                          {outside(kFlange), shoulder},
+                          {outside(kFlange), blockFace()},
+                          {outside(kSpigotWall), blockFace()},
+                          {outside(kSpigotWall), it_.deckHeight},
+                          {inner, it_.deckHeight}});
+  }
+
+  /// A cap of this volume on a level, from left to right; bulging up for a positive volume.
+  void addCap(QPainterPath& path, double level, double radius, double volume) const {
+    const double height = std::min(capHeight(std::abs(volume), radius), 0.9 * radius);
+    const double sign = volume < 0.0 ? -1.0 : 1.0;
+    constexpr int kSteps = 24;
+    const double sphere = (radius * radius + height * height) / (2.0 * std::max(height, 1e-9));
+    const double angle = std::asin(std::min(radius / sphere, 1.0));
+    for (int i = 0; i <= kSteps; ++i) {
+      const double turn = angle * (2.0 * i / kSteps - 1.0);
+      const double rise = sphere * (std::cos(turn) - std::cos(angle));
+      path.lineTo(beside(sphere * std::sin(turn), level + sign * rise));
+    }
+  }
+
+  void paintPiston() {
+    const double half = it_.bore * 0.496;
+    const double low = pose_.gudgeonPin.y - it_.skirt;
+    QPainterPath outer(beside(-half, low));
+    outer.lineTo(beside(-half, crown()));
+    if (it_.crownVolume != 0.0) addCap(outer, crown(), kCrownShape * it_.bore, it_.crownVolume);
+    outer.lineTo(beside(half, crown()));
+    outer.lineTo(beside(half, low));
+
+    const QPainterPath inside = pistonInside(low);
+    draft_.painter().fillPath(outer, draft_.ink().paper);
+    draft_.hatch(outer.subtracted(inside), 1.5, true);
+    draft_.painter().fillPath(inside, draft_.ink().fill);
+    draft_.outline(inside, draft_.assumed());
+    draft_.outline(outer, draft_.given(it_.compressionHeight.given && it_.bore.given));
+    draft_.line(beside(-half, low), beside(half, low), draft_.given(it_.skirt.given));
+    paintRings();
+  }
+
+  QPainterPath pistonInside(double low) const {
+    const double half = (0.496 - kSkirtThickness) * it_.bore;
+    const double dish = it_.crownVolume < 0.0
+                            ? capHeight(-it_.crownVolume, kCrownShape * it_.bore)
+                            : 0.0;
+    const double high = std::max(crown() - dish - kCrownThickness * it_.bore,
+                                 pose_.gudgeonPin.y + 0.55 * it_.gudgeonPin);
+    const double corner = 0.12 * it_.bore;
+    QPainterPath path(beside(-half, low));
+    path.lineTo(beside(-half, high - corner));
+    path.quadTo(beside(-half, high), beside(-half + corner, high));
+    path.lineTo(beside(half - corner, high));
+    path.quadTo(beside(half, high), beside(half, high - corner));
+    path.lineTo(beside(half, low));
+    path.closeSubpath();
+    return path;
+  }
+
+  void paintRings() {
+    const int rings = it_.twoStroke ? 2 : 3;
+    for (const int side : {-1, 1}) {
+      for (int i = 0; i < rings; ++i) {
+        const double high = crown() - (kTopLand + i * kRingPitch) * it_.bore;
+        const QRectF ring = box(side, (0.5 - kRingDepth) * it_.bore, 0.5 * it_.bore,
+                                high - it_.ringWidth, high);
+        draft_.painter().fillRect(thickened(ring, draft_.narrow().widthF()), draft_.ink().line);
+      }
+    }
+  }
+
+  void paintHead() {
+    const double edge = it_.headGasketBore / 2.0;
+    for (const int side : {-1, 1}) {
+      paintGasket(box(side, edge, outside(kFlange), it_.deckHeight, headFace()));
+    }
+    const double band = headFace() + it_.headRecess;
+    const double half = outside(kFlange);
+    QPainterPath metal(beside(-half, headTop()));
+    metal.lineTo(beside(-half, headFace()));
+    metal.lineTo(beside(-edge, headFace()));
+    metal.lineTo(beside(-edge, band));
+    if (it_.chamberVolume > 0.0) addCap(metal, band, kChamberRadius * it_.bore, it_.chamberVolume);
+    metal.lineTo(beside(edge, band));
+    metal.lineTo(beside(edge, headFace()));
+    metal.lineTo(beside(half, headFace()));
+    metal.lineTo(beside(half, headTop()));
+    metal.closeSubpath();
+    draft_.hatch(metal, 1.8, true);
+    draft_.outline(metal, draft_.assumed());
+    draft_.line(beside(-half, headFace()), beside(-edge, headFace()), draft_.wide());
+    draft_.line(beside(edge, headFace()), beside(half, headFace()), draft_.wide());
+  }
+
+  void paintRod() {
+    const QPointF small = at(pose_.gudgeonPin);
+    const QPointF big = at(pose_.crankpin);
+    const double length = std::hypot(big.x() - small.x(), big.y() - small.y());
+    if (length <= 0.0) return;
+    const QPointF along = (big - small) / length;
+    const QPointF across(-along.y(), along.x());
+    const double taper = it_.rodHalfWidth.given ? 0.0 : 0.15;
+    const QPointF upper = across * (it_.rodHalfWidth * (1.0 - taper) * scale_);
+    const QPointF lower = across * (it_.rodHalfWidth * (1.0 + taper) * scale_);
+    QPainterPath shank;
+    shank.addPolygon(QPolygonF({small - upper, big - lower, big + lower, small + upper}));
+    shank.closeSubpath();
+    QPainterPath eyes;
+    eyes.setFillRule(Qt::WindingFill);
+    eyes.addEllipse(small, smallEndRadius() * scale_, smallEndRadius() * scale_);
+    eyes.addEllipse(big, bigEndRadius() * scale_, bigEndRadius() * scale_);
+    const QPainterPath rod = shank.united(eyes);
+    draft_.painter().fillPath(rod, draft_.ink().paper);
+    draft_.outline(rod, draft_.assumed());
+    if (it_.rodHalfWidth.given) {
+      const double from = smallEndRadius() * scale_;
+      const double to = length - bigEndRadius() * scale_;
+      for (const double side : {-1.0, 1.0}) {
+        const QPointF shift = upper * side;
+        draft_.line(small + along * from + shift, small + along * to + shift, draft_.wide());
+      }
+    }
+    paintPin(small, it_.smallEnd, it_.gudgeonPin);
+    paintPin(big, it_.bigEndEye, it_.crankpin);
+  }
+
+  /// A hole and the pin in it, cut.
+  void paintPin(QPointF centre, const Measure& hole, const Measure& pin) {
+    draft_.circle(centre, hole / 2.0 * scale_, draft_.given(hole.given), draft_.ink().paper);
+    QPainterPath cut;
+    cut.addEllipse(centre, pin / 2.0 * scale_, pin / 2.0 * scale_);
+    draft_.hatch(cut, 1.0);
+    draft_.circle(centre, pin / 2.0 * scale_, draft_.given(pin.given));
+  }
+
+  void paintCentreLines() {
+    const double reach = crankReach() + draft_.mm(2.5) / scale_;
+    draft_.line(at(-reach, 0.0), at(reach, 0.0), draft_.centre());
+    draft_.line(beside(0.0, -reach), beside(0.0, headTop() + draft_.mm(1.5) / scale_),
+                draft_.centre());
+    if (it_.boreAxis != 0.0) draft_.line(at(0.0, -reach), at(0.0, reach), draft_.centre());
+    const double pin = 0.5 * it_.gudgeonPin * scale_ + draft_.mm(1.5);
+    draft_.cross(at(pose_.gudgeonPin), pin);
+    draft_.cross(at(pose_.crankpin), 0.5 * it_.crankpin * scale_ + draft_.mm(2.0));
+    if (!drawn_.atTop) draft_.line(at(0.0, 0.0), at(pose_.crankpin), draft_.centre());
+  }
+
+  // ---- Dimensions
+
+  QString length(double value, Kind kind = Kind::Length, int decimals = -1) const {
+    return fromCore(style_.number(kind, value, decimals));
+  }
+
+  void vertical(double x, double edgeLow, double low, double edgeHigh, double high,
+                const QString& text) {
+    const auto dimensionX = x;
+    const QPointF from(edgeLow, at(0.0, low).y());
+    const QPointF to(edgeHigh, at(0.0, high).y());
+    // The line itself stands at x; its extension lines begin at the part.
+    draft_.line(from, QPointF(x + (x < edgeLow ? -draft_.mm(1.2) : draft_.mm(1.2)), from.y()),
+                draft_.narrow());
+    draft_.line(to, QPointF(x + (x < edgeHigh ? -draft_.mm(1.2) : draft_.mm(1.2)), to.y()),
+                draft_.narrow());
+    draft_.dimension({.from = QPointF(dimensionX, from.y()),
+                      .to = QPointF(dimensionX, to.y()),
+                      .text = text});
+  }
+
+  void paintDimensions() {
+    const double barrel = beside(outside(kCrankcase), 0.0).x();
+    const double right = std::max(barrel, at(reach_, 0.0).x()) + draft_.mm(5.0);
+    const double shaft = at(crankReach(), 0.0).x() + draft_.mm(1.0);
+    const double flange = beside(outside(kFlange), 0.0).x() + draft_.mm(0.8);
+    if (drawn_.atTop) {
+      const double throwTop = pose_.crankpin.y;
+      const double pin = pose_.gudgeonPin.y;
+      vertical(right, shaft + draft_.mm(1.5), 0.0, at(bigEndRadius(), 0.0).x() + draft_.mm(0.8),
+               throwTop, length(it_.throwRadius));
+      vertical(right, at(bigEndRadius(), 0.0).x() + draft_.mm(0.8), throwTop, flange, pin,
+               length(it_.rodLength));
+      vertical(right, flange, pin, flange, crown(), length(it_.compressionHeight));
+    } else {
+      const double below = it_.deckHeight - crown();
+      vertical(right, flange, crown(), flange, it_.deckHeight,
+               length(below, Kind::FineLength));
+    }
+    const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + 3.0);
+    const double leftmost = std::min(left, at(-crankReach(), 0.0).x() - draft_.mm(3.0));
+    vertical(leftmost, at(-crankReach(), 0.0).x() - draft_.mm(2.0), 0.0,
+             beside(-outside(kFlange), 0.0).x() - draft_.mm(0.8), it_.deckHeight,
+             length(it_.deckHeight));
+    paintCallouts();
+  }
+
+  void paintCallouts() {
+    const double half = it_.bore / 2.0;
+    const double middle = (it_.linerBottom + it_.deckHeight) / 2.0 + 0.12 * it_.bore;
+    const double end = beside(-outside(kFlange), 0.0).x();
+    const QPointF wall = beside(-half, middle);
+    draft_.leader(wall, QPointF(end, wall.y()),
+                  QStringLiteral("Ø\u202F") + length(it_.bore));
+    if (it_.direct || it_.spacer == 0.0) return;
+    const double plate = it_.seat + std::max<double>(it_.spacer, 0.0) / 2.0;
+    const QPointF tip = beside(-outside(kFlange), plate);
+    const QPointF foot(end - draft_.mm(2.5), tip.y() - draft_.mm(2.5));
+    const QString thickness = length(std::abs(it_.spacer.value), Kind::FineLength);
+    draft_.leader(tip, foot, it_.spacer > 0.0 ? QStringLiteral("spacer") : QStringLiteral("skim"),
+                  true);
+    draft_.text(foot + QPointF(-draft_.mm(0.7), draft_.textHeight()), Qt::AlignRight, thickness,
+                true);
+  }
+
+  Drafting& draft_;
+  const QRectF area_;
+  const Cylinder& it_;
+  const units::Style& style_;
+  motion::Pose pose_;
+  double scale_ = 1.0;  ///< [device units per m]
+  double reach_ = 0.0;  ///< [m] of the widest part from the crank axis
+  QPointF origin_;      ///< the crank axis [device units]
+  SectionDrawn drawn_;
+};
+
+}  // namespace
+
+SectionDrawn paintSection(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                          const units::Style& style, const SectionOptions& options) {
+  return SectionPainter(draft, area, cylinder, style, options).paint();
+}
+
+QString notFromNumbers(const Cylinder& cylinder) {
+  QString text = QStringLiteral("Thin dash-dotted: not from your numbers");
+  if (!cylinder.notGiven.isEmpty()) {
+    text += QStringLiteral(". Not entered: ") + cylinder.notGiven.join(QStringLiteral(", "));
+  }
+  return text;
+}
+
+}  // namespace strokewright::ui

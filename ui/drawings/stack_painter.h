@@ -1,0 +1,33 @@
+#pragma once
+/// The deck enlarged: the stack layer by layer, thin layers all to one scale.
+
+#include <QRectF>
+#include <vector>
+
+#include "ui/drawings/cylinder.h"
+#include "ui/drawings/drafting.h"
+
+namespace strokewright::ui {
+
+struct StackOptions {
+  const describe::Input* highlighted = nullptr;  ///< its dimension is drawn in the accent
+};
+
+/// Where the dimension of an entry was drawn.
+struct StackMark {
+  const describe::Input* input = nullptr;
+  QRectF area;
+};
+
+struct StackDrawn {
+  double enlargement = 0.0;  ///< across the stack
+  std::vector<StackMark> marks;
+};
+
+/// Draws one side of the bore at top dead centre: crankcase, spacer, base gaskets, barrel, head
+/// gasket and head on the left, the piston beside them. Layers, squish gap and deck clearance are to
+/// one scale; what is long is broken. Sideways nothing is to scale.
+StackDrawn paintStack(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                      const units::Style& style, const StackOptions& options);
+
+}  // namespace strokewright::ui

@@ -1,0 +1,92 @@
+#include "ui/pages/answer_line.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include "ui/pages/link_button.h"
+
+namespace strokewright::ui {
+
+namespace {
+
+constexpr double kAnswerSize = 2.2;  ///< times the body
+
+}  // namespace
+
+AnswerLine::AnswerLine(const QString& deed, QWidget* parent)
+    : QWidget(parent),
+      number_(new QLabel(this)),
+      plusMinus_(new QuietLabel({}, this)),
+      sentence_(new QLabel(this)),
+      further_(new QuietLabel({}, this)),
+      go_(new LinkButton(tr("enter it"), this)),
+      why_(new LinkButton(tr("why"), this)),
+      deed_(new LinkButton(deed, this)) {
+  sentence_->setWordWrap(true);
+  further_->setWordWrap(true);
+  why_->setAccessibleName(tr("Why this answer"));
+  why_->setToolTip(tr("Formula, numbers put in, source and validity"));
+  deed_->setVisible(!deed.isEmpty());
+
+  auto* words = new QVBoxLayout;
+  words->setSpacing(0);
+  auto* first = new QHBoxLayout;
+  first->setSpacing(8);
+  first->addWidget(sentence_, 1);
+  first->addWidget(go_, 0, Qt::AlignTop);
+  words->addLayout(first);
+  words->addWidget(further_);
+  words->addStretch(1);
+
+  auto* keys = new QVBoxLayout;
+  keys->setSpacing(0);
+  keys->addWidget(why_, 0, Qt::AlignRight);
+  keys->addWidget(deed_, 0, Qt::AlignRight);
+  keys->addStretch(1);
+
+  auto* line = new QHBoxLayout(this);
+  line->setContentsMargins(0, 0, 0, 0);
+  line->setSpacing(16);
+  line->addWidget(number_, 0, Qt::AlignTop);
+  line->addWidget(plusMinus_, 0, Qt::AlignTop);
+  line->addLayout(words, 1);
+  line->addLayout(keys);
+
+  connect(go_, &LinkButton::clicked, this, &AnswerLine::entryAsked);
+  connect(why_, &LinkButton::clicked, this, &AnswerLine::whyAsked);
+  connect(deed_, &LinkButton::clicked, this, &AnswerLine::deedAsked);
+  size();
+  setAnswer({});
+}
+
+void AnswerLine::setAnswer(const Answer& answer) {
+  answer_ = answer;
+  say(*number_, answer.number.isEmpty() ? QStringLiteral("–") : answer.number);
+  say(*plusMinus_, answer.plusMinus);
+  say(*sentence_, answer.sentence);
+  say(*further_, answer.further);
+  plusMinus_->setVisible(!answer.plusMinus.isEmpty());
+  go_->setVisible(answer.unlocks != nullptr);
+  why_->setVisible(answer.result != nullptr);
+}
+
+void AnswerLine::setDeedPossible(bool possible) { deed_->setEnabled(possible); }
+
+void AnswerLine::size() {
+  QFont large = font();
+  large.setPointSizeF(font().pointSizeF() * kAnswerSize);
+  large.setWeight(QFont::DemiBold);
+  if (number_->font() != large) {
+    number_->setFont(large);
+  }
+}
+
+void AnswerLine::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::FontChange) {
+    size();
+  }
+  QWidget::changeEvent(event);
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,391 @@
+#include "ui/pages/comparison.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <QResizeEvent>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <algorithm>
+
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/difference_label.h"
+#include "ui/pages/link_button.h"
+#include "ui/pages/project_text.h"
+#include "ui/widgets/choice_edit.h"
+#include "ui/widgets/entry_edit.h"
+#include "ui/widgets/quantity_edit.h"
+#include "ui/widgets/result_label.h"
+
+namespace strokewright::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+enum Column { kLabel, kSymbol, kUnit, kFirstEngine };
+
+/// "V_lim" as V with a subscript.
+QString withSubscripts(const QString& symbol) {
+  const QStringList parts = symbol.toHtmlEscaped().split(u'_');
+  QString html = parts.front();
+  for (qsizetype i = 1; i < parts.size(); ++i) {
+    html += u"<sub>"_s + parts[i] + u"</sub>"_s;
+  }
+  return html;
+}
+
+const model::Engine& engineAt(const Desk& desk, int engine) {
+  return desk.document.project().engines[static_cast<std::size_t>(engine)];
+}
+
+}  // namespace
+
+std::vector<int> columnsOf(const Desk& desk) {
+  const auto& engines = desk.document.project().engines;
+  std::vector<int> columns(engines.size());
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    columns[i] = static_cast<int>(i);
+  }
+  std::stable_sort(columns.begin(), columns.end(), [&desk](int a, int b) {
+    return engineAt(desk, a).part < engineAt(desk, b).part;
+  });
+  return columns;
+}
+
+QString partText(const Desk& desk, int engine) {
+  switch (engineAt(desk, engine).part) {
+    case model::Part::Donor:
+      return Comparison::tr("donor");
+    case model::Part::Target:
+      return Comparison::tr("target");
+    case model::Part::Variant:
+      return Comparison::tr("variant");
+  }
+  return {};
+}
+
+QString engineName(const Desk& desk, int engine) {
+  const QString name = fromCore(engineAt(desk, engine).name);
+  return name.isEmpty() ? partText(desk, engine) : name;
+}
+
+Comparison::Comparison(Desk& desk, const PageDescription& page, Of of, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      page_(page),
+      of_(of),
+      head_(new QWidget(this)),
+      scroll_(new QScrollArea(this)) {
+  scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setWidgetResizable(true);
+  scroll_->setFocusPolicy(Qt::NoFocus);
+  connect(scroll_->horizontalScrollBar(), &QScrollBar::valueChanged, this, &Comparison::alignHeads);
+  connect(&desk_.document, &Document::projectChanged, this, &Comparison::rebuildIfNeeded);
+  connect(&desk_, &Desk::cylinderChanged, this, &Comparison::rebuildIfNeeded);
+  connect(&desk_.taste, &Taste::changed, this, [this] {
+    reword();
+    refreshDifferences();
+  });
+  connect(&desk_, &Desk::attention, this, &Comparison::pointAt);
+  rebuild();
+}
+
+void Comparison::rebuildIfNeeded() {
+  const std::vector<int> columns = columnsOf(desk_);
+  std::vector<int> parts;
+  for (const int engine : columns) {
+    parts.push_back(static_cast<int>(engineAt(desk_, engine).part));
+  }
+  if (columns != columns_ || parts != parts_ || comparedWith_ != desk_.donor() ||
+      cylinder_ != desk_.cylinder()) {
+    rebuild();
+    return;
+  }
+  for (std::size_t i = 0; i < heads_.size(); ++i) {
+    say(*heads_[i], engineName(desk_, columns_[i]));
+  }
+  refreshDifferences();
+}
+
+void Comparison::rebuild() {
+  columns_ = columnsOf(desk_);
+  parts_.clear();
+  for (const int engine : columns_) {
+    parts_.push_back(static_cast<int>(engineAt(desk_, engine).part));
+  }
+  comparedWith_ = desk_.donor();
+  cylinder_ = desk_.cylinder();
+  rows_.clear();
+  heads_.clear();
+  line_ = 0;
+  addHeads();
+
+  body_ = new QWidget;
+  grid_ = new QGridLayout(body_);
+  setColumns(*grid_);
+  if (of_ == Of::Entries) {
+    if (page_.namesEngines) {
+      addNames();
+    }
+    for (const EntryGroup& group : page_.entries) {
+      addGroup(group);
+    }
+  } else {
+    for (const describe::Result* result : page_.results) {
+      addResult(*result);
+    }
+  }
+  grid_->setRowStretch(line_, 1);
+  reword();
+  scroll_->setWidget(body_);  // the one before is deleted by the scroll area
+  body_->setAutoFillBackground(false);
+  scroll_->viewport()->setAutoFillBackground(false);
+  body_->installEventFilter(this);
+  alignHeads();
+  Q_EMIT rebuilt();
+}
+
+void Comparison::setColumns(QGridLayout& grid) const {
+  const int letter = fontMetrics().horizontalAdvance(u'0');
+  grid.setContentsMargins(0, 0, 0, 0);
+  grid.setHorizontalSpacing(8);
+  grid.setVerticalSpacing(of_ == Of::Entries ? 4 : 0);
+  grid.setColumnMinimumWidth(kLabel, 20 * letter);
+  grid.setColumnMinimumWidth(kSymbol, 4 * letter);
+  grid.setColumnMinimumWidth(kUnit, 5 * letter);
+  grid.setColumnStretch(kLabel, 3);
+  const int engines = static_cast<int>(columns_.size());
+  for (int i = 0; i < engines; ++i) {
+    grid.setColumnMinimumWidth(kFirstEngine + i, 15 * letter);
+    grid.setColumnStretch(kFirstEngine + i, 2);
+  }
+  grid.setColumnMinimumWidth(kFirstEngine + engines, 8 * letter);
+  grid.setColumnStretch(kFirstEngine + engines, 1);
+}
+
+void Comparison::addHeads() {
+  delete head_;
+  head_ = new QWidget(this);
+  auto* grid = new QGridLayout(head_);
+  setColumns(*grid);
+  grid->setVerticalSpacing(0);
+  auto* caption = new QuietLabel(
+      of_ == Of::Entries ? tr("what it rests on") : tr("what follows from it"), head_);
+  grid->addWidget(caption, 0, kLabel, Qt::AlignLeft | Qt::AlignBottom);
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const int column = kFirstEngine + static_cast<int>(i);
+    grid->addWidget(new QuietLabel(partText(desk_, columns_[i]), head_), 0, column, Qt::AlignRight);
+    if (of_ == Of::Entries) {
+      auto* name = new QLabel(engineName(desk_, columns_[i]), head_);
+      name->setAlignment(Qt::AlignRight);
+      name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+      grid->addWidget(name, 1, column);
+      heads_.push_back(name);
+    }
+  }
+  if (comparedWith_ >= 0 && comparedWith_ != desk_.subject()) {
+    grid->addWidget(new QuietLabel(tr("difference"), head_), 0,
+                    kFirstEngine + static_cast<int>(columns_.size()), Qt::AlignRight);
+  }
+  head_->show();
+}
+
+void Comparison::addCaption(const QString& text) {
+  auto* caption = new QuietLabel(text, body_);
+  caption->setContentsMargins(0, line_ == 0 ? 0 : 8, 0, 0);
+  grid_->addWidget(caption, line_++, kLabel, 1, 3);
+}
+
+void Comparison::addNames() {
+  struct Line {
+    QString label;
+    std::string model::Engine::*place;
+    QString step;
+  };
+  const Line lines[] = {{tr("Name"), &model::Engine::name, tr("name of %1")},
+                        {tr("Note"), &model::Engine::note, tr("note of %1")}};
+  for (const Line& line : lines) {
+    grid_->addWidget(new QLabel(line.label, body_), line_, kLabel);
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      const QString part = partText(desk_, columns_[i]);
+      auto* field = new ProjectText(desk_.document, line.label + u", "_s + part,
+                                    line.step.arg(part),
+                                    {.ofEngine = line.place, .engine = columns_[i]}, body_);
+      field->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+      grid_->addWidget(field, line_, kFirstEngine + static_cast<int>(i));
+    }
+    ++line_;
+  }
+}
+
+void Comparison::addGroup(const EntryGroup& group) {
+  if (!group.title.isEmpty()) {
+    addCaption(group.title);
+  }
+  for (const describe::Input* input : group.inputs) {
+    addEntry(*input);
+  }
+}
+
+QLabel* Comparison::addLabel(const QString& symbol, const QString& tip) {
+  auto* label = new QLabel(body_);
+  label->setWordWrap(true);
+  label->setToolTip(tip);
+  grid_->addWidget(label, line_, kLabel);
+  if (!symbol.isEmpty()) {
+    auto* letter = new QuietLabel(withSubscripts(symbol), body_);
+    letter->setTextFormat(Qt::RichText);
+    grid_->addWidget(letter, line_, kSymbol);
+  }
+  return label;
+}
+
+void Comparison::addEntry(const describe::Input& input) {
+  Row row;
+  row.input = &input;
+  row.label = addLabel(fromCore(input.symbol), fromCore(input.measure));
+  row.unit = new QuietLabel({}, body_);
+  grid_->addWidget(row.unit, line_, kUnit);
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    QWidget* field = makeEntryEdit(desk_.document, columns_[i], input, body_);
+    field->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    if (auto* quantity = qobject_cast<QuantityEdit*>(field)) {
+      connect(quantity, &QuantityEdit::attention, &desk_, &Desk::attention);
+    } else if (auto* choice = qobject_cast<ChoiceEdit*>(field)) {
+      connect(choice, &ChoiceEdit::attention, &desk_, &Desk::attention);
+    }
+    grid_->addWidget(field, line_, kFirstEngine + static_cast<int>(i));
+    if (columns_[i] == desk_.subject()) {
+      row.label->setBuddy(field);
+    }
+    row.fields.push_back(field);
+  }
+  if (comparedWith_ >= 0 && comparedWith_ != desk_.subject()) {
+    row.difference = new DifferenceLabel(desk_, input, desk_.subject(), comparedWith_, body_);
+    grid_->addWidget(row.difference, line_, kFirstEngine + static_cast<int>(columns_.size()));
+  }
+  rows_.push_back(row);
+  ++line_;
+}
+
+void Comparison::addResult(const describe::Result& result) {
+  Row row;
+  row.result = &result;
+  row.label = addLabel(fromCore(result.symbol), fromCore(result.formula));
+  row.unit = new QuietLabel({}, body_);
+  grid_->addWidget(row.unit, line_, kUnit);
+  const bool decides =
+      std::find(page_.decides.begin(), page_.decides.end(), &result) != page_.decides.end();
+  const auto put = [&](ResultLabel* label, int column) {
+    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    connect(label, &ResultLabel::whyAsked, &desk_, &Desk::whyAsked);
+    connect(label, &ResultLabel::entryAsked, &desk_, &Desk::entryAsked);
+    grid_->addWidget(label, line_, column);
+    row.fields.push_back(label);
+  };
+  QFont heavier = font();
+  heavier.setBold(decides);
+  row.label->setFont(heavier);
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    auto* label = new ResultLabel(desk_.document, columns_[i], result, cylinder_, body_);
+    label->setFont(heavier);
+    put(label, kFirstEngine + static_cast<int>(i));
+  }
+  if (comparedWith_ >= 0 && comparedWith_ != desk_.subject() &&
+      result.kind != units::Kind::Choice) {
+    auto* label = new ResultLabel(desk_.document, desk_.subject(), result, cylinder_, body_);
+    label->setComparedWith(comparedWith_);
+    put(label, kFirstEngine + static_cast<int>(columns_.size()));
+  }
+  rows_.push_back(row);
+  ++line_;
+}
+
+void Comparison::reword() {
+  const Taste& taste = desk_.taste;
+  for (const Row& row : rows_) {
+    say(*row.label, row.input != nullptr ? taste.label(*row.input) : taste.label(*row.result));
+    say(*row.unit, taste.unit(row.input != nullptr ? row.input->kind : row.result->kind));
+  }
+}
+
+void Comparison::refreshDifferences() {
+  for (const Row& row : rows_) {
+    if (row.difference != nullptr) {
+      row.difference->refresh();
+    }
+  }
+}
+
+void Comparison::alignHeads() {
+  if (body_ == nullptr) {
+    return;
+  }
+  const int height = head_->sizeHint().height();
+  head_->setGeometry(-scroll_->horizontalScrollBar()->value(), 0, body_->width(), height);
+  scroll_->setGeometry(0, height + 4, width(), this->height() - height - 4);
+}
+
+QSize Comparison::sizeHint() const {
+  const QSize body = body_->sizeHint();
+  const int bar = scroll_->verticalScrollBar()->sizeHint().width();
+  return {std::max(body.width(), head_->sizeHint().width()) + bar,
+          head_->sizeHint().height() + 8 + body.height()};
+}
+
+QSize Comparison::minimumSizeHint() const {
+  return {fontMetrics().horizontalAdvance(u'0') * 36,
+          head_->sizeHint().height() + 4 * fontMetrics().height()};
+}
+
+void Comparison::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  alignHeads();
+}
+
+bool Comparison::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == body_ && event->type() == QEvent::Resize) {
+    alignHeads();
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+void Comparison::pointAt(const describe::Input* input) {
+  if (input == pointedAt_) {
+    return;
+  }
+  pointedAt_ = input;
+  for (const Row& row : rows_) {
+    if (row.input != nullptr) {
+      row.label->setForegroundRole(row.input == input ? QPalette::Link : QPalette::NoRole);
+    }
+  }
+}
+
+bool Comparison::focusEntry(int engine, const describe::Input& input) {
+  for (const Row& row : rows_) {
+    for (std::size_t i = 0; row.input == &input && i < row.fields.size(); ++i) {
+      if (columns_[i] == engine) {
+        row.fields[i]->setFocus(Qt::OtherFocusReason);
+        scroll_->ensureWidgetVisible(row.fields[i]);
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+void Comparison::focusFirst() {
+  for (QWidget* widget : body_->findChildren<QWidget*>()) {
+    if ((widget->focusPolicy() & Qt::TabFocus) != 0) {
+      widget->setFocus(Qt::OtherFocusReason);
+      scroll_->ensureWidgetVisible(widget);
+      return;
+    }
+  }
+}
+
+}  // namespace strokewright::ui

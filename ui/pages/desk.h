@@ -1,0 +1,50 @@
+#pragma once
+/// What all pages share: the open project, the builder's taste, what is shown, and what they ask
+/// for that lies outside of themselves.
+
+#include <QObject>
+#include <QString>
+
+#include "core/describe/input.h"
+#include "core/describe/result.h"
+
+namespace strokewright::ui {
+
+class Document;
+class Taste;
+
+/// Handed to every page and picture; owned by the window.
+class Desk final : public QObject {
+  Q_OBJECT
+
+ public:
+  Desk(Document& openDocument, Taste& readersTaste, QObject* parent = nullptr)
+      : QObject(parent), document(openDocument), taste(readersTaste) {}
+
+  Document& document;
+  Taste& taste;
+
+  /// The cylinder that tables and drawings show, counted from 0; -1: all of them.
+  int cylinder() const { return cylinder_; }
+  void showCylinder(int cylinder);
+
+  /// The engine the answers speak of: the target, else the first; -1: there is none.
+  int subject() const;
+  int donor() const;  ///< index of the reference donor, or -1
+
+ Q_SIGNALS:
+  void cylinderChanged();
+  /// Take the builder to this entry.
+  void entryAsked(int engine, const describe::Input* input);
+  /// How did you get that?
+  void whyAsked(int engine, const describe::Result* result, int cylinder);
+  /// The pointer or the focus came to this entry's field or its dimension; nullptr: left.
+  void attention(const describe::Input* input);
+  /// Said once at the foot of the window.
+  void said(const QString& sentence);
+
+ private:
+  int cylinder_ = -1;
+};
+
+}  // namespace strokewright::ui

@@ -1,0 +1,56 @@
+#include "ui/pages/difference_label.h"
+
+#include <QPainter>
+#include <algorithm>
+
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/desk.h"
+#include "ui/widgets/ink.h"
+
+namespace strokewright::ui {
+
+DifferenceLabel::DifferenceLabel(const Desk& desk, const describe::Input& input, int engine,
+                                 int comparedWith, QWidget* parent)
+    : QWidget(parent), desk_(desk), input_(input), engine_(engine), comparedWith_(comparedWith) {
+  setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);
+  refresh();
+}
+
+QString DifferenceLabel::difference() const {
+  if (input_.kind == units::Kind::Choice || engine_ < 0 || comparedWith_ < 0) {
+    return {};
+  }
+  const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
+  const int cylinder = std::max(0, desk_.cylinder());
+  if (cylinder >= evaluation.cylinders(engine_) || cylinder >= evaluation.cylinders(comparedWith_) ||
+      !evaluation.inputGiven(engine_, input_, cylinder) ||
+      !evaluation.inputGiven(comparedWith_, input_, cylinder)) {
+    return {};
+  }
+  return desk_.taste.difference(input_.kind,
+                                evaluation.inputValue(engine_, input_, cylinder) -
+                                    evaluation.inputValue(comparedWith_, input_, cylinder));
+}
+
+void DifferenceLabel::refresh() {
+  const QString text = difference();
+  if (text != text_) {
+    text_ = text;
+    setAccessibleName(text.isEmpty() ? QString() : tr("difference %1").arg(text));
+    update();
+  }
+}
+
+QSize DifferenceLabel::sizeHint() const {
+  return {fontMetrics().horizontalAdvance(QStringLiteral("+00.00")), fontMetrics().height()};
+}
+
+void DifferenceLabel::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setPen(ink::muted(palette()));
+  painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter,
+                   fontMetrics().elidedText(text_, Qt::ElideRight, width()));
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,42 @@
+#pragma once
+/// What speaks against it, at the foot of the page it belongs to.
+
+#include <QScrollArea>
+#include <vector>
+
+#include "core/describe/finding.h"
+#include "ui/pages/page_description.h"
+
+class QLabel;
+
+namespace strokewright::ui {
+
+class Desk;
+class FindingLine;
+
+/// The findings of all engines whose first entry is asked for on the page. A few are seen at once,
+/// the rest by scrolling; the height never jumps while one types.
+class FindingsFoot final : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  FindingsFoot(Desk& desk, const PageDescription& page, QWidget* parent = nullptr);
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override { return sizeHint(); }
+
+ Q_SIGNALS:
+  void relined();  ///< other lines: the order of Tab is to be set again
+
+ private:
+  void refresh();
+
+  Desk& desk_;
+  const PageDescription& page_;
+  QLabel* nothing_;
+  QWidget* body_;
+  std::vector<FindingLine*> lines_;
+  std::vector<describe::Finding> shown_;
+};
+
+}  // namespace strokewright::ui

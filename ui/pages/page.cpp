@@ -1,0 +1,175 @@
+#include "ui/pages/page.h"
+
+#include <QEvent>
+#include <QLabel>
+#include <QSettings>
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/answer_line.h"
+#include "ui/pages/comparison.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/findings_foot.h"
+#include "ui/pages/link_button.h"
+
+namespace strokewright::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+constexpr double kQuestionSize = 1.3;  ///< times the body
+
+QString layoutKey(const PageDescription& page, const QString& part) {
+  return u"layout/"_s + page.key + u'/' + part;
+}
+
+}  // namespace
+
+Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      description_(description),
+      question_(new QuietLabel(description.question, this)),
+      answerLine_(new AnswerLine(description.deed.says, this)),
+      across_(new QSplitter(Qt::Horizontal, this)) {
+  across_->setChildrenCollapsible(false);
+  across_->setHandleWidth(16);
+  if (description_.picture != nullptr) {
+    across_->addWidget(description_.picture(desk_, across_));
+  }
+  if (QWidget* right = makeRightSide()) {
+    across_->addWidget(right);
+  }
+  for (int i = 0; i < across_->count(); ++i) {
+    across_->setStretchFactor(i, 1);
+  }
+  auto* foot = new FindingsFoot(desk_, description_, this);
+
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(24, 12, 24, 8);
+  column->setSpacing(8);
+  column->addWidget(question_);
+  column->addWidget(answerLine_);
+  column->addWidget(new Rule(this));
+  column->addWidget(across_, 1);
+  column->addWidget(new Rule(this));
+  column->addWidget(foot);
+
+  connect(&desk_.document, &Document::projectChanged, this, &Page::refresh);
+  connect(&desk_.taste, &Taste::changed, this, &Page::refresh);
+  connect(&desk_, &Desk::cylinderChanged, this, &Page::refresh);
+  connect(foot, &FindingsFoot::relined, this, &Page::orderTabs);
+  connect(answerLine_, &AnswerLine::whyAsked, this, [this] {
+    if (desk_.subject() >= 0) {
+      Q_EMIT desk_.whyAsked(desk_.subject(), answer().result, desk_.cylinder());
+    }
+  });
+  connect(answerLine_, &AnswerLine::entryAsked, this,
+          [this] { Q_EMIT desk_.entryAsked(answer().unlocksOf, answer().unlocks); });
+  connect(answerLine_, &AnswerLine::deedAsked, this, [this] { description_.deed.act(desk_); });
+  sizeQuestion();
+  restoreLayout();
+  refresh();
+  orderTabs();
+}
+
+/// Entries and results; without a picture they share the page side by side.
+QWidget* Page::makeRightSide() {
+  if (description_.entries.empty() && description_.results.empty()) {
+    return nullptr;
+  }
+  entries_ = new Comparison(desk_, description_, Comparison::Of::Entries, across_);
+  results_ = new Comparison(desk_, description_, Comparison::Of::Results, across_);
+  connect(entries_, &Comparison::rebuilt, this, &Page::orderTabs);
+  connect(results_, &Comparison::rebuilt, this, &Page::orderTabs);
+  if (description_.picture == nullptr) {
+    across_->addWidget(entries_);
+    return results_;
+  }
+  down_ = new QSplitter(Qt::Vertical, across_);
+  down_->setChildrenCollapsible(false);
+  down_->setHandleWidth(12);
+  down_->addWidget(entries_);
+  down_->addWidget(results_);
+  return down_;
+}
+
+const Answer& Page::answer() const { return answerLine_->answer(); }
+
+void Page::refresh() {
+  answerLine_->setAnswer(description_.answer(desk_));
+  if (description_.deed.possible != nullptr) {
+    answerLine_->setDeedPossible(description_.deed.possible(desk_));
+  }
+}
+
+bool Page::focusEntry(int engine, const describe::Input& input) {
+  return entries_ != nullptr && entries_->focusEntry(engine, input);
+}
+
+void Page::focusFirst() {
+  if (entries_ != nullptr) {
+    entries_->focusFirst();
+  } else {
+    across_->setFocus();
+  }
+}
+
+/// Tab follows the reading order: the order in which the widgets stand in their parents.
+void Page::orderTabs() {
+  QWidget* before = nullptr;
+  for (QWidget* widget : findChildren<QWidget*>()) {
+    if ((widget->focusPolicy() & Qt::TabFocus) != 0) {
+      if (before != nullptr) {
+        setTabOrder(before, widget);
+      }
+      before = widget;
+    }
+  }
+}
+
+void Page::sizeQuestion() {
+  QFont larger = font();
+  larger.setPointSizeF(font().pointSizeF() * kQuestionSize);
+  if (question_->font() != larger) {
+    question_->setFont(larger);
+  }
+}
+
+void Page::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::FontChange) {
+    sizeQuestion();
+  }
+  QWidget::changeEvent(event);
+}
+
+void Page::restoreLayout() {
+  const QSettings settings;
+  if (!across_->restoreState(settings.value(layoutKey(description_, u"across"_s)).toByteArray())) {
+    across_->setSizes(QList<int>(across_->count(), 1000));
+  }
+  if (down_ != nullptr &&
+      !down_->restoreState(settings.value(layoutKey(description_, u"down"_s)).toByteArray())) {
+    down_->setSizes({1000, 1000});
+  }
+}
+
+void Page::keepLayout() const {
+  QSettings settings;
+  settings.setValue(layoutKey(description_, u"across"_s), across_->saveState());
+  if (down_ != nullptr) {
+    settings.setValue(layoutKey(description_, u"down"_s), down_->saveState());
+  }
+}
+
+void Page::resetLayout() {
+  QSettings().remove(u"layout/"_s + description_.key);
+  restoreLayout();
+}
+
+QSize Page::minimumSizeHint() const { return {700, 480}; }
+
+}  // namespace strokewright::ui

@@ -1,0 +1,56 @@
+#pragma once
+/// One page: the question, the answer, a picture, what it rests on, what follows, what objects.
+
+#include <QWidget>
+
+#include "ui/pages/page_description.h"
+
+class QLabel;
+class QSplitter;
+
+namespace strokewright::ui {
+
+class AnswerLine;
+class Comparison;
+class Desk;
+
+/// The same anatomy for every question, so that after one page a reader knows all.
+class Page final : public QWidget {
+  Q_OBJECT
+
+ public:
+  Page(Desk& desk, const PageDescription& description, QWidget* parent = nullptr);
+
+  const PageDescription& description() const { return description_; }
+  const Answer& answer() const;
+
+  /// Puts the focus into the field of this entry. @returns false when the page has none.
+  bool focusEntry(int engine, const describe::Input& input);
+  void focusFirst();
+
+  void resetLayout();
+  void keepLayout() const;  ///< in the settings
+
+  QSize minimumSizeHint() const override;
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void refresh();
+  void sizeQuestion();
+  void restoreLayout();
+  void orderTabs();
+  QWidget* makeRightSide();
+
+  Desk& desk_;
+  const PageDescription& description_;
+  QLabel* question_;
+  AnswerLine* answerLine_;
+  Comparison* entries_ = nullptr;
+  Comparison* results_ = nullptr;
+  QSplitter* across_;
+  QSplitter* down_ = nullptr;
+};
+
+}  // namespace strokewright::ui

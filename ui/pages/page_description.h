@@ -1,0 +1,70 @@
+#pragma once
+/// A page is a question; this is what makes one page different from the next.
+
+#include <QString>
+#include <vector>
+
+#include "core/describe/input.h"
+#include "core/describe/result.h"
+
+class QWidget;
+
+namespace strokewright::ui {
+
+class Desk;
+
+/// What a page answers: a number, its ±, and what governs it, in words.
+struct Answer {
+  QString number;     ///< readable at arm's length: "0.95 mm"; empty: not known
+  QString plusMinus;  ///< one or two lines, or empty
+  QString sentence;
+  QString further;    ///< said more quietly, or empty
+  const describe::Result* result = nullptr;  ///< whose working "why" opens
+  const describe::Input* unlocks = nullptr;  ///< the entry that would unlock the answer
+  int unlocksOf = -1;                        ///< engine of that entry
+
+  bool operator==(const Answer&) const = default;
+};
+
+/// Entries under one heading.
+struct EntryGroup {
+  QString title;  ///< empty: none
+  std::vector<const describe::Input*> inputs;
+};
+
+/// Something to do with the answer: "put into the target".
+struct Deed {
+  QString says;
+  bool (*possible)(const Desk& desk) = nullptr;
+  void (*act)(Desk& desk) = nullptr;
+};
+
+struct PageDescription {
+  QString key;       ///< of the page in the settings
+  QString name;      ///< in the list: "Deck"
+  QString question;  ///< "How thick is the spacer?"
+  std::vector<EntryGroup> entries = {};
+  std::vector<const describe::Result*> results = {};
+  std::vector<const describe::Result*> decides = {};  ///< known for the subject: the page is settled
+  bool namesEngines = false;  ///< names and notes of the engines are entered here
+  bool speaksOfAll = false;   ///< every finding of the project belongs here
+  Answer (*answer)(const Desk& desk) = nullptr;
+  QWidget* (*picture)(Desk& desk, QWidget* parent) = nullptr;  ///< nullptr: none
+  Deed deed = {};
+
+  bool asksFor(const describe::Input& input) const;
+};
+
+/// All pages, in the order the builder meets them.
+const std::vector<PageDescription>& pages();
+
+PageDescription enginesPage();
+PageDescription deckPage();
+PageDescription compressionPage();
+PageDescription motionPage();
+PageDescription revsPage();
+PageDescription boreStrokePage();
+PageDescription goingRoundPage();
+PageDescription paperPage();
+
+}  // namespace strokewright::ui

@@ -1,0 +1,35 @@
+#pragma once
+/// How a page stands: its state in the way through, and the findings that belong to it.
+
+#include "core/describe/finding.h"
+#include "ui/pages/page_description.h"
+
+namespace strokewright::ui {
+
+enum class Standing { Settled, Open, ObjectedTo, Forbidden };
+
+struct PageState {
+  Standing standing = Standing::Open;
+  int count = 0;  ///< of what objects or forbids
+  bool operator==(const PageState&) const = default;
+};
+
+/// A finding belongs to every page that asks for the entry it names first.
+bool belongsTo(const PageDescription& page, const describe::Finding& finding);
+
+/// Forbidden or objected to by what belongs to the page; else open while something that decides it
+/// is not known for the subject, or nothing was entered yet; else settled.
+PageState stateOf(const Desk& desk, const PageDescription& page);
+
+/// "settled", "objected to · 2".
+QString stateText(const PageState& state);
+
+/// What is left to do in the whole project.
+struct LeftToDo {
+  int objections = 0;  ///< and what is forbidden
+  int missing = 0;     ///< entries that results of the subject wait for, the donor's included
+  bool operator==(const LeftToDo&) const = default;
+};
+LeftToDo leftToDo(const Desk& desk);
+
+}  // namespace strokewright::ui

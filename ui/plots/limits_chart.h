@@ -1,0 +1,28 @@
+#pragma once
+/// What stops it first: every limit on the revs as a bar, donor beside target.
+
+#include <QWidget>
+#include <memory>
+
+namespace strokewright::ui {
+
+class Document;
+class Taste;
+
+/// One bar for each limit, the lowest heavier and named; the wanted revs as a line. Breathing stands
+/// apart, because it costs power and not safety. Limits that wait for entries are named.
+class LimitsChart final : public QWidget {
+  Q_OBJECT
+
+ public:
+  LimitsChart(Document& document, Taste& taste, QWidget* parent = nullptr);
+  ~LimitsChart() override;
+
+  QString readout() const;  ///< what the strip says, as plain text
+
+ private:
+  class Parts;
+  std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace strokewright::ui

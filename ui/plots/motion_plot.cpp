@@ -1,0 +1,180 @@
+#include "ui/plots/motion_plot.h"
+
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "core/model/inputs.h"
+#include "core/motion/curve.h"
+#include "core/motion/results.h"
+#include "core/units/parse.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/plots/motion_scene.h"
+#include "ui/plots/plot_readout.h"
+#include "ui/plots/plot_widget.h"
+#include "ui/plots/refresher.h"
+
+namespace strokewright::ui {
+namespace {
+
+using units::Kind;
+
+constexpr double kTurn = 2.0 * std::numbers::pi;
+constexpr double kStepsPerTurn = 720.0;  // arrow keys go by half a degree
+
+}  // namespace
+
+class MotionPlot::Parts {
+ public:
+  Parts(Document& openDocument, Taste& readersTaste, MotionPlot& view)
+      : document(openDocument),
+        taste(readersTaste),
+        owner(view),
+        plot(new PlotWidget(&view)),
+        typed(new QLineEdit(&view)),
+        twoTurns(new QCheckBox(tr("&Two turns"), &view)),
+        readout(new PlotReadout(&view)) {
+    auto* const name = new QLabel(tr("Crank &angle"), &view);
+    name->setBuddy(typed);
+    typed->setAccessibleName(tr("Crank angle of the cursor"));
+    typed->setMaximumWidth(typed->fontMetrics().averageCharWidth() * 14);
+    auto* const row = new QHBoxLayout;
+    row->setSpacing(8);
+    row->addWidget(name);
+    row->addWidget(typed);
+    row->addStretch(1);
+    row->addWidget(twoTurns);
+    auto* const column = new QVBoxLayout(&view);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    column->addWidget(plot, 1);
+    column->addLayout(row);
+    column->addWidget(readout);
+    plot->setAccessibleName(tr("Motion of the piston"));
+    plot->setFollowsPointer(true);
+  }
+
+  int turns() const { return twoTurns->isChecked() ? 2 : 1; }
+
+  void refresh() {
+    movers = moversOf(document.assessment());
+    plot->setScene(motionScene(document.assessment(), taste, turns()));
+    readout->setRemark(leftOut(document.assessment(), taste));
+    showCursor();
+  }
+
+  /// @param angle [rad]
+  void moveTo(double angle) {
+    const double span = kTurn * turns();
+    const double wrapped = std::fmod(angle, span);
+    at = wrapped < 0.0 ? wrapped + span : wrapped;
+    showCursor();
+    Q_EMIT owner.cursorMoved(at);
+  }
+
+  void step(QPoint steps) {
+    const double one = kTurn / kStepsPerTurn;
+    moveTo((std::round(at / one) + steps.x() + steps.y()) * one);
+  }
+
+  void takeTyped() {
+    const units::Parsed read = units::parse(Kind::Angle, typed->text().toStdString(),
+                                            taste.style().group[Kind::Angle]);
+    if (read.values.size() == 1) moveTo(read.values.front());
+    showCursor();
+  }
+
+  QString shown(Kind kind, double si) const { return taste.number(kind, si, kind == Kind::Acceleration ? 0 : -1); }
+
+  QStringList rowOf(const QString& name, const MotionPoint& point) const {
+    return {name, shown(Kind::Length, point.travel), shown(Kind::Velocity, point.velocity),
+            shown(Kind::Acceleration, point.acceleration)};
+  }
+
+  void showCursor() {
+    const units::Style& style = taste.style();
+    PlotCursor cursor{.x = toShown(style, Kind::Angle, at), .y = {}, .dots = {}};
+    std::vector<QStringList> rows;
+    for (const Mover& mover : movers) {
+      const MotionPoint point = pointOf(mover, at);
+      rows.push_back(rowOf(nameOf(document.project(), mover.engine), point));
+      const std::array places{toShown(style, Kind::Length, point.travel),
+                              toShown(style, Kind::Velocity, point.velocity),
+                              toShown(style, Kind::Acceleration, point.acceleration)};
+      for (int panel = 0; panel < 3; ++panel) {
+        cursor.dots.emplace_back(panel, QPointF(cursor.x, places[static_cast<std::size_t>(panel)]));
+      }
+    }
+    addDifference(rows);
+    readout->show({tr("At %1").arg(taste.shown(Kind::Angle, at)),
+                   titled(tr("Down from top dead centre"), taste, Kind::Length),
+                   titled(tr("Speed downwards"), taste, Kind::Velocity),
+                   titled(tr("Acceleration downwards"), taste, Kind::Acceleration)},
+                  rows);
+    if (!movers.empty()) plot->setCursor(cursor);
+    if (!typed->hasFocus() || !typed->isModified()) typed->setText(taste.shown(Kind::Angle, at));
+    plot->setAccessibleDescription(readout->text());
+  }
+
+  void addDifference(std::vector<QStringList>& rows) const {
+    const Mover* const donor = moverOf(document.project().referenceDonor);
+    const Mover* const target = moverOf(document.project().target());
+    if (donor == nullptr || target == nullptr) return;
+    const MotionPoint was = pointOf(*donor, at);
+    const MotionPoint is = pointOf(*target, at);
+    rows.push_back({tr("difference"), taste.difference(Kind::Length, is.travel - was.travel),
+                    taste.difference(Kind::Velocity, is.velocity - was.velocity),
+                    taste.difference(Kind::Acceleration, is.acceleration - was.acceleration, 0)});
+  }
+
+  const Mover* moverOf(int engine) const {
+    const auto found = std::find_if(movers.begin(), movers.end(),
+                                    [&](const Mover& mover) { return mover.engine == engine; });
+    return found == movers.end() ? nullptr : &*found;
+  }
+
+  Document& document;
+  Taste& taste;
+  MotionPlot& owner;
+  PlotWidget* plot;
+  QLineEdit* typed;
+  QCheckBox* twoTurns;
+  PlotReadout* readout;
+  std::vector<Mover> movers;
+  double at = 0.0;  // [rad]
+};
+
+MotionPlot::MotionPlot(Document& document, Taste& taste, QWidget* parent)
+    : QWidget(parent), parts_(std::make_unique<Parts>(document, taste, *this)) {
+  Parts* const parts = parts_.get();
+  new Refresher(document, taste, *this, [parts] { parts->refresh(); });
+  connect(parts->plot, &PlotWidget::cursorAsked, this, [parts](QPointF at) {
+    parts->moveTo(fromShown(parts->taste.style(), Kind::Angle, at.x()));
+  });
+  connect(parts->plot, &PlotWidget::cursorStepped, this,
+          [parts](QPoint steps) { parts->step(steps); });
+  connect(parts->typed, &QLineEdit::returnPressed, this, [parts] {
+    parts->typed->setModified(false);
+    parts->takeTyped();
+  });
+  connect(parts->typed, &QLineEdit::editingFinished, this, [parts] { parts->takeTyped(); });
+  connect(parts->twoTurns, &QCheckBox::toggled, this, [parts] {
+    parts->refresh();
+    parts->plot->fit();
+  });
+}
+
+MotionPlot::~MotionPlot() = default;
+
+double MotionPlot::cursor() const { return parts_->at; }
+void MotionPlot::setCursor(double angle) { parts_->moveTo(angle); }
+QString MotionPlot::readout() const { return parts_->readout->text(); }
+
+}  // namespace strokewright::ui

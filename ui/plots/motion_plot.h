@@ -1,0 +1,34 @@
+#pragma once
+/// Displacement, velocity and acceleration of the piston against crank angle, all engines in one.
+
+#include <QWidget>
+#include <memory>
+
+namespace strokewright::ui {
+
+class Document;
+class Taste;
+
+/// Three plots one above the other that share the crank angle, with a cursor that reads every
+/// engine and the difference between donor and target, and a strip of words that says it.
+/// Each engine turns at its own working speed; one that waits for entries is left out and named.
+class MotionPlot final : public QWidget {
+  Q_OBJECT
+
+ public:
+  MotionPlot(Document& document, Taste& taste, QWidget* parent = nullptr);
+  ~MotionPlot() override;
+
+  double cursor() const;            ///< [rad] after top dead centre of the crank, 0 to a full turn
+  void setCursor(double angle);     ///< [rad] wrapped into the turn shown
+  QString readout() const;          ///< what the strip says, as plain text
+
+ Q_SIGNALS:
+  void cursorMoved(double angle);   ///< [rad] by mouse, key or typing
+
+ private:
+  class Parts;
+  std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace strokewright::ui

@@ -1,0 +1,41 @@
+#pragma once
+/// The motion of every engine as a scene, for the screen and for paper.
+
+#include <QString>
+#include <vector>
+
+#include "core/assess/assess.h"
+#include "core/motion/slider_crank.h"
+#include "ui/plots/engines_shown.h"
+#include "ui/plots/plot_scene.h"
+
+namespace strokewright::ui {
+
+/// An engine whose motion is known; its first cylinder stands for all.
+struct Mover {
+  int engine = 0;
+  motion::SliderCrank mechanism;
+  double speed = 0.0;  ///< [rad/s] working speed
+};
+
+/// All that are known, in the order of the project.
+std::vector<Mover> moversOf(const assess::Assessment& assessment);
+
+/// Downwards is plus, as the travel is counted from top dead centre.
+struct MotionPoint {
+  double travel = 0.0;        ///< [m] below top dead centre
+  double velocity = 0.0;      ///< [m/s]
+  double acceleration = 0.0;  ///< [m/s2]
+};
+
+/// @param angle [rad] of the crank, zero with the throw on the cylinder axis
+MotionPoint pointOf(const Mover& mover, double angle);
+
+/// Three panels: travel, speed, acceleration, with the peaks marked.
+/// @param turns 1 or 2 turns of the crank
+PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, int turns);
+
+/// Names every engine that is not shown, and what it waits for.
+QString leftOut(const assess::Assessment& assessment, const Taste& taste);
+
+}  // namespace strokewright::ui

@@ -1,0 +1,642 @@
+#include "ui/plots/plot_canvas.h"
+
+// The library's header is written with Qt's short keywords, which the window does without.
+#define signals Q_SIGNALS
+#define slots Q_SLOTS
+#define foreach Q_FOREACH
+#include <qcustomplot.h>
+#undef signals
+#undef slots
+#undef foreach
+
+#include <QPicture>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace strokewright::ui {
+namespace {
+
+constexpr double kPad = 4.0;        // [px] around texts
+constexpr double kLeader = 26.0;    // [px] from a line's end to its label
+constexpr double kHatchStep = 9.0;  // [px] between hatch lines
+constexpr double kMarkRadius = 4.5; // [px]
+
+QString numberText(const units::Style& style, double number, int decimals) {
+  return QString::fromStdString(style.number(units::Kind::Ratio, number, decimals));
+}
+
+/// Ticks at plain numbers, or at parts of a turn, worded in the style of the scene.
+class Ticker final : public QCPAxisTicker {
+ public:
+  Ticker(const PlotAxis& axis, const units::Style& style) : axis_(axis), style_(style) {}
+
+ protected:
+  double getTickStep(const QCPRange& range) override {
+    step_ = QCPAxisTicker::getTickStep(range);
+    if (axis_.degrees && step_ > 5.0) {
+      static constexpr std::array kParts{10.0, 15.0, 30.0, 45.0, 90.0, 180.0, 360.0};
+      const auto* const part = std::lower_bound(kParts.begin(), kParts.end() - 1, step_ * 0.8);
+      step_ = *part;
+    }
+    return step_;
+  }
+  int getSubTickCount(double step) override {
+    return axis_.degrees ? 2 : QCPAxisTicker::getSubTickCount(step);
+  }
+  QString getTickLabel(double tick, const QLocale& /*locale*/, QChar /*format*/,
+                       int /*precision*/) override {
+    int decimals = 0;
+    for (double scaled = step_; decimals < 6 && std::abs(scaled - std::round(scaled)) > 1e-6;
+         scaled *= 10.0) {
+      ++decimals;
+    }
+    return numberText(style_, tick, decimals);
+  }
+
+ private:
+  PlotAxis axis_;
+  units::Style style_;
+  double step_ = 1.0;
+};
+
+QSharedPointer<QCPAxisTicker> tickerFor(const PlotAxis& axis, const units::Style& style) {
+  if (axis.names.empty()) {
+    return QSharedPointer<Ticker>::create(axis, style);
+  }
+  auto words = QSharedPointer<QCPAxisTickerText>::create();
+  for (const auto& [at, name] : axis.names) {
+    words->addTick(at, name);
+  }
+  return words;
+}
+
+/// Labels that keep out of each other's way.
+class LabelPlaces {
+ public:
+  bool isFree(const QRectF& rect) const {
+    return std::none_of(taken_.begin(), taken_.end(),
+                        [&](const QRectF& other) { return other.intersects(rect); });
+  }
+  void take(const QRectF& rect) { taken_.push_back(rect); }
+
+ private:
+  std::vector<QRectF> taken_;
+};
+
+struct Look {
+  const PlotScene& scene;
+  const PlotTheme& theme;
+};
+
+/// What all our own drawing has in common.
+class Drawing : public QCPLayerable {
+ public:
+  Drawing(QCustomPlot* plot, const QString& layer, Look look)
+      : QCPLayerable(plot, layer), look_(look) {}
+
+ protected:
+  void applyDefaultAntialiasingHint(QCPPainter* painter) const override {
+    painter->setAntialiasing(true);
+  }
+  QCPAxisRect* rect(int panel) const { return parentPlot()->axisRect(panel); }
+  QPointF place(int panel, QPointF at) const {
+    QCPAxisRect* const axes = rect(panel);
+    return {axes->axis(QCPAxis::atBottom)->coordToPixel(at.x()),
+            axes->axis(QCPAxis::atLeft)->coordToPixel(at.y())};
+  }
+  void write(QCPPainter& painter, const QRectF& where, const QString& text, Ink ink) const {
+    painter.fillRect(where, look_.theme.paper);
+    painter.setPen(look_.theme[ink]);
+    painter.drawText(where, Qt::AlignCenter, text);
+  }
+  QRectF boxOf(const QString& text) const {
+    const QFontMetricsF metrics(look_.theme.font);
+    return {0.0, 0.0, metrics.horizontalAdvance(text) + 2.0 * kPad, metrics.height()};
+  }
+
+  Look look_;
+};
+
+/// The hatched areas, below everything.
+class Regions final : public Drawing {
+ public:
+  using Drawing::Drawing;
+
+ protected:
+  void draw(QCPPainter* painter) override {
+    for (const PlotRegion& region : look_.scene.regions) {
+      painter->save();
+      painter->setClipRect(rect(region.panel)->rect());
+      drawRegion(*painter, region);
+      painter->restore();
+    }
+  }
+
+ private:
+  void drawRegion(QCPPainter& painter, const PlotRegion& region) const {
+    QPolygonF outline;
+    for (const QPointF& corner : region.corners) {
+      outline << place(region.panel, corner);
+    }
+    const QColor colour = look_.theme[region.ink];
+    const QRectF box = outline.boundingRect() & QRectF(rect(region.panel)->rect());
+    if (box.isEmpty()) {
+      return;
+    }
+    if (region.fill == PlotRegion::Fill::Solid) {
+      painter.setPen(Qt::NoPen);
+      painter.setBrush(colour);
+      painter.drawPolygon(outline);
+    } else if (region.fill != PlotRegion::Fill::Open) {
+      painter.save();
+      QPainterPath path;
+      path.addPolygon(outline);
+      painter.setClipPath(path, Qt::IntersectClip);
+      QColor light = colour;
+      light.setAlphaF(0.45F);
+      painter.setPen(QPen(light, 1.0));
+      const bool rising = region.fill == PlotRegion::Fill::Rising;
+      const double first = std::floor((box.left() - box.height()) / kHatchStep) * kHatchStep;
+      for (double x = first; x < box.right(); x += kHatchStep) {
+        const double low = rising ? x : x + box.height();
+        const double high = rising ? x + box.height() : x;
+        painter.drawLine(QPointF(low, box.bottom()), QPointF(high, box.top()));
+      }
+      painter.restore();
+    }
+    if (region.outline != Qt::NoPen) {
+      painter.setPen(QPen(colour, region.heavy ? 2.0 : 1.0, region.outline));
+      painter.setBrush(Qt::NoBrush);
+      painter.drawPolygon(outline);
+    }
+  }
+};
+
+/// Marks and every label, above the curves.
+class Annotations final : public Drawing {
+ public:
+  using Drawing::Drawing;
+
+ protected:
+  void draw(QCPPainter* painter) override {
+    painter->setFont(look_.theme.font);
+    LabelPlaces places;
+    drawTitles(*painter);
+    for (const PlotMark& mark : look_.scene.marks) {
+      drawMark(*painter, mark, places);
+    }
+    for (const PlotMark& mark : look_.scene.marks) {
+      labelMark(*painter, mark, places);
+    }
+    labelCurves(*painter, places);
+    for (const PlotRegion& region : look_.scene.regions) {
+      labelRegion(*painter, region, places);
+    }
+  }
+
+ private:
+  void drawTitles(QCPPainter& painter) const {
+    const double height = QFontMetricsF(look_.theme.font).height();
+    painter.setPen(look_.theme.text);
+    int panel = 0;
+    for (const PlotPanel& each : look_.scene.panels) {
+      const QRect box = rect(panel++)->rect();
+      painter.drawText(QPointF(box.left() + 1.0, box.top() - 0.35 * height), each.y.title);
+    }
+  }
+
+  void drawMark(QCPPainter& painter, const PlotMark& mark, LabelPlaces& places) const {
+    const QPointF at = place(mark.panel, mark.at);
+    if (mark.shape == PlotMark::Shape::None || !rect(mark.panel)->rect().contains(at.toPoint())) {
+      return;
+    }
+    const QColor colour = look_.theme[mark.ink];
+    painter.setPen(QPen(colour, 1.0));
+    const QPointF least = place(mark.panel, mark.at - mark.plusMinus);
+    const QPointF most = place(mark.panel, mark.at + mark.plusMinus);
+    if (mark.plusMinus.x() > 0.0) {
+      painter.drawLine(QPointF(least.x(), at.y()), QPointF(most.x(), at.y()));
+    }
+    if (mark.plusMinus.y() > 0.0) {
+      painter.drawLine(QPointF(at.x(), least.y()), QPointF(at.x(), most.y()));
+    }
+    painter.setPen(QPen(colour, 1.5));
+    painter.setBrush(mark.shape == PlotMark::Shape::Disc ? colour : look_.theme.paper);
+    const double r = kMarkRadius;
+    switch (mark.shape) {
+      case PlotMark::Shape::Square: painter.drawRect(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r)); break;
+      case PlotMark::Shape::Diamond:
+        painter.drawPolygon(QPolygonF({at + QPointF(0, -1.3 * r), at + QPointF(1.3 * r, 0),
+                                       at + QPointF(0, 1.3 * r), at + QPointF(-1.3 * r, 0)}));
+        break;
+      default: painter.drawEllipse(at, r, r);
+    }
+    places.take(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r));
+  }
+
+  void labelMark(QCPPainter& painter, const PlotMark& mark, LabelPlaces& places) const {
+    const QRectF room = rect(mark.panel)->rect();
+    const QPointF at = place(mark.panel, mark.at);
+    if (mark.label.isEmpty() || !room.adjusted(-1, -1, 1, 1).contains(at)) {
+      return;
+    }
+    QRectF box = boxOf(mark.label);
+    const double gap = mark.shape == PlotMark::Shape::None ? 0.0 : kMarkRadius + 1.0;
+    const double w = box.width();
+    const double h = box.height();
+    const std::array offsets{QPointF(gap, -h / 2),       QPointF(gap, -h - gap),
+                             QPointF(gap, gap),          QPointF(-w - gap, -h / 2),
+                             QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
+                             QPointF(-w / 2, -h - gap),  QPointF(-w / 2, gap)};
+    const QRectF limits = room.adjusted(0, -h, rightMargin(), 0);
+    for (const QPointF& offset : offsets) {
+      box.moveTopLeft(at + offset);
+      if (limits.contains(box) && places.isFree(box)) {
+        break;
+      }
+    }
+    places.take(box);
+    write(painter, box, mark.label, Ink::Text);
+  }
+
+  double rightMargin() const { return parentPlot()->axisRect(0)->margins().right(); }
+
+  struct End {
+    const PlotCurve* curve;
+    QPointF at;
+    QRectF box;
+  };
+
+  /// The last point of the curve that can be seen.
+  std::optional<QPointF> visibleEnd(const PlotCurve& curve) const {
+    const QRectF room = QRectF(rect(curve.panel)->rect()).adjusted(-1, -1, 1, 1);
+    for (std::size_t i = curve.x.size(); i-- > 0;) {
+      const QPointF at = place(curve.panel, {curve.x[i], curve.y[i]});
+      if (room.contains(at)) {
+        return at;
+      }
+    }
+    return std::nullopt;
+  }
+
+  void labelCurves(QCPPainter& painter, LabelPlaces& places) const {
+    for (int panel = 0; panel < static_cast<int>(look_.scene.panels.size()); ++panel) {
+      std::vector<End> beside;
+      for (const PlotCurve& curve : look_.scene.curves) {
+        const auto at = curve.panel == panel && !curve.label.isEmpty() ? visibleEnd(curve)
+                                                                       : std::nullopt;
+        if (!at) {
+          continue;
+        }
+        QRectF box = boxOf(curve.label);
+        if (at->x() > rect(panel)->right() - 6) {
+          box.moveTopLeft({rect(panel)->right() + kLeader, at->y() - box.height() / 2});
+          beside.push_back({&curve, *at, box});
+        } else {
+          labelInside(painter, curve, *at, box, places);
+        }
+      }
+      labelBeside(painter, panel, beside, places);
+    }
+  }
+
+  /// A curve that leaves at the foot or ends within: the label stands on it.
+  void labelInside(QCPPainter& painter, const PlotCurve& curve, QPointF at, QRectF box,
+                   LabelPlaces& places) const {
+    box.moveCenter(at);
+    const QRectF room = rect(curve.panel)->rect();
+    box.moveBottom(std::min(box.bottom(), room.bottom() - 2.0));
+    if (places.isFree(box)) {
+      places.take(box);
+      write(painter, box, curve.label, Ink::Text);
+    }
+  }
+
+  /// Curves that leave on the right: labels in the margin, pushed apart, led to by the line itself.
+  void labelBeside(QCPPainter& painter, int panel, std::vector<End>& ends,
+                   LabelPlaces& places) const {
+    std::sort(ends.begin(), ends.end(),
+              [](const End& a, const End& b) { return a.at.y() < b.at.y(); });
+    const QRectF room = rect(panel)->rect();
+    double next = room.top() - 0.5 * QFontMetricsF(look_.theme.font).height();
+    for (End& end : ends) {
+      end.box.moveTop(std::max(end.box.top(), next));
+      next = end.box.bottom();
+    }
+    double last = room.bottom() + 0.5 * QFontMetricsF(look_.theme.font).height();
+    for (auto end = ends.rbegin(); end != ends.rend(); ++end) {
+      end->box.moveBottom(std::min(end->box.bottom(), last));
+      last = end->box.top();
+    }
+    for (const End& end : ends) {
+      painter.setPen(QPen(look_.theme[end.curve->ink], end.curve->heavy ? 2.0 : 1.0, end.curve->line));
+      painter.drawLine(end.at, QPointF(end.box.left() + 2.0, end.box.center().y()));
+      places.take(end.box);
+      painter.setPen(look_.theme.text);
+      painter.drawText(end.box, Qt::AlignCenter, end.curve->label);
+    }
+  }
+
+  void labelRegion(QCPPainter& painter, const PlotRegion& region, LabelPlaces& places) const {
+    if (region.label.isEmpty()) {
+      return;
+    }
+    QPolygonF outline;
+    for (const QPointF& corner : region.corners) {
+      outline << place(region.panel, corner);
+    }
+    const QRectF visible = outline.boundingRect() & QRectF(rect(region.panel)->rect());
+    QRectF box = boxOf(region.label);
+    if (visible.width() < box.width() || visible.height() < box.height()) {
+      return;
+    }
+    const double step = box.height();
+    for (box.moveBottomLeft(visible.bottomLeft() + QPointF(8.0, -3.0)); box.top() > visible.top();
+         box.translate(0.0, -step)) {
+      if (places.isFree(box)) {
+        places.take(box);
+        write(painter, box, region.label, Ink::Text);
+        return;
+      }
+    }
+  }
+};
+
+/// The cursor and the frame of Shift and drag, on a layer that is redrawn alone.
+class CursorLines final : public Drawing {
+ public:
+  using Drawing::Drawing;
+  std::optional<PlotCursor> cursor;
+  std::optional<QRectF> band;
+  bool focused = false;
+
+ protected:
+  void draw(QCPPainter* painter) override {
+    if (cursor) {
+      drawCursor(*painter);
+    }
+    if (band) {
+      painter->setPen(QPen(look_.theme.accent, 1.0, Qt::DashLine));
+      painter->setBrush(Qt::NoBrush);
+      painter->drawRect(*band);
+    }
+    if (focused) {
+      painter->setPen(QPen(look_.theme.accent, 1.0));
+      painter->setBrush(Qt::NoBrush);
+      painter->drawRect(QRectF(parentPlot()->viewport()).adjusted(0.5, 0.5, -0.5, -0.5));
+    }
+  }
+
+ private:
+  void drawCursor(QCPPainter& painter) const {
+    painter.setPen(QPen(look_.theme.accent, 1.0));
+    for (int panel = 0; panel < static_cast<int>(look_.scene.panels.size()); ++panel) {
+      const QRectF room = rect(panel)->rect();
+      const QPointF at = place(panel, {cursor->x, cursor->y.value_or(0.0)});
+      if (at.x() >= room.left() && at.x() <= room.right()) {
+        painter.drawLine(QPointF(at.x(), room.top()), QPointF(at.x(), room.bottom()));
+      }
+      if (cursor->y && at.y() >= room.top() && at.y() <= room.bottom()) {
+        painter.drawLine(QPointF(room.left(), at.y()), QPointF(room.right(), at.y()));
+      }
+    }
+    painter.setBrush(look_.theme.paper);
+    for (const auto& [panel, dot] : cursor->dots) {
+      const QPointF at = place(panel, dot);
+      if (QRectF(rect(panel)->rect()).contains(at)) {
+        painter.drawEllipse(at, 3.0, 3.0);
+      }
+    }
+  }
+};
+
+}  // namespace
+
+class PlotCanvas::Parts {
+ public:
+  explicit Parts(QWidget* parent) : plot(parent), margins(&plot) {
+    plot.setFocusPolicy(Qt::NoFocus);
+    plot.setAttribute(Qt::WA_TransparentForMouseEvents);
+    plot.plotLayout()->clear();
+    plot.plotLayout()->setRowSpacing(2);
+    plot.addLayer(QStringLiteral("cursor"));
+    plot.layer(QStringLiteral("cursor"))->setMode(QCPLayer::lmBuffered);
+    regions = new Regions(&plot, QStringLiteral("background"), {scene, theme});
+    annotations = new Annotations(&plot, QStringLiteral("legend"), {scene, theme});
+    lines = new CursorLines(&plot, QStringLiteral("cursor"), {scene, theme});
+  }
+
+  void makePanels() {
+    plot.clearPlottables();
+    plot.plotLayout()->clear();
+    for (std::size_t i = 0; i < scene.panels.size(); ++i) {
+      auto* const rect = new QCPAxisRect(&plot);
+      rect->setAutoMargins(QCP::msLeft | QCP::msBottom);
+      rect->setMarginGroup(QCP::msLeft, &margins);
+      plot.plotLayout()->addElement(static_cast<int>(i), 0, rect);
+      for (const auto side : {QCPAxis::atTop, QCPAxis::atRight}) {
+        rect->axis(side)->setVisible(true);
+        rect->axis(side)->setTicks(false);
+        rect->axis(side)->setTickLabels(false);
+      }
+    }
+  }
+
+  void dress() {
+    plot.setBackground(theme.paper);
+    for (int i = 0; i < plot.axisRectCount(); ++i) {
+      const bool lowest = i + 1 == plot.axisRectCount();
+      const PlotPanel& panel = scene.panels[static_cast<std::size_t>(i)];
+      QCPAxisRect* const rect = plot.axisRect(i);
+      rect->setMargins(QMargins(0, titleHeight(panel), endRoom(), 0));
+      for (QCPAxis* const axis : rect->axes()) {
+        dressAxis(*axis);
+      }
+      QCPAxis& x = *rect->axis(QCPAxis::atBottom);
+      x.setTickLabels(lowest);
+      x.setLabel(lowest ? panel.x.title : QString());
+      x.setTicker(tickerFor(panel.x, scene.style));
+      QCPAxis& y = *rect->axis(QCPAxis::atLeft);
+      y.setTicker(tickerFor(panel.y, scene.style));
+      y.ticker()->setTickCount(scene.panels.size() > 1 ? 4 : 7);
+      y.grid()->setVisible(panel.y.names.empty());
+    }
+  }
+
+  void dressAxis(QCPAxis& axis) const {
+    axis.setBasePen(QPen(theme.faint, 0.0));
+    axis.setTickPen(QPen(theme.faint, 0.0));
+    axis.setSubTickPen(QPen(theme.faint, 0.0));
+    axis.setTickLabelColor(theme.text);
+    axis.setLabelColor(theme.text);
+    axis.setTickLabelFont(theme.font);
+    axis.setLabelFont(theme.font);
+    axis.setTickLabelPadding(4);
+    axis.setLabelPadding(3);
+    axis.grid()->setPen(QPen(theme.grid, 0.0));
+    axis.grid()->setZeroLinePen(QPen(theme.faint, 0.0));
+  }
+
+  int titleHeight(const PlotPanel& panel) const {
+    const double height = QFontMetricsF(theme.font).height();
+    return static_cast<int>(std::ceil(panel.y.title.isEmpty() ? 0.6 * height : 1.6 * height));
+  }
+
+  /// Room on the right for the labels at the line ends.
+  int endRoom() const {
+    const QFontMetricsF metrics(theme.font);
+    double widest = 0.0;
+    for (const PlotCurve& curve : scene.curves) {
+      widest = std::max(widest, metrics.horizontalAdvance(curve.label));
+    }
+    return widest > 0.0 ? static_cast<int>(std::ceil(widest + kLeader + 2.0 * kPad)) : 14;
+  }
+
+  void drawCurves() {
+    plot.clearPlottables();
+    for (const PlotCurve& curve : scene.curves) {
+      QCPAxisRect* const rect = plot.axisRect(curve.panel);
+      QCPAxis* const x = rect->axis(QCPAxis::atBottom);
+      QCPAxis* const y = rect->axis(QCPAxis::atLeft);
+      const QPen pen(theme[curve.ink], curve.heavy ? 2.0 : 1.0, curve.line);
+      const QVector<double> xs(curve.x.begin(), curve.x.end());
+      const QVector<double> ys(curve.y.begin(), curve.y.end());
+      if (std::is_sorted(xs.begin(), xs.end())) {
+        auto* const graph = new QCPGraph(x, y);
+        graph->setPen(pen);
+        graph->setData(xs, ys, true);
+      } else {
+        auto* const line = new QCPCurve(x, y);
+        line->setPen(pen);
+        line->setData(xs, ys);
+      }
+    }
+  }
+
+  QCPAxis* axis(int panel, QCPAxis::AxisType type) const {
+    return plot.axisRect(panel)->axis(type);
+  }
+
+  PlotScene scene;
+  PlotTheme theme;
+  QCustomPlot plot;
+  QCPMarginGroup margins;
+  Regions* regions = nullptr;          // these three belong to the plot
+  Annotations* annotations = nullptr;
+  CursorLines* lines = nullptr;
+};
+
+PlotCanvas::PlotCanvas(QWidget* parent) : parts_(std::make_unique<Parts>(parent)) {}
+PlotCanvas::~PlotCanvas() = default;
+
+QWidget* PlotCanvas::widget() const { return &parts_->plot; }
+
+void PlotCanvas::setTheme(const PlotTheme& theme) {
+  parts_->theme = theme;
+  parts_->dress();
+  parts_->drawCurves();
+  drawSoon();
+}
+
+void PlotCanvas::setScene(PlotScene scene) {
+  const bool samePanels = scene.panels.size() == parts_->scene.panels.size();
+  parts_->scene = std::move(scene);
+  if (!samePanels) {
+    parts_->makePanels();
+  }
+  parts_->dress();
+  parts_->drawCurves();
+  drawSoon();
+}
+
+const PlotScene& PlotCanvas::scene() const { return parts_->scene; }
+
+void PlotCanvas::setRangeX(PlotRange range) {
+  for (QCPAxisRect* const rect : parts_->plot.axisRects()) {
+    rect->axis(QCPAxis::atBottom)->setRange(range.from, range.to);
+  }
+  drawSoon();
+}
+
+void PlotCanvas::setRangeY(int panel, PlotRange range) {
+  parts_->axis(panel, QCPAxis::atLeft)->setRange(range.from, range.to);
+  drawSoon();
+}
+
+void PlotCanvas::fit() {
+  const std::vector<PlotPanel>& panels = parts_->scene.panels;
+  for (std::size_t i = 0; i < panels.size(); ++i) {
+    setRangeX({panels[0].x.from, panels[0].x.to});
+    setRangeY(static_cast<int>(i), {panels[i].y.from, panels[i].y.to});
+  }
+}
+
+PlotRange PlotCanvas::rangeX() const {
+  const QCPRange range = parts_->axis(0, QCPAxis::atBottom)->range();
+  return {range.lower, range.upper};
+}
+
+PlotRange PlotCanvas::rangeY(int panel) const {
+  const QCPRange range = parts_->axis(panel, QCPAxis::atLeft)->range();
+  return {range.lower, range.upper};
+}
+
+void PlotCanvas::setCursor(const std::optional<PlotCursor>& cursor) {
+  parts_->lines->cursor = cursor;
+  parts_->lines->layer()->replot();
+}
+
+void PlotCanvas::setBand(const std::optional<QRectF>& band) {
+  parts_->lines->band = band;
+  parts_->lines->layer()->replot();
+}
+
+void PlotCanvas::setFocused(bool focused) {
+  parts_->lines->focused = focused;
+  parts_->lines->layer()->replot();
+}
+
+QPointF PlotCanvas::toWidget(int panel, QPointF at) const {
+  return {parts_->axis(panel, QCPAxis::atBottom)->coordToPixel(at.x()),
+          parts_->axis(panel, QCPAxis::atLeft)->coordToPixel(at.y())};
+}
+
+QPointF PlotCanvas::fromWidget(int panel, QPointF place) const {
+  return {parts_->axis(panel, QCPAxis::atBottom)->pixelToCoord(place.x()),
+          parts_->axis(panel, QCPAxis::atLeft)->pixelToCoord(place.y())};
+}
+
+QRectF PlotCanvas::panelRect(int panel) const { return parts_->plot.axisRect(panel)->rect(); }
+
+void PlotCanvas::drawSoon() { parts_->plot.replot(QCustomPlot::rpQueuedReplot); }
+
+void PlotCanvas::paint(QPainter& painter, const QRectF& target, double pixel) {
+  const QSize size = (target.size() / pixel).toSize();
+  QPicture picture;
+  QCPPainter vectors;
+  vectors.begin(&picture);
+  vectors.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching |
+                   QCPPainter::pmNonCosmetic);
+  parts_->plot.toPainter(&vectors, size.width(), size.height());
+  vectors.end();
+  // A picture grows by the resolution of what it is played on; that is undone here.
+  const double grown = painter.device()->logicalDpiX() / static_cast<double>(picture.logicalDpiX());
+  painter.save();
+  painter.translate(target.topLeft());
+  painter.scale(pixel / grown, pixel / grown);
+  painter.drawPicture(QPointF(0.0, 0.0), picture);
+  painter.restore();
+}
+
+void paintPlot(const PlotScene& scene, const PlotTheme& theme, QPainter& painter,
+               const QRectF& target, double pixel) {
+  if (scene.panels.empty()) return;
+  PlotCanvas canvas(nullptr);
+  canvas.setScene(scene);
+  canvas.setTheme(theme);
+  canvas.fit();
+  canvas.paint(painter, target, pixel);
+}
+
+}  // namespace strokewright::ui

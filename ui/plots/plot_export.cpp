@@ -1,0 +1,150 @@
+#include "ui/plots/plot_export.h"
+
+#include <QBuffer>
+#include <QFontInfo>
+#include <QGuiApplication>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+#include <QSvgGenerator>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/plots/plot_canvas.h"
+
+namespace strokewright::ui {
+namespace {
+
+constexpr int kPixelsPerInch = 96;
+
+/// A concrete family of a size in 96ths of an inch, so that every program shows the same.
+QFont exportFont() {
+  QFont font = QGuiApplication::font();
+  font.setFamily(QFontInfo(font).family());
+  font.setPixelSize(12);
+  return font;
+}
+
+void paintWhole(const PlotScene& scene, QPaintDevice& device, QSize size, double pixel) {
+  QPainter painter(&device);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintPlot(scene, paperTheme(exportFont()), painter,
+            QRectF(0.0, 0.0, size.width() * pixel, size.height() * pixel), pixel);
+}
+
+QString quoted(QString field, QChar separator) {
+  if (!field.contains(separator) && !field.contains(u'"') && !field.contains(u'\n')) return field;
+  field.replace(QStringLiteral("\""), QStringLiteral("\"\""));
+  return u'"' + field + u'"';
+}
+
+QString fieldOf(const PlotTable::Column& column, std::size_t row, const units::Style& style) {
+  if (row < column.words.size()) return column.words[row];
+  if (row >= column.numbers.size() || std::isnan(column.numbers[row])) return {};
+  return QString::fromStdString(
+             style.number(units::Kind::Ratio, column.numbers[row], column.decimals))
+      .remove(QChar(0x202F));
+}
+
+QByteArray svgOf(const PlotScene& scene, QSize size) {
+  QBuffer buffer;
+  QSvgGenerator generator;
+  generator.setOutputDevice(&buffer);
+  generator.setSize(size);
+  generator.setViewBox(QRect(QPoint(0, 0), size));
+  generator.setResolution(kPixelsPerInch);
+  paintWhole(scene, generator, size, 1.0);
+  return buffer.data();
+}
+
+QByteArray pdfOf(const PlotScene& scene, QSize size) {
+  QBuffer buffer;
+  buffer.open(QIODevice::WriteOnly);
+  QPdfWriter writer(&buffer);
+  writer.setResolution(kPixelsPerInch);
+  writer.setPageSize(QPageSize(QSizeF(size) / kPixelsPerInch, QPageSize::Inch, {},
+                               QPageSize::ExactMatch));
+  writer.setPageMargins({0.0, 0.0, 0.0, 0.0});
+  paintWhole(scene, writer, size, 1.0);
+  return buffer.data();
+}
+
+QByteArray pngOf(const PlotScene& scene, QSize size) {
+  QBuffer buffer;
+  buffer.open(QIODevice::WriteOnly);
+  plotImage(scene, size).save(&buffer, "PNG");
+  return buffer.data();
+}
+
+QByteArray csvOf(const PlotScene& scene) {
+  const bool comma = scene.style.decimalMark == ",";
+  return "\xEF\xBB\xBF" + plotText(scene, comma ? u';' : u',', comma ? u',' : u'.').toUtf8();
+}
+
+}  // namespace
+
+QImage plotImage(const PlotScene& scene, QSize size) {
+  constexpr int kTwice = 2;
+  QImage image(size * kTwice, QImage::Format_RGB32);
+  image.setDotsPerMeterX(static_cast<int>(std::lround(kTwice * kPixelsPerInch / 0.0254)));
+  image.setDotsPerMeterY(image.dotsPerMeterX());
+  image.fill(Qt::white);
+  paintWhole(scene, image, size, kTwice);
+  return image;
+}
+
+QString plotText(const PlotScene& scene, QChar separator, QChar decimalMark) {
+  if (!scene.table) return {};
+  const PlotTable table = scene.table();
+  units::Style style;
+  style.decimalMark = QString(decimalMark).toStdString();
+  style.minus = "-";
+  std::size_t rows = 0;
+  QStringList fields;
+  for (const PlotTable::Column& column : table.columns) {
+    rows = std::max({rows, column.numbers.size(), column.words.size()});
+    fields << quoted(column.heading, separator);
+  }
+  QString text = fields.join(separator) + u'\n';
+  for (std::size_t row = 0; row < rows; ++row) {
+    fields.clear();
+    for (const PlotTable::Column& column : table.columns) {
+      fields << quoted(fieldOf(column, row, style), separator);
+    }
+    text += fields.join(separator) + u'\n';
+  }
+  return text;
+}
+
+std::unique_ptr<QMimeData> plotMimeData(const PlotScene& scene, QSize size) {
+  auto data = std::make_unique<QMimeData>();
+  data->setImageData(plotImage(scene, size));
+  data->setData(QStringLiteral("image/svg+xml"), svgOf(scene, size));
+  data->setText(plotText(scene, u'\t', scene.style.decimalMark == "," ? u',' : u'.'));
+  return data;
+}
+
+QString savePlot(const PlotScene& scene, QSize size, const QString& path) {
+  const auto ends = [&](const char* suffix) {
+    return path.endsWith(QLatin1String(suffix), Qt::CaseInsensitive);
+  };
+  QByteArray content;
+  if (ends(".png")) {
+    content = pngOf(scene, size);
+  } else if (ends(".svg")) {
+    content = svgOf(scene, size);
+  } else if (ends(".pdf")) {
+    content = pdfOf(scene, size);
+  } else if (ends(".csv")) {
+    content = csvOf(scene);
+  } else {
+    return QObject::tr("Nothing was saved: the name has to end in .png, .svg, .pdf or .csv.");
+  }
+  QSaveFile file(path);
+  if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size() || !file.commit()) {
+    return QObject::tr("Nothing was saved: %1.").arg(file.errorString());
+  }
+  return {};
+}
+
+}  // namespace strokewright::ui

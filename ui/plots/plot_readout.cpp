@@ -1,0 +1,70 @@
+#include "ui/plots/plot_readout.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace strokewright::ui {
+
+PlotReadout::PlotReadout(QWidget* parent)
+    : QWidget(parent), grid_(new QGridLayout), remark_(new QLabel(this)) {
+  auto* const column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 4, 0, 0);
+  column->setSpacing(4);
+  grid_->setHorizontalSpacing(24);
+  grid_->setVerticalSpacing(2);
+  column->addLayout(grid_);
+  remark_->setWordWrap(true);
+  remark_->setForegroundRole(QPalette::WindowText);
+  remark_->hide();
+  column->addWidget(remark_);
+}
+
+void PlotReadout::put(int row, int column, const QString& text) {
+  const auto r = static_cast<std::size_t>(row);
+  const auto c = static_cast<std::size_t>(column);
+  if (cells_.size() <= r) cells_.resize(r + 1);
+  while (cells_[r].size() <= c) {
+    auto* const label = new QLabel(this);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    const int at = static_cast<int>(cells_[r].size());
+    label->setAlignment((at == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+    grid_->addWidget(label, row, at);
+    cells_[r].push_back(label);
+  }
+  cells_[r][c]->setText(text);
+  cells_[r][c]->show();
+}
+
+void PlotReadout::show(const QStringList& headings, const std::vector<QStringList>& rows) {
+  for (int c = 0; c < headings.size(); ++c) put(0, c, headings[c]);
+  for (int r = 0; r < static_cast<int>(rows.size()); ++r) {
+    const QStringList& row = rows[static_cast<std::size_t>(r)];
+    for (int c = 0; c < row.size(); ++c) put(r + 1, c, row[c]);
+  }
+  for (std::size_t r = rows.size() + 1; r < cells_.size(); ++r) {
+    for (QLabel* const cell : cells_[r]) cell->hide();
+  }
+  grid_->setColumnStretch(static_cast<int>(headings.size()), 1);
+}
+
+void PlotReadout::setRemark(const QString& remark) {
+  remark_->setText(remark);
+  remark_->setVisible(!remark.isEmpty());
+}
+
+QString PlotReadout::text() const {
+  QStringList lines;
+  for (const std::vector<QLabel*>& row : cells_) {
+    QStringList fields;
+    for (const QLabel* const cell : row) {
+      if (!cell->isHidden()) fields << cell->text();
+    }
+    if (!fields.isEmpty()) lines << fields.join(u'\t');
+  }
+  if (!remark_->isHidden()) lines << remark_->text();
+  return lines.join(u'\n');
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,41 @@
+#pragma once
+/// The spec sheet as it will leave the printer.
+
+#include <QWidget>
+
+class QComboBox;
+
+namespace strokewright::ui {
+
+class Document;
+class Taste;
+class SheetPicture;
+
+/// The page, fitted to the window, with its paper, and the two ways out: printer and PDF.
+class SheetPreview final : public QWidget {
+  Q_OBJECT
+
+ public:
+  SheetPreview(Document& document, Taste& taste, QWidget* parent = nullptr);
+
+  void setEngine(int engine);  ///< index into the project; -1: the target
+
+ public Q_SLOTS:
+  void print();    ///< asks for the printer, then prints
+  void savePdf();  ///< asks for the file, then writes it
+
+ Q_SIGNALS:
+  /// Said in the window's status line: where the page went, or why not.
+  void said(const QString& sentence);
+
+ private:
+  void refresh();
+
+  Document& document_;
+  Taste& taste_;
+  SheetPicture* picture_;
+  QComboBox* paper_;
+  int engine_ = -1;
+};
+
+}  // namespace strokewright::ui

@@ -1,0 +1,71 @@
+#pragma once
+/// The number field: a line to write on.
+
+#include <QLineEdit>
+
+#include "ui/document/document.h"
+
+namespace strokewright::ui {
+
+/// Shows one entry and hands each keystroke to the document.
+///
+/// A point and a comma are both the decimal mark in every locale, nothing is dropped while typing,
+/// and what was typed is what is kept. The wheel never changes it. A field that was only visited
+/// writes nothing. Up and down step the last digit; Escape takes back what was typed since the
+/// field was entered; undo and redo are the document's. Several readings pasted from a table
+/// become a list. What speaks against the entry stands beside it as mark and word.
+class QuantityEdit final : public QLineEdit {
+  Q_OBJECT
+
+ public:
+  QuantityEdit(Document& document, int engine, const describe::Input& input,
+               QWidget* parent = nullptr);
+
+  int engine() const { return engine_; }
+  const describe::Input& input() const { return input_; }
+  /// The same row of another engine.
+  void setEngine(int engine);
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+
+ Q_SIGNALS:
+  /// The pointer or the focus came to it (a drawing shows the dimension), or left: nullptr.
+  void attention(const describe::Input* input);
+
+ protected:
+  bool event(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+  void enterEvent(QEnterEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void show(const QString& text);
+  void refresh();
+  void refreshBeside();
+  void align();
+  void typeText(const QString& text);
+  void step(int by);
+  void restore();
+  void pasteReadings();
+  void typeIn(const units::Unit& unit);
+  void addOrigins(QMenu& menu);
+  QString besideText() const;
+
+  Document& document_;
+  int engine_;
+  const describe::Input& input_;
+  bool selectOnRelease_ = false;
+  QString echo_;                   ///< "= 66.68 mm"
+  QString mark_;                   ///< "!" or "✕", empty: nothing speaks against it
+  QString word_;                   ///< "objects", "forbids", "not read"
+  bool heavy_ = false;             ///< forbids
+};
+
+}  // namespace strokewright::ui

@@ -1,0 +1,57 @@
+#pragma once
+/// A result as it stands in a row: the number, its ±, and the way to its working.
+
+#include <QAbstractButton>
+
+#include "core/describe/result.h"
+#include "ui/document/document.h"
+
+namespace strokewright::ui {
+
+/// Numbers of a column stand under each other at the decimal mark. A result that waits says what
+/// for; one that is refused or means nothing says so and tells the reason in its tip. Pressing it
+/// (mouse, Space, Enter) asks for its working, or for the first entry it waits for.
+class ResultLabel final : public QAbstractButton {
+  Q_OBJECT
+
+ public:
+  /// @param cylinder counted from 0; -1: all, one number when equal, else the range.
+  ResultLabel(Document& document, int engine, const describe::Result& result, int cylinder = -1,
+              QWidget* parent = nullptr);
+
+  int engine() const { return engine_; }
+  const describe::Result& result() const { return result_; }
+  void setEngine(int engine);
+  /// Shows by how much it differs from the same result of another engine; -1: the result itself.
+  void setComparedWith(int engine);
+
+  /// All it says, as plain text: "1.00 mm ± 0.06", "waits for bore, throw".
+  QString shownText() const;
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+
+ Q_SIGNALS:
+  void whyAsked(int engine, const describe::Result* result, int cylinder);
+  void entryAsked(int engine, const describe::Input* input);
+
+ protected:
+  bool event(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void refresh();
+  void ask();
+  QString tip() const;
+
+  Document& document_;
+  int engine_;
+  const describe::Result& result_;
+  int cylinder_;
+  int comparedWith_ = -1;
+  QString number_;  ///< "1.00", empty: there is none
+  QString after_;   ///< "± 0.06", or the words that stand instead of a number
+};
+
+}  // namespace strokewright::ui
