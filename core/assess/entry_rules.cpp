@@ -118,9 +118,8 @@ const Rule notANumber{
     .key = "not_a_number_yet", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
       eachEntry(read, [&](const Input& input, const Entry& entry) {
         if (entry.known() || entry.text.empty()) return;
-        const units::Parsed parsed = input.kind == Kind::Choice
-                                         ? units::Parsed{.problem = units::Problem::NotANumber}
-                                         : reread(input, entry);
+        const units::Parsed parsed =
+            input.kind == Kind::Choice ? units::Parsed{} : reread(input, entry);
         std::string_view why = "The {1}, “{2}”, cannot be read: it is taken as unknown.";
         switch (parsed.problem) {
           case units::Problem::Placeholder:

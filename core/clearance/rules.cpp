@@ -1,7 +1,185 @@
+#include <array>
+
 #include "core/clearance/results.h"
+#include "core/model/inputs.h"
 
 namespace strokewright::clearance {
 
-std::span<const describe::Rule* const> rules() { return {}; }
+namespace in = model::in;
+using describe::Finding;
+using describe::Input;
+using describe::Per;
+using describe::Quantity;
+using describe::Reader;
+using describe::Rule;
+using describe::Speaker;
+using describe::typedText;
+using describe::Weight;
+using units::Kind;
+
+namespace {
+
+constexpr std::string_view kPractice = "common practice, no published source";
+
+Quantity fine(double value) { return {Kind::FineLength, value}; }
+
+const Rule pinInSmallEnd{.key = "pin_in_small_end",
+                         .source = "plane geometry",
+                         .per = Per::Cylinder,
+                         .judge = [](Reader& read, Speaker& speak) {
+                           if (read(out::bushWall) >= 0.0) return;
+                           speak.say(Weight::Forbids,
+                                     {"A gudgeon pin of {1} does not enter a small end of {2}.",
+                                      {Quantity{Kind::Length, read(in::gudgeonPinDiameter)},
+                                       Quantity{Kind::Length, read(in::smallEndBore)}}},
+                                     {&in::gudgeonPinDiameter, &in::smallEndBore});
+                         }};
+
+const Rule thinBush{
+    .key = "bush_wall",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.choice<model::SmallEnd>(in::smallEndKind) != model::SmallEnd::Bush) return;
+      const double wall = read(out::bushWall);
+      const double least = read(in::bushWallLeast);
+      if (wall < 0.0 || wall >= least) return;
+      speak.say(
+          Weight::Objects,
+          {"A bush wall of {1} is less than {2} (steel-backed; solid bronze needs 1.5 mm): it "
+           "spins.",
+           {fine(wall), fine(least)}},
+          {&in::smallEndBore, &in::gudgeonPinDiameter});
+    }};
+
+const Rule bronzeFloor{
+    .key = "bush_wall_solid_bronze",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.choice<model::SmallEnd>(in::smallEndKind) != model::SmallEnd::Bush) return;
+      const double wall = read(out::bushWall);
+      constexpr double kSolidBronze = 1.5e-3;  // [m]
+      if (wall < read(in::bushWallLeast) || wall > kSolidBronze * (1.0 + 1e-9)) return;
+      speak.say(Weight::Remarks,
+                {"A bush wall of {1} is at the floor for solid bronze, {2}.",
+                 {fine(wall), fine(kSolidBronze)}},
+                {&in::smallEndBore, &in::gudgeonPinDiameter});
+    }};
+
+const Rule pinInEye{.key = "crankpin_in_eye",
+                    .source = "plane geometry",
+                    .per = Per::Cylinder,
+                    .judge = [](Reader& read, Speaker& speak) {
+                      const double pin = read(in::bigEndPinDiameter);
+                      const double eye = read(in::bigEndEyeDiameter);
+                      if (pin < eye) return;
+                      Finding& finding = speak.say(
+                          Weight::Forbids,
+                          {"A crankpin of {1} is not smaller than its eye of {2}: swapped?",
+                           {Quantity{Kind::Length, pin}, Quantity{Kind::Length, eye}}},
+                          {&in::bigEndPinDiameter, &in::bigEndEyeDiameter});
+                      if (pin > eye) {
+                        finding.mends.push_back(
+                            {{"Swap the two", {}},
+                             {{&in::bigEndPinDiameter, typedText(in::bigEndPinDiameter, eye)},
+                              {&in::bigEndEyeDiameter, typedText(in::bigEndEyeDiameter, pin)}}});
+                      }
+                    }};
+
+void judgeShare(Reader& read, Speaker& speak, const Input& part, double least, double most) {
+  const double share = read(part) / read(in::bore);
+  if (share >= least && share <= most) return;
+  speak.say(Weight::Objects,
+            {"A {1} of {2} is {3} of the bore, outside {4} to {5}: is that so?",
+             {&part, Quantity{Kind::Length, read(part)}, Quantity{Kind::Ratio, share},
+              Quantity{Kind::Ratio, least}, Quantity{Kind::Ratio, most}}},
+            {&part, &in::bore});
+}
+
+const Rule compressionHeightShare{.key = "compression_height_share",
+                                  .source = kPractice,
+                                  .per = Per::Cylinder,
+                                  .judge = [](Reader& read, Speaker& speak) {
+                                    judgeShare(read, speak, in::compressionHeight, 0.28, 0.85);
+                                  }};
+
+const Rule gudgeonPinShare{.key = "gudgeon_pin_share",
+                           .source = kPractice,
+                           .per = Per::Cylinder,
+                           .judge = [](Reader& read, Speaker& speak) {
+                             judgeShare(read, speak, in::gudgeonPinDiameter, 0.18, 0.40);
+                           }};
+
+const Rule skirtMeetsWeb{
+    .key = "skirt_to_web",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double gap = read(out::skirtToWeb);
+      const double least = gap - read.worst(out::skirtToWeb);
+      const double floor = read(in::skirtWebForbids);
+      const double objects = read(in::skirtWebObjects);
+      if (least >= objects) return;
+      speak.say(least < floor ? Weight::Forbids : Weight::Objects,
+                {"Skirt to web is {1} at bottom dead centre, at worst case {2}: {3} is wanted, {4} "
+                 "is the floor.",
+                 {fine(gap), fine(least), fine(objects), fine(floor)}},
+                {&in::skirtLength, &in::counterweightRadius});
+    }};
+
+const Rule skirtLeavesLiner{
+    .key = "skirt_out_of_liner",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double skirt = read(in::skirtLength);
+      const double outside = read(out::skirtOut);
+      const double share = read(in::skirtOutShare);
+      if (outside <= share * skirt) return;
+      speak.say(Weight::Objects,
+                {"The skirt comes {1} out of the liner, of {2} below the pin: over {3} of it.",
+                 {fine(outside), fine(skirt), Quantity{Kind::Share, share}}},
+                {&in::skirtLength, &in::linerBottomHeight, &in::linerLength});
+    }};
+
+const Rule pinLeavesLiner{
+    .key = "pin_out_of_liner",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double least = read(out::pinAboveLiner) - read.worst(out::pinAboveLiner);
+      if (least > 0.0) return;
+      speak.say(
+          Weight::Forbids,
+          {"The pin axis is {1} above the liner's lower edge, at worst case {2}: it must stay "
+           "inside.",
+           {fine(read(out::pinAboveLiner)), fine(least)}},
+          {&in::linerBottomHeight, &in::linerLength});
+    }};
+
+const Rule rodMeetsLiner{
+    .key = "rod_to_liner",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double gap = read(out::rodToLiner);
+      const double least = gap - read.worst(out::rodToLiner);
+      const double wanted = read(in::rodLinerLeast);
+      if (least >= wanted) return;
+      speak.say(least <= 0.0 ? Weight::Forbids : Weight::Objects,
+                {"The rod passes the liner's edge at {1}, at worst case {2}; {3} is wanted.",
+                 {fine(gap), fine(least), fine(wanted)}},
+                {&in::rodHalfWidth, &in::linerBottomHeight, &in::linerLength});
+    }};
+
+}  // namespace
+
+std::span<const Rule* const> rules() {
+  static constexpr std::array kRules = {
+      &pinInSmallEnd,   &thinBush,      &bronzeFloor,      &pinInEye,       &compressionHeightShare,
+      &gudgeonPinShare, &skirtMeetsWeb, &skirtLeavesLiner, &pinLeavesLiner, &rodMeetsLiner};
+  return kRules;
+}
 
 }  // namespace strokewright::clearance

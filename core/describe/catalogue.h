@@ -12,7 +12,7 @@
 namespace strokewright::describe {
 
 /// Inputs a table can hold; raise it when a room needs more.
-inline constexpr int kMostInputs = 256;
+inline constexpr int kMostInputs = 128;
 
 /// Gathers the lists of the subjects and numbers inputs and results by their place.
 /// A description belongs to one catalogue for the life of the program.

@@ -61,10 +61,7 @@ void Evaluation::fill(EngineState& state) {
   }
   for (const auto& [input, entry] : *state.entries) {
     const std::size_t first = at(state, input->number, 0);
-    if (entry.values.size() > 1) {
-      state.lists = true;
-      state.listed.set(index(input->number));
-    }
+    if (entry.values.size() > 1) state.listed.set(index(input->number));
     for (std::size_t i = 0; i < n; ++i) {
       double& value = state.values[first + i];
       Slot& slot = state.slots[first + i];
@@ -82,9 +79,14 @@ void Evaluation::fill(EngineState& state) {
   }
 }
 
-bool Evaluation::uniform(int engine) const {
-  return !engines_[index(engine)].lists &&
-         (referenceDonor_ < 0 || !engines_[index(referenceDonor_)].lists);
+/// Whether the cylinders differ, by what was read: an entry is a list, or a result of one cylinder
+/// looked at the others.
+bool Evaluation::variesByCylinder(int engine, const Result& result, const Frame& notes) const {
+  if (engines_[index(engine)].cylinders == 1) return false;
+  return (notes.across && result.per == Per::Cylinder) ||
+         (notes.read.own & engines_[index(engine)].listed).any() ||
+         (referenceDonor_ >= 0 &&
+          (notes.read.donor & engines_[index(referenceDonor_)].listed).any());
 }
 
 void Evaluation::run() {
@@ -92,17 +94,21 @@ void Evaluation::run() {
   refusals_.clear();
   for (int engine = 0; engine < engines(); ++engine) {
     EngineState& state = engines_[index(engine)];
+    state.reads.assign(catalogue_->results().size(), {});
+    state.varies.assign(catalogue_->results().size(), 0);
     for (const Result* result : catalogue_->results()) {
-      evaluated(engine, *result, 0);
-      if (result->per == Per::Engine || state.cylinders == 1) continue;
-      const Cell& first = state.cells[at(state, result->number, 0)];
-      const bool listed = (first.notes.read.own & state.listed).any() ||
-                          (first.notes.read.donor.any() && !uniform(engine));
+      const Cell& first = evaluated(engine, *result, 0);
+      Reads& reads = state.reads[index(result->number)];
+      reads = first.notes.read;
+      const bool varies = variesByCylinder(engine, *result, first.notes);
+      state.varies[index(result->number)] = varies;
+      if (result->per == Per::Engine) continue;
       for (int i = 1; i < state.cylinders; ++i) {
-        if (listed) {
-          evaluated(engine, *result, i);
+        Cell& cell = state.cells[at(state, result->number, i)];
+        if (varies) {
+          reads |= evaluated(engine, *result, i).notes.read;
         } else {
-          state.cells[at(state, result->number, i)] = first;
+          cell = first;
         }
       }
     }
@@ -184,28 +190,33 @@ bool Evaluation::inputGiven(int engine, const Input& input, int cylinder) const 
   return slot == Slot::Entered || slot == Slot::Impossible;
 }
 
-std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine, bool everyCylinder) const {
+std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine) const {
   std::vector<Source> sources;
   const EngineState& state = engines_[index(engine)];
   for (const auto& [input, entry] : *state.entries) {
     const double limit = entry.limit();
     if (!entry.known() || limit <= 0.0 || !carriesTolerance(input->kind)) continue;
     if (state.slots[at(state, input->number, 0)] == Slot::Impossible) continue;
-    if (input->scope != Scope::Part && entry.values.size() == 1) {
+    const bool list = entry.values.size() > 1;
+    if (input->scope != Scope::Part && !list) {
       sources.push_back({engine, input, -1, limit});
       continue;
     }
-    const int last = everyCylinder ? state.cylinders : 1;
-    for (int i = 0; i < last; ++i) sources.push_back({engine, input, i, limit});
+    for (int i = 0; i < state.cylinders; ++i) sources.push_back({engine, input, i, limit, !list});
   }
   return sources;
 }
 
-bool Evaluation::affected(int engine, const Cell& cell, const Result& result, int cylinder) const {
-  const std::size_t bit = index(source_.input->number);
-  if (engine != source_.engine) return cell.notes.read.donor[bit];
-  return cell.notes.read.own[bit] && (source_.cylinder < 0 || source_.cylinder == cylinder ||
-                                      result.per == Per::Engine || cell.notes.across);
+bool Evaluation::reads(int engine, const Result& result, const Source& source) const {
+  const Reads& reads = engines_[index(engine)].reads[index(result.number)];
+  return (engine == source.engine ? reads.own : reads.donor)[index(source.input->number)];
+}
+
+bool Evaluation::affected(int engine, const Result& result, int cylinder) const {
+  if (!reads(engine, result, source_)) return false;
+  if (source_.cylinder < 0 || source_.cylinder == cylinder || result.per == Per::Engine)
+    return true;
+  return engine != source_.engine || cell(engine, result, cylinder).notes.across;
 }
 
 void Evaluation::nudge(const Source& source, int side) {
@@ -236,7 +247,7 @@ const Evaluation::Nudged& Evaluation::nudged(int engine, const Result& result, i
   Nudged& nudged = state.nudged[side_][i];
   if (nudged.run == nudgeRun_) return nudged;
   nudged = {cell.value, nudgeRun_, !cell.computed};
-  if (!nudged.bad && affected(engine, cell, result, place)) {
+  if (!nudged.bad && affected(engine, result, place)) {
     try {
       Reader read(*this, engine, place, nullptr);
       const double value = result.value(read);
@@ -255,51 +266,66 @@ double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down)
   return 0.5 * std::abs(up.value - down.value);
 }
 
-void Evaluation::findTolerances() {
-  for (EngineState& state : engines_) {
-    for (std::vector<Nudged>& side : state.nudged) side.resize(state.cells.size());
-    for (Cell& cell : state.cells) cell.worst = cell.likely = 0.0;
-  }
-  for (int from = 0; from < engines(); ++from) {
-    const int copies = uniform(from) ? cylinders(from) : 1;
-    for (const Source& source : sourcesOf(from, copies == 1)) {
-      const double times = source.cylinder < 0 ? 1.0 : copies;
-      for (int side : {0, 1}) {
-        nudge(source, side);
-        for (int engine = 0; engine < engines(); ++engine) {
-          if (engine != from && from != referenceDonor_) continue;
-          EngineState& state = engines_[index(engine)];
-          for (const Result* result : catalogue_->results()) {
-            const int last = result->per == Per::Engine || uniform(engine) ? 1 : state.cylinders;
-            for (int i = 0; i < last; ++i) {
-              Cell& cell = state.cells[at(state, result->number, i)];
-              if (cell.state != State::Value || !carriesTolerance(result->kind) ||
-                  !affected(engine, cell, *result, i)) {
-                continue;
-              }
-              const Nudged& moved = nudged(engine, *result, i);
-              if (side == 0) continue;
-              const double one = share(cell, state.nudged[0][at(state, result->number, i)], moved);
-              const double n = result->per == Per::Engine ? times : 1.0;
-              cell.worst += n * one;
-              cell.likely += n * one * one;
-            }
-          }
-        }
-        release();
-      }
+/// A source that stands for one cylinder of several alike need not be moved in each of them where
+/// the result is the same in all: the first one counts for every cylinder.
+void Evaluation::addShares(const Source& source) {
+  looked_.clear();
+  for (int engine = 0; engine < engines(); ++engine) {
+    if (engine != source.engine && source.engine != referenceDonor_) continue;
+    const EngineState& state = engines_[index(engine)];
+    for (const Result* result : catalogue_->results()) {
+      if (!reads(engine, *result, source) || !carriesTolerance(result->kind)) continue;
+      const bool varies = state.varies[index(result->number)] != 0;
+      if (source.single && source.cylinder > 0 && !varies) continue;
+      looked_.push_back(
+          {engine, result, result->per == Per::Cylinder && varies ? state.cylinders : 1});
     }
   }
-  source_ = {};
-  for (int engine = 0; engine < engines(); ++engine) {
+  for (const int side : {0, 1}) {
+    nudge(source, side);
+    for (const auto& [engine, result, last] : looked_) {
+      for (int i = 0; i < last; ++i) nudged(engine, *result, i);
+    }
+    release();
+  }
+  for (const auto& [engine, result, last] : looked_) {
     EngineState& state = engines_[index(engine)];
-    for (Cell& cell : state.cells) cell.likely = std::sqrt(cell.likely);
-    if (!uniform(engine)) continue;
+    const bool forAll =
+        source.single && result->per == Per::Engine && state.varies[index(result->number)] == 0;
+    const double times = forAll ? cylinders(source.engine) : 1.0;
+    for (int i = 0; i < last; ++i) {
+      const std::size_t place = at(state, result->number, i);
+      Cell& cell = state.cells[place];
+      if (cell.state != State::Value) continue;
+      const double one = share(cell, state.nudged[0][place], state.nudged[1][place]);
+      cell.worst += times * one;
+      cell.likely += times * one * one;
+    }
+  }
+}
+
+void Evaluation::findTolerances() {
+  for (EngineState& state : engines_) {
+    for (std::vector<Nudged>& side : state.nudged) side.assign(state.cells.size(), {});
+    for (Cell& cell : state.cells) cell.worst = cell.likely = 0.0;
+  }
+  nudgeRun_ = 0;
+  for (int engine = 0; engine < engines(); ++engine) {
+    for (const Source& source : sourcesOf(engine)) addShares(source);
+  }
+  source_ = {};
+  for (EngineState& state : engines_) {
     for (const Result* result : catalogue_->results()) {
-      for (int i = 1; i < state.cylinders; ++i) {
-        Cell& cell = state.cells[at(state, result->number, i)];
-        cell.worst = state.cells[at(state, result->number, 0)].worst;
-        cell.likely = state.cells[at(state, result->number, 0)].likely;
+      const std::size_t first = at(state, result->number, 0);
+      const bool varies = state.varies[index(result->number)] != 0;
+      for (std::size_t i = 0; i < index(state.cylinders); ++i) {
+        Cell& cell = state.cells[first + i];
+        if (i == 0 || varies) {
+          cell.likely = std::sqrt(cell.likely);
+        } else {
+          cell.worst = state.cells[first].worst;
+          cell.likely = state.cells[first].likely;
+        }
       }
     }
   }
@@ -313,9 +339,9 @@ std::vector<Contributor> Evaluation::contributors(int engine, const Result& resu
   for (EngineState& state : engines_) {
     for (std::vector<Nudged>& side : state.nudged) side.resize(state.cells.size());
   }
-  std::vector<Source> sources = sourcesOf(engine, true);
+  std::vector<Source> sources = sourcesOf(engine);
   if (referenceDonor_ >= 0 && referenceDonor_ != engine) {
-    const std::vector<Source> donors = sourcesOf(referenceDonor_, true);
+    const std::vector<Source> donors = sourcesOf(referenceDonor_);
     sources.insert(sources.end(), donors.begin(), donors.end());
   }
   for (const Source& source : sources) {

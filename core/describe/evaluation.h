@@ -149,13 +149,14 @@ class Evaluation {
   struct EngineState {
     const Entries* entries = nullptr;
     bool isDonor = false;
-    bool lists = false;  ///< some entry is a list
     int cylinders = 1;
     std::bitset<kMostInputs> listed;
     std::vector<double> values;  ///< [input * cylinders + cylinder]
     std::vector<Slot> slots;
-    std::vector<Cell> cells;        ///< [result * cylinders + cylinder]
-    std::vector<Nudged> nudged[2];  ///< like cells, up and down
+    std::vector<Cell> cells;           ///< [result * cylinders + cylinder]
+    std::vector<Nudged> nudged[2];     ///< like cells, up and down
+    std::vector<Reads> reads;          ///< of each result, over all cylinders
+    std::vector<std::uint8_t> varies;  ///< each result: not the same in every cylinder by its reads
   };
 
   /// The entry that is nudged.
@@ -164,6 +165,7 @@ class Evaluation {
     const Input* input = nullptr;
     int cylinder = -1;  ///< -1: all
     double limit = 0.0;
+    bool single = false;  ///< one of several alike in every cylinder
   };
 
   static std::size_t index(int i) { return static_cast<std::size_t>(i); }
@@ -176,9 +178,11 @@ class Evaluation {
   void evaluate(Cell& cell, int engine, const Result& result, int cylinder);
   int keepRefusal(const RefusedBecause& because);
 
-  bool uniform(int engine) const;
-  std::vector<Source> sourcesOf(int engine, bool everyCylinder) const;
-  bool affected(int engine, const Cell& cell, const Result& result, int cylinder) const;
+  bool variesByCylinder(int engine, const Result& result, const Frame& notes) const;
+  std::vector<Source> sourcesOf(int engine) const;
+  bool reads(int engine, const Result& result, const Source& source) const;
+  bool affected(int engine, const Result& result, int cylinder) const;
+  void addShares(const Source& source);
   void nudge(const Source& source, int side);
   void release();
   const Nudged& nudged(int engine, const Result& result, int cylinder);
@@ -189,6 +193,13 @@ class Evaluation {
   std::vector<EngineState> engines_;
   std::vector<RefusedBecause> refusals_;
   std::uint32_t run_ = 0;
+  /// A result to look at while a source is nudged.
+  struct Looked {
+    int engine;
+    const Result* result;
+    int cylinders;  ///< how many of them, from the first
+  };
+  std::vector<Looked> looked_;
   Source source_;                 ///< engine -1: nothing is nudged
   int side_ = 0;                  ///< 0 up, 1 down
   std::vector<double> unnudged_;  ///< of the source's slots

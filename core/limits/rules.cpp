@@ -1,7 +1,144 @@
+#include <array>
+
 #include "core/limits/results.h"
+#include "core/model/inputs.h"
+#include "core/motion/results.h"
 
 namespace strokewright::limits {
 
-std::span<const describe::Rule* const> rules() { return {}; }
+namespace in = model::in;
+using describe::Finding;
+using describe::Input;
+using describe::Per;
+using describe::Quantity;
+using describe::Reader;
+using describe::Result;
+using describe::Rule;
+using describe::Speaker;
+using describe::takeAs;
+using describe::Weight;
+using units::Kind;
+
+namespace {
+
+constexpr std::string_view kPractice = "common practice, no published source";
+
+Quantity speed(double value) { return {Kind::Speed, value}; }
+
+/// "ring flutter": the words of the line that governs.
+std::string governing(Reader& read) {
+  return std::string(out::governs.choices[static_cast<std::size_t>(read(out::governs))].label);
+}
+
+const Rule wantedOverCeiling{.key = "speed_over_ceiling",
+                             .source = "the line that governs names its own",
+                             .judge = [](Reader& read, Speaker& speak) {
+                               if (!read.given(in::wantedSpeed)) return;
+                               const double wanted = read(in::wantedSpeed);
+                               const double ceiling = read(out::revCeiling);
+                               if (wanted <= ceiling) return;
+                               speak.say(Weight::Objects,
+                                         {"{1} wanted; {2} stops it at {3}.",
+                                          {speed(wanted), governing(read), speed(ceiling)}},
+                                         {&in::wantedSpeed, &in::ringWidth});
+                             }};
+
+const Rule provenOverCeiling{
+    .key = "proven_over_ceiling", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (!read.isDonor() || !read.given(in::provenSpeed)) return;
+      const double proven = read(in::provenSpeed);
+      const double ceiling = read(out::revCeiling);
+      if (proven <= ceiling) return;
+      speak.say(
+          Weight::Remarks,
+          {"It has held {1}, above its own line of {2} at {3}: that limit is common practice, "
+           "this engine lived above it.",
+           {speed(proven), governing(read), speed(ceiling)}},
+          {&in::provenSpeed});
+    }};
+
+/// A ceiling with a line missing is only as good as the lines it has.
+const Rule lineMissing{
+    .key = "limit_line_waits",
+    .source = "each line names its own",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.known(out::revCeiling)) return;
+      struct Line {
+        const Result* result;
+        const Input* opener;
+      };
+      static constexpr std::array kLines = {Line{&out::ceilingPistonSpeed, &in::use},
+                                            Line{&out::ceilingRingFlutter, &in::ringWidth},
+                                            Line{&out::ceilingRodTension, &in::rodLeastSection},
+                                            Line{&out::ceilingBigEnd, &in::bigEndPinDiameter}};
+      for (const Line& line : kLines) {
+        if (read.known(*line.result) || !read.applies(*line.result)) continue;
+        speak.say(Weight::Remarks,
+                  {"The {1} is not known yet: the rev ceiling may be lower than it looks.",
+                   {line.result}},
+                  {line.opener});
+      }
+    }};
+
+const Rule rodLoad{
+    .key = "rod_load",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;
+      const double ratio = read(out::rodLoadRatio);
+      const double most = read(in::rodLoadRatioLimit);
+      if (ratio <= most * (1.0 + 1e-9)) return;
+      speak.say(Weight::Objects,
+                {"The rods would carry {1} of what the donor's proved, over {2}: it counts where "
+                 "the rods are the donor's, for a used rod has spent life.",
+                 {Quantity{Kind::Ratio, ratio}, Quantity{Kind::Ratio, most}}},
+                {&in::wantedSpeed, &in::rodLoadRatioLimit});
+    }};
+
+const Rule valveArea{
+    .key = "inlet_valve_area",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::inletValveCount) || !read.given(in::inletValveDiameter)) return;
+      const double count = read(in::inletValveCount);
+      const double diameter = read(in::inletValveDiameter);
+      const double bore = read(in::bore);
+      const double share = count * diameter * diameter / (bore * bore);
+      if (share >= 0.12 && share <= 0.5) return;
+      Finding& finding =
+          speak.say(Weight::Objects,
+                    {"The inlet valves take {1} of the bore area, outside 0.12 to 0.50: are they "
+                     "counted for one cylinder?",
+                     {Quantity{Kind::Ratio, share}}},
+                    {&in::inletValveCount, &in::inletValveDiameter});
+      if (read.donorGiven(in::inletValveCount) && read.donor(in::inletValveCount) < count) {
+        finding.mends.push_back(takeAs(in::inletValveCount, read.donor(in::inletValveCount)));
+      }
+    }};
+
+const Rule ringAgainstDonor{
+    .key = "ring_radial_depth",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::ringWidth) || !read.donorGiven(in::ringWidth)) return;
+      const double width = read(in::ringWidth);
+      const double donors = read.donor(in::ringWidth);
+      if (width <= 2.0 * donors) return;
+      speak.say(Weight::Objects,
+                {"A ring {1} wide against the donor's {2}: along the bore, not across?",
+                 {Quantity{Kind::FineLength, width}, Quantity{Kind::FineLength, donors}}},
+                {&in::ringWidth});
+    }};
+
+}  // namespace
+
+std::span<const Rule* const> rules() {
+  static constexpr std::array kRules = {&wantedOverCeiling, &provenOverCeiling, &lineMissing,
+                                        &rodLoad,           &valveArea,         &ringAgainstDonor};
+  return kRules;
+}
 
 }  // namespace strokewright::limits

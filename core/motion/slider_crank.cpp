@@ -35,8 +35,8 @@ Derivatives derivatives(const SliderCrank& m, double crankAngle) {
 }
 
 // Newton's method, halving the bracket where it would leave it. The value rises from below zero at
-// low to above zero at high. A step shorter than a ten-thousandth of a microradian is the last: it
-// has doubled the digits that are right.
+// low to above zero at high. The first step shorter than a hundredth of a microradian is the last:
+// it has doubled the digits that are right.
 template <typename ValueAndSlope>
 double rootInBracket(ValueAndSlope function, double guess, double low, double high) {
   constexpr int kMostSteps = 60;
@@ -48,23 +48,25 @@ double rootInBracket(ValueAndSlope function, double guess, double low, double hi
     if (!(next >= low && next <= high)) next = (low + high) / 2.0;
     const double moved = std::abs(next - at);
     at = next;
-    if (moved < 1e-10) break;
+    if (moved < 1e-8) break;
   }
   return at;
 }
 
 }  // namespace
 
+bool canTurn(const SliderCrank& m) {
+  return m.crankRadius > 0.0 && m.rodLength > m.crankRadius + std::abs(m.offset);
+}
+
 void check(const SliderCrank& m) {
+  if (canTurn(m)) return;
   if (!(m.crankRadius > 0.0)) {
     throw Refusal("A throw of {1} cannot be: it must be more than {2}.", Kind::Length,
                   m.crankRadius, 0.0);
   }
-  const double least = m.crankRadius + std::abs(m.offset);
-  if (!(m.rodLength > least)) {
-    throw Refusal("A rod of {1} cannot turn: it needs more than {2}, throw and offset together.",
-                  Kind::Length, m.rodLength, least);
-  }
+  throw Refusal("A rod of {1} cannot turn: it needs more than {2}, throw and offset together.",
+                Kind::Length, m.rodLength, m.crankRadius + std::abs(m.offset));
 }
 
 double pinHeight(const SliderCrank& m, double crankAngle) {
@@ -168,13 +170,14 @@ Peak peakDownwardSpeed(const SliderCrank& m) {
   check(m);
   const double lean = (m.crankRadius - m.offset) / m.rodLength;  // of the rod, a quarter turn on
   const double guess = std::numbers::pi / 2.0 - lean + 4.0 / 3.0 * lean * lean * lean;  // a series
+  Derivatives last{};  // the last step no longer changes a value that is stationary there
   const double angle = rootInBracket(
-      [&m](double crankAngle) {
-        const Derivatives d = derivatives(m, crankAngle);
-        return std::make_pair(d.acceleration, d.jerk);
+      [&](double crankAngle) {
+        last = derivatives(m, crankAngle);
+        return std::make_pair(last.acceleration, last.jerk);
       },
       guess, topDeadCentreAngle(m), bottomDeadCentreAngle(m));
-  return {.crankAngle = angle, .magnitude = -derivatives(m, angle).velocity};
+  return {.crankAngle = angle, .magnitude = -last.velocity};
 }
 
 Peak peakDownwardAcceleration(const SliderCrank& m) {
@@ -183,13 +186,14 @@ Peak peakDownwardAcceleration(const SliderCrank& m) {
     return {.crankAngle = 0.0, .magnitude = m.crankRadius * (1.0 + m.crankRadius / m.rodLength)};
   }
   const double reach = 2.0 * std::abs(topDeadCentreAngle(m));
+  Derivatives last{};
   const double angle = rootInBracket(
-      [&m](double crankAngle) {
-        const Derivatives d = derivatives(m, crankAngle);
-        return std::make_pair(d.jerk, d.snap);
+      [&](double crankAngle) {
+        last = derivatives(m, crankAngle);
+        return std::make_pair(last.jerk, last.snap);
       },
       0.0, -reach, reach);
-  return {.crankAngle = angle, .magnitude = -derivatives(m, angle).acceleration};
+  return {.crankAngle = angle, .magnitude = -last.acceleration};
 }
 
 Pose pose(const SliderCrank& m, double crankAngle) {

@@ -27,6 +27,10 @@ struct Peak {
   double magnitude = 0.0;   ///< [m] per rad, or per rad²; never negative
 };
 
+/// Whether the crank can turn right round: a throw above 0, and a rod longer than throw and offset
+/// together.
+bool canTurn(const SliderCrank& mechanism);
+
 /// @throws describe::Refusal (Length) for a throw that is not positive, and for a rod not longer
 ///         than throw and offset together: such a crank has no bottom dead centre.
 void check(const SliderCrank& mechanism);

@@ -415,10 +415,10 @@ class Writer {
   std::vector<Row> sizeRows() {
     std::vector<Row> rows;
     rows.push_back(boreAndStroke());
-    if (offsetSomewhere()) rows.push_back(rowOf(motion::trueStroke));
-    rows.push_back(strong(rowOf(chamber::displacement)));
-    rows.push_back(toleranceOf(chamber::displacement));
-    rows.push_back(rowOf(chamber::classMargin));
+    if (offsetSomewhere()) rows.push_back(rowOf(out::trueStroke));
+    rows.push_back(strong(rowOf(out::displacement)));
+    rows.push_back(toleranceOf(out::displacement));
+    rows.push_back(rowOf(out::classMargin));
     return rows;
   }
 
@@ -426,12 +426,12 @@ class Writer {
   Row boreAndStroke() {
     Row row = rowBy("Bore × stroke", std::string(style_.unit(Kind::Length)), {},
                     [&](int number) { return boreAndStroke(number); });
-    if (!sheet_.differences || !isValue(donor_, motion::crankRadius) ||
-        !isValue(sheet_.engine, motion::crankRadius)) {
+    if (!sheet_.differences || !isValue(donor_, out::crankRadius) ||
+        !isValue(sheet_.engine, out::crankRadius)) {
       return row;
     }
-    const double stroke = 2.0 * (cell(sheet_.engine, motion::crankRadius).value -
-                                 cell(donor_, motion::crankRadius).value);
+    const double stroke =
+        2.0 * (cell(sheet_.engine, out::crankRadius).value - cell(donor_, out::crankRadius).value);
     row.difference =
         join({orNothing(difference(in::bore)), style_.difference(Kind::Length, stroke)}, " × ");
     return row;
@@ -439,25 +439,22 @@ class Writer {
 
   Text boreAndStroke(int number) {
     const Text bore = text(number, in::bore);
-    if (!isValue(number, motion::crankRadius)) {
-      return together({bore, text(number, motion::crankRadius)}, " × ");
+    if (!isValue(number, out::crankRadius)) {
+      return together({bore, text(number, out::crankRadius)}, " × ");
     }
     std::vector<std::string> strokes;
-    for (int i = 0; i < cylindersOf(number, motion::crankRadius); ++i) {
-      strokes.push_back(
-          style_.number(Kind::Length, 2.0 * cell(number, motion::crankRadius, i).value));
+    for (int i = 0; i < cylindersOf(number, out::crankRadius); ++i) {
+      strokes.push_back(style_.number(Kind::Length, 2.0 * cell(number, out::crankRadius, i).value));
     }
-    const auto least =
-        static_cast<std::size_t>(extreme(number, motion::crankRadius, std::less<>()));
-    const auto most =
-        static_cast<std::size_t>(extreme(number, motion::crankRadius, std::greater<>()));
+    const auto least = static_cast<std::size_t>(extreme(number, out::crankRadius, std::less<>()));
+    const auto most = static_cast<std::size_t>(extreme(number, out::crankRadius, std::greater<>()));
     return together({bore, listed(strokes, strokes[least] + " … " + strokes[most])}, " × ");
   }
 
   bool offsetSomewhere() const {
     return std::ranges::any_of(sheet_.columns, [&](const Column& column) {
-      return isValue(column.engine, motion::netOffset) &&
-             !everyCylinder(column.engine, motion::netOffset,
+      return isValue(column.engine, out::netOffset) &&
+             !everyCylinder(column.engine, out::netOffset,
                             [](const Cell& it) { return it.value == 0.0; });
     });
   }
@@ -465,8 +462,7 @@ class Writer {
   std::vector<Row> partRows() {
     return {
         rowOf(in::rodLength),
-        rowOfSeveral("Rod ratio / largest rod angle", " / ", motion::rodRatio,
-                     motion::largestRodAngle),
+        rowOfSeveral("Rod ratio / largest rod angle", " / ", out::rodRatio, out::largestRodAngle),
         rowOf(in::compressionHeight),
         rowOf(in::gudgeonPinDiameter),
         rowOfSeveral("Big end: pin / eye × width", " / ", in::bigEndPinDiameter,
@@ -476,40 +472,40 @@ class Writer {
 
   std::vector<Row> deckRows() {
     std::vector<Row> rows{
-        rowOf(deck::protrusionWithoutSpacer),
-        strong(rowOf(deck::spacerToMake)),
-        toleranceOf(deck::spacerToMake),
+        rowOf(out::protrusionWithoutSpacer),
+        strong(rowOf(out::spacerToMake)),
+        toleranceOf(out::spacerToMake),
         rowOf(in::spacer, "Spacer as entered"),
         rowOf(in::baseGasket),
         rowOf(in::headGasket),
-        rowOf(deck::deckClearance),
-        strong(rowOf(deck::squishGap, squishName() + ", cold")),
-        toleranceOf(deck::squishGap),
+        rowOf(out::deckClearance),
+        strong(rowOf(out::squishGap, squishName() + ", cold")),
+        toleranceOf(out::squishGap),
     };
     rows.push_back(
         subordinate(rowBy("worst case, from … to", std::string(style_.unit(Kind::FineLength)), {},
-                          [&](int number) { return worstRange(number, deck::squishGap); })));
+                          [&](int number) { return worstRange(number, out::squishGap); })));
     return rows;
   }
 
   std::string squishName() const {
-    return compressionIgnition() ? "Bumping clearance" : std::string(deck::squishGap.name);
+    return compressionIgnition() ? "Bumping clearance" : std::string(out::squishGap.name);
   }
 
   std::vector<Row> compressionRows() {
     return {
-        rowOf(compression::clearanceVolume),
-        strong(rowOf(compression::compressionRatio)),
-        toleranceOf(compression::compressionRatio),
-        subordinate(rowOf(compression::compressionRatioWithoutCrevice, "without crevice")),
-        rowOf(compression::effectiveCompressionRatio, effectiveLabel()),
+        rowOf(out::clearanceVolume),
+        strong(rowOf(out::compressionRatio)),
+        toleranceOf(out::compressionRatio),
+        subordinate(rowOf(out::compressionRatioWithoutCrevice, "without crevice")),
+        rowOf(out::effectiveCompressionRatio, effectiveLabel()),
     };
   }
 
   std::string effectiveLabel() const {
     const describe::Evaluation& evaluation = assessment_.evaluation();
     if (!evaluation.inputStands(sheet_.engine, in::inletClosingLift)) {
-      return std::string(compression::effectiveCompressionRatio.name);
+      return std::string(out::effectiveCompressionRatio.name);
     }
     const double lift = evaluation.inputValue(sheet_.engine, in::inletClosingLift);
     return lift > 0.0 ? "Effective, inlet closing at " + style_.text(Kind::FineLength, lift)
@@ -518,44 +514,43 @@ class Writer {
 
   std::vector<Row> speedRows() {
     return {
-        rowOf(motion::workingSpeed, "At a speed of"),
-        rowOf(motion::meanPistonSpeed),
-        rowOf(motion::peakPistonSpeed),
-        rowOf(motion::peakAcceleration),
-        rowOfSeveral("Rod tension / stress", " / ", limits::rodTension, limits::rodStress),
-        rowOf(limits::rodLoadRatio, "Rod load against the proven"),
+        rowOf(out::workingSpeed, "At a speed of"),
+        rowOf(out::meanPistonSpeed),
+        rowOf(out::peakPistonSpeed),
+        rowOf(out::peakAcceleration),
+        rowOfSeveral("Rod tension / stress", " / ", out::rodTension, out::rodStress),
+        rowOf(out::rodLoadRatio, "Rod load against the proven"),
     };
   }
 
   std::vector<Row> ceilingRows() {
     return {
-        strong(rowOf(limits::revCeiling)),
-        subordinate(rowOf(limits::governs, "stopped by")),
-        subordinate(rowOf(limits::nextCeiling, "next")),
-        rowOf(limits::breathingSpeed, "Breathing (power, not safety)"),
+        strong(rowOf(out::revCeiling)),
+        subordinate(rowOf(out::governs, "stopped by")),
+        subordinate(rowOf(out::nextCeiling, "next")),
+        rowOf(out::breathingSpeed, "Breathing (power, not safety)"),
     };
   }
 
   std::vector<Row> massRows() {
-    std::string bob(masses::bobWeight.name);
+    std::string bob(out::bobWeight.name);
     if (assessment_.evaluation().inputStands(sheet_.engine, in::balanceFactor)) {
       bob += " at " +
              style_.text(Kind::Share,
                          assessment_.evaluation().inputValue(sheet_.engine, in::balanceFactor), 0);
     }
     return {
-        rowOfSeveral("Reciprocating / rotating mass", " / ", masses::reciprocatingMass,
-                     masses::rotatingMass),
-        rowOf(masses::bobWeight, bob),
-        rowOf(masses::staticMoment),
+        rowOfSeveral("Reciprocating / rotating mass", " / ", out::reciprocatingMass,
+                     out::rotatingMass),
+        rowOf(out::bobWeight, bob),
+        rowOf(out::staticMoment),
     };
   }
 
   std::vector<Row> clearanceRows() {
     return {
-        rowOfSeveral("Skirt to web / out of liner", " / ", clearance::skirtToWeb,
-                     clearance::skirtOut),
-        rowOf(clearance::pinAboveLiner),
+        rowOfSeveral("Skirt to web / out of liner", " / ", out::skirtToWeb, out::skirtOut),
+        rowOf(out::pinAboveLiner),
     };
   }
 
@@ -704,14 +699,14 @@ class Writer {
   // ---- Boxes and margins
 
   void writeBoxes() {
-    const bool plate = !isValue(sheet_.engine, deck::spacerInStack) ||
-                       !everyCylinder(sheet_.engine, deck::spacerInStack,
+    const bool plate = !isValue(sheet_.engine, out::spacerInStack) ||
+                       !everyCylinder(sheet_.engine, out::spacerInStack,
                                       [](const Cell& it) { return it.value == 0.0; });
-    sheet_.asBuilt.push_back(plate ? boxes("spacer", deck::spacerInStack)
-                                   : boxes("deck clearance", deck::deckClearance));
+    sheet_.asBuilt.push_back(plate ? boxes("spacer", out::spacerInStack)
+                                   : boxes("deck clearance", out::deckClearance));
     sheet_.asBuilt.push_back(
-        boxes(compressionIgnition() ? "bumping clearance" : "squish", deck::squishGap));
-    const Text ratio = text(sheet_.engine, compression::compressionRatio);
+        boxes(compressionIgnition() ? "bumping clearance" : "squish", out::squishGap));
+    const Text ratio = text(sheet_.engine, out::compressionRatio);
     sheet_.closing = {{"ratio", ratio.brief.empty() ? ratio.full : ratio.brief}, {"by, date", {}}};
   }
 
@@ -730,11 +725,9 @@ class Writer {
 
   void writeCautions() {
     sheet_.cautions =
-        "Numbers, not permission: verify with your own instruments and never run above the "
-        "governing ceiling. Rotating and pressed parts can kill; pressing, heating, lifting and "
-        "first starts follow licensed practice, road and class matters local codes and the "
-        "scrutineer. Limits from common practice are no standard: adopt, change or reject them "
-        "knowingly.";
+        "Numbers, not permission: verify with your own instruments, never run above the governing "
+        "ceiling. Rotating and pressed parts can kill. Pressing, heating, lifting, first starts, "
+        "road and class matters follow licensed practice, local codes and the scrutineer.";
     if (compressionIgnition()) {
       sheet_.cautions += " Keep an air shut-off plate at hand at the first start: it can run away.";
     }

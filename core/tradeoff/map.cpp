@@ -10,24 +10,20 @@
 #include "core/chamber/chamber.h"
 #include "core/limits/ceilings.h"
 #include "core/motion/slider_crank.h"
-#include "core/motion/vector_clones.h"
 
 namespace strokewright::tradeoff {
 namespace {
 
 using motion::SliderCrank;
 
-bool turns(const SliderCrank& m) {
-  return m.crankRadius > 0.0 && m.rodLength > m.crankRadius + std::abs(m.offset);
-}
-
 // All that depends on the bore alone. The ratio is ratioBase + ratioPerStroke · true stroke.
-struct Column {
-  Eigen::ArrayXf area;  // of all pistons [m2]
-  Eigen::ArrayXf ratioBase;
-  Eigen::ArrayXf ratioPerStroke;
+struct Columns {
+  using Values = Eigen::Array<float, 1, Eigen::Dynamic>;
+  Values area;  // of all pistons [m2]
+  Values ratioBase;
+  Values ratioPerStroke;
 
-  Column(const Eigen::ArrayXd& bores, const Held& held)
+  Columns(const Eigen::ArrayXd& bores, const Held& held)
       : area(bores.size()), ratioBase(bores.size()), ratioPerStroke(bores.size()) {
     for (Eigen::Index i = 0; i < bores.size(); ++i) {
       const double bore = bores[i];
@@ -53,7 +49,7 @@ struct Row {
   Row(double stroke, const Held& held, const Limits& limits) {
     const SliderCrank mechanism{
         .crankRadius = stroke / 2.0, .rodLength = held.rodLength, .offset = held.offset};
-    if (!turns(mechanism)) return;
+    if (!motion::canTurn(mechanism)) return;
     const double travel = motion::trueStroke(mechanism);
     trueStroke = static_cast<float>(travel);
     ratioShare = 1.0F;
@@ -70,20 +66,6 @@ struct Row {
   }
 };
 
-STROKEWRIGHT_VECTOR_CLONES
-void fillRow(const Row& given, Eigen::Index size, const float* __restrict area,
-             const float* __restrict ratioBase, const float* __restrict ratioPerStroke,
-             float* __restrict displacement, float* __restrict ratio, float* __restrict speed,
-             float* __restrict ceiling) {
-  const Row row = given;  // a copy, which the arrays cannot alias
-  for (Eigen::Index i = 0; i < size; ++i) {
-    displacement[i] = row.trueStroke * area[i];
-    ratio[i] = row.ratioShare * ratioBase[i] + row.trueStroke * ratioPerStroke[i];
-    speed[i] = row.meanPistonSpeed;
-    ceiling[i] = row.ceiling;
-  }
-}
-
 double nominalStroke(double trueStroke, const Held& held) {
   if (!(trueStroke < motion::longestStroke(held.rodLength, held.offset))) return 0.0;
   return 2.0 * motion::crankRadiusForStroke(trueStroke, held.rodLength, held.offset);
@@ -97,11 +79,14 @@ void fillMaps(const Eigen::ArrayXd& bores, const Eigen::ArrayXd& strokes, const 
        {&maps.displacement, &maps.compressionRatio, &maps.meanPistonSpeed, &maps.ceiling}) {
     map->resize(strokes.size(), bores.size());
   }
-  const Column column(bores, held);
+  const Columns columns(bores, held);
   for (Eigen::Index i = 0; i < strokes.size(); ++i) {
-    fillRow(Row(strokes[i], held, limits), bores.size(), column.area.data(),
-            column.ratioBase.data(), column.ratioPerStroke.data(), &maps.displacement(i, 0),
-            &maps.compressionRatio(i, 0), &maps.meanPistonSpeed(i, 0), &maps.ceiling(i, 0));
+    const Row row(strokes[i], held, limits);
+    maps.displacement.row(i) = row.trueStroke * columns.area;
+    maps.compressionRatio.row(i) =
+        row.ratioShare * columns.ratioBase + row.trueStroke * columns.ratioPerStroke;
+    maps.meanPistonSpeed.row(i).setConstant(row.meanPistonSpeed);
+    maps.ceiling.row(i).setConstant(row.ceiling);
   }
 }
 
@@ -139,7 +124,7 @@ double strokeForRodRatio(double rodRatio, const Held& held) {
   const double stroke = held.rodLength / rodRatio;
   const SliderCrank mechanism{
       .crankRadius = stroke / 2.0, .rodLength = held.rodLength, .offset = held.offset};
-  return turns(mechanism) ? stroke : 0.0;
+  return motion::canTurn(mechanism) ? stroke : 0.0;
 }
 
 }  // namespace strokewright::tradeoff

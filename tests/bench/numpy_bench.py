@@ -108,13 +108,12 @@ class Maps:
         return area, clearance
 
     def idiomatic(self):
-        bore, stroke = np.meshgrid(self.bores, self.strokes)
-        true_stroke, speed, ceiling = (
-            np.repeat(row[:, None], 1000, axis=1) for row in self.per_stroke(self.strokes))
-        area, clearance = self.per_bore(bore)
-        displacement = 2 * area * true_stroke
-        ratio = 1 + area * true_stroke / clearance
-        return displacement, ratio, speed, ceiling
+        stroke, speed, ceiling = self.per_stroke(self.strokes[:, None])
+        area, clearance = self.per_bore(self.bores[None, :])
+        displacement = 2 * area * stroke
+        ratio = 1 + area * stroke / clearance
+        shape = displacement.shape
+        return displacement, ratio, np.full(shape, speed), np.full(shape, ceiling)
 
     def best(self):
         displacement, ratio, speed_map, ceiling_map = self.out

@@ -71,39 +71,39 @@ TEST(Inputs, HaveAKeyEach) {
   }
 }
 
-class EveryInput : public testing::TestWithParam<const Input*> {};
+class EveryDescribedInput : public testing::TestWithParam<const Input*> {};
 
-TEST_P(EveryInput, EndsItsKeyInTheUnitOfItsKind) {
+TEST_P(EveryDescribedInput, EndsItsKeyInTheUnitOfItsKind) {
   EXPECT_TRUE(GetParam()->key.ends_with(suffixOf(GetParam()->kind)));
 }
 
-TEST_P(EveryInput, SaysWhatItIsAndHowToMeasureIt) {
+TEST_P(EveryDescribedInput, SaysWhatItIsAndHowToMeasureIt) {
   EXPECT_FALSE(GetParam()->label.empty());
   ASSERT_FALSE(GetParam()->measure.empty());
   EXPECT_TRUE(GetParam()->measure.ends_with('.')) << "a sentence";
 }
 
-TEST_P(EveryInput, IsTypicallyPossibleAndUsual) {
+TEST_P(EveryDescribedInput, IsTypicallyPossibleAndUsual) {
   const Input& input = *GetParam();
   EXPECT_TRUE(std::isfinite(input.typical));
   EXPECT_TRUE(input.possible.holds(input.typical));
   EXPECT_TRUE(input.usual.holds(input.typical));
 }
 
-TEST_P(EveryInput, HasAUsualRangeWithinThePossible) {
+TEST_P(EveryDescribedInput, HasAUsualRangeWithinThePossible) {
   const Input& input = *GetParam();
   for (const double bound : {input.usual.least, input.usual.most}) {
     EXPECT_TRUE(!std::isfinite(bound) || input.possible.holds(bound)) << bound;
   }
 }
 
-TEST_P(EveryInput, StandsInsideItsLimitsWithAnOrigin) {
+TEST_P(EveryDescribedInput, StandsInsideItsLimitsWithAnOrigin) {
   const Input& input = *GetParam();
   EXPECT_EQ(input.standing.exists(), !input.standing.origin.empty());
   EXPECT_TRUE(input.possible.holds(input.standing.value.value_or(input.typical)));
 }
 
-TEST_P(EveryInput, HasChoicesWhenItIsOne) {
+TEST_P(EveryDescribedInput, HasChoicesWhenItIsOne) {
   const Input& input = *GetParam();
   EXPECT_EQ(input.choices.empty(), input.kind != Kind::Choice);
   if (input.choices.empty()) return;
@@ -112,11 +112,12 @@ TEST_P(EveryInput, HasChoicesWhenItIsOne) {
   EXPECT_LT(input.typical, static_cast<double>(input.choices.size()));
 }
 
-TEST_P(EveryInput, NamesTheInstrumentOfItsPlusMinus) {
+TEST_P(EveryDescribedInput, NamesTheInstrumentOfItsPlusMinus) {
   EXPECT_EQ(GetParam()->plusMinus > 0.0, !GetParam()->instrument.empty());
 }
 
-INSTANTIATE_TEST_SUITE_P(Table, EveryInput, testing::ValuesIn(inputs().begin(), inputs().end()),
+INSTANTIATE_TEST_SUITE_P(Table, EveryDescribedInput,
+                         testing::ValuesIn(inputs().begin(), inputs().end()),
                          [](const auto& row) { return std::string(row.param->key); });
 
 struct Row {

@@ -88,9 +88,9 @@ TEST(AProject, HasTheSameTextAfterReading) {
   EXPECT_EQ(write(*read(text).project), text);
 }
 
-class EveryInput : public testing::TestWithParam<const Input*> {};
+class EveryInputInAFile : public testing::TestWithParam<const Input*> {};
 
-TEST_P(EveryInput, ComesBackWithAllThatWasEntered) {
+TEST_P(EveryInputInAFile, ComesBackWithAllThatWasEntered) {
   const Project project = withEntry(*GetParam(), fullEntry(*GetParam()));
   ASSERT_TRUE(project.engines[0][*GetParam()].known());
   const Read back = read(write(project));
@@ -98,7 +98,7 @@ TEST_P(EveryInput, ComesBackWithAllThatWasEntered) {
   EXPECT_EQ(back.project, project);
 }
 
-TEST_P(EveryInput, ComesBackAsTextThatMakesNoSense) {
+TEST_P(EveryInputInAFile, ComesBackAsTextThatMakesNoSense) {
   const Project project =
       withEntry(*GetParam(), model::entryFrom(*GetParam(), "tbc", units::UnitGroup::metric()));
   const Read back = read(write(project));
@@ -106,7 +106,7 @@ TEST_P(EveryInput, ComesBackAsTextThatMakesNoSense) {
   EXPECT_EQ(back.project, project);
 }
 
-INSTANTIATE_TEST_SUITE_P(Table, EveryInput,
+INSTANTIATE_TEST_SUITE_P(Table, EveryInputInAFile,
                          testing::ValuesIn(model::inputs().begin(), model::inputs().end()),
                          [](const auto& row) { return std::string(row.param->key); });
 
@@ -234,13 +234,13 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"UnknownInAnEngine", "\"part\"", "\"role\"",
             "Line 9, column 7: the key “role” is not known. Mend its spelling or remove it."},
         Row{"UnknownInAnEntry", "\"origin\"", "\"from\"",
-            "Line 12, column 53: the key “from” is not known. Mend its spelling or remove it."},
+            "Line 12, column 57: the key “from” is not known. Mend its spelling or remove it."},
         Row{"EscapedKey", "\"bore_m\"", R"("a\\\"b")",
             "Line 12, column 9: the key “a\\\"b” is not known. Mend its spelling or remove it."},
         Row{"RepeatedEntry", "\"wanted_squish_m\"", "\"bore_m\"",
             "Line 13, column 9: the key “bore_m” stands here a second time. Keep one."},
         Row{"RepeatedKey", "\"origin\": \"measured\"", "\"value\": 0.067",
-            "Line 12, column 53: the key “value” stands here a second time. Keep one."},
+            "Line 12, column 57: the key “value” stands here a second time. Keep one."},
         Row{"NewerVersion", "\"version\": 1,\n  \"written_by\": \"0.1.0\"",
             "\"version\": 5,\n  \"written_by\": \"2.0.1\"",
             "Line 3, column 3: this file is of version 5 of the format, written by Strokewright "
@@ -258,13 +258,13 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"NumberAsText", "0.066", "\"0.066\"", "Line 12, column 20: “value” must be a number."},
         Row{"NumberAsNull", "0.066", "null", "Line 12, column 20: “value” must be a number."},
         Row{"TextAsNumber", "\"66.0\"", "66.0",
-            "Line 12, column 75: “text” must be a text in quotation marks."},
+            "Line 12, column 79: “text” must be a text in quotation marks."},
         Row{"EntryAsNumber", "{\"value\": 0.001}", "0.001",
             "Line 13, column 9: “wanted_squish_m” must be an object in braces."},
         Row{"EnginesAsObject", "\"engines\": [", "\"engines\": {}, \"more\": [",
             "Line 6, column 3: “engines” must be a list in brackets.\n"
             "Line 6, column 18: the key “more” is not known. Mend its spelling or remove it.\n"
-            "Line 5, column 29: there is no engine 0; engines are counted from 0."},
+            "Line 5, column 28: there is no engine 0; engines are counted from 0."},
         Row{"ListWhereNone", "0.001", "[0.001, 0.002]",
             "Line 13, column 29: squish gap wanted takes one value, not a list."},
         Row{"EmptyList", "0.066", "[]", "Line 12, column 20: bore takes one value, not a list."},
@@ -276,15 +276,15 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"AnswerAsNumber", "\"four_stroke\"", "0",
             "Line 11, column 19: “value” must be a text in quotation marks."},
         Row{"UnknownOrigin", "\"measured\"", "\"guessed\"",
-            "Line 12, column 53: “guessed” is no origin. Say measured, makers_book, catalogue, "
+            "Line 12, column 57: “guessed” is no origin. Say measured, makers_book, catalogue, "
             "assumed or computed."},
-        Row{"UnknownUnit", "\"mm\"", "\"g\"", "Line 12, column 91: “g” is no unit for bore."},
+        Row{"UnknownUnit", "\"mm\"", "\"g\"", "Line 12, column 95: “g” is no unit for bore."},
         Row{"UnknownPart", "\"donor\"", "\"giver\"",
             "Line 9, column 7: “giver” is no part an engine plays. Say donor, target or variant."},
         Row{"DonorNotThere", "\"reference_donor\": 0", "\"reference_donor\": 1",
-            "Line 5, column 26: there is no engine 1; engines are counted from 0."},
+            "Line 5, column 28: there is no engine 1; engines are counted from 0."},
         Row{"DonorBelowNought", "\"reference_donor\": 0", "\"reference_donor\": -1",
-            "Line 5, column 26: “reference_donor” must be the place of an engine, counted from 0."},
+            "Line 5, column 28: “reference_donor” must be the place of an engine, counted from 0."},
         Row{"NumberTooLarge", "0.066", "1e999",
             "Line 12, column 33: this number is too large. Mend it or open the backup."},
         Row{"NotANumber", "0.066", "nan",
@@ -297,12 +297,12 @@ INSTANTIATE_TEST_SUITE_P(
             "Line 18, column 1: this cannot be read; look for a comma, bracket or quotation mark "
             "too many or too few. Mend the place or open the backup."},
         Row{"TooDeep", "0.066", "[[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]",
-            "Line 12, column 39: nested deeper than any project. Open the backup."}),
+            "Line 12, column 40: nested deeper than any project. Open the backup."}),
     [](const auto& row) { return std::string(row.param.name); });
 
 TEST(AFile, IsRefusedWhenItBreaksOff) {
   EXPECT_EQ(said(read(kSmall.substr(0, kSmall.find("measured")))),
-            "Line 12, column 64: the file breaks off here. Open its backup or the autosave.");
+            "Line 12, column 68: the file breaks off here. Open its backup or the autosave.");
   EXPECT_EQ(said(read("")),
             "Line 1, column 1: the file breaks off here. Open its backup or the autosave.");
 }

@@ -82,6 +82,15 @@ INSTANTIATE_TEST_SUITE_P(
       return name;
     });
 
+TEST(TheFormatPage, ShowsAFileThatCanBeRead) {
+  constexpr std::string_view kStart = "```json\n";
+  const std::string page = contentOf(kRoot / "resources/format/project-format.md");
+  const auto start = page.find(kStart) + kStart.size();
+  const Read example = read(page.substr(start, page.find("```", start) - start));
+  EXPECT_TRUE(example.project);
+  EXPECT_TRUE(example.remarks.empty());
+}
+
 json entriesOfSchema() {
   const json schema = json::parse(contentOf(kRoot / "resources/format/project.schema.json"));
   return schema.at("/$defs/entries/properties"_json_pointer);

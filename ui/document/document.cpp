@@ -59,7 +59,8 @@ Project newProject() {
 
 void remove(Project& project, int engine) {
   project.engines.erase(project.engines.begin() + engine);
-  if (project.referenceDonor > engine) --project.referenceDonor;
+  if (project.referenceDonor > engine)
+    --project.referenceDonor;
   else if (project.referenceDonor == engine) {
     const auto donor = std::ranges::find(project.engines, Part::Donor, &Engine::part);
     project.referenceDonor =
@@ -115,8 +116,7 @@ void Document::closeStep() { ++stepNumber_; }
 
 const EditProject* Document::openStep(const QString& mergeKey) const {
   if (undoStack_.index() == 0) return nullptr;
-  const auto* last =
-      static_cast<const EditProject*>(undoStack_.command(undoStack_.index() - 1));
+  const auto* last = static_cast<const EditProject*>(undoStack_.command(undoStack_.index() - 1));
   return last->key() == StepKey{mergeKey, stepNumber_} ? last : nullptr;
 }
 
@@ -132,8 +132,7 @@ void Document::type(int engine, const Input& input, const QString& text) {
   const QString key = mergeKey(engine, input);
   const EditProject* open = openStep(key);
   const Project& before = open != nullptr ? open->before() : *project_;
-  Entry entry =
-      typedOver(before.engines[index(engine)][input], input, text, taste_.style().group);
+  Entry entry = typedOver(before.engines[index(engine)][input], input, text, taste_.style().group);
   edit(
       subject(engine, input),
       [&](Project& project) { project.engines[index(engine)].set(input, std::move(entry)); }, key);
@@ -166,8 +165,7 @@ void Document::take(int engine, const describe::Mend& mend) {
   edit(tr("mend of %1").arg(subject(engine, *mend.entries.front().first)), [&](Project& project) {
     Engine& mended = project.engines[index(engine)];
     for (const auto& [input, text] : mend.entries) {
-      mended.set(*input,
-                 typedOver(mended[*input], *input, fromCore(text), taste_.style().group));
+      mended.set(*input, typedOver(mended[*input], *input, fromCore(text), taste_.style().group));
     }
   });
 }
@@ -245,7 +243,8 @@ std::optional<Project> Document::read(const QString& path, QByteArray& content) 
     return std::nullopt;
   }
   content = file.readAll();
-  storage::Read read = storage::read({content.constData(), static_cast<std::size_t>(content.size())});
+  storage::Read read =
+      storage::read({content.constData(), static_cast<std::size_t>(content.size())});
   QStringList said;
   for (const storage::Remark& remark : read.remarks) {
     said += taste_.sentence(remark.says);
@@ -253,8 +252,7 @@ std::optional<Project> Document::read(const QString& path, QByteArray& content) 
   if (read.project) {
     remarks_ = said;
   } else {
-    error_ = tr("“%1” was not opened and is left as it is.\n%2")
-                 .arg(path, said.join(QChar(u'\n')));
+    error_ = tr("“%1” was not opened and is left as it is.\n%2").arg(path, said.join(QChar(u'\n')));
   }
   return std::move(read.project);
 }
@@ -306,8 +304,7 @@ bool Document::write(const QString& path) {
   keepBackup(path);
   const QByteArray content = QByteArray::fromStdString(storage::write(*project_));
   QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size() ||
-      !file.commit()) {
+  if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size() || !file.commit()) {
     error_ = tr("“%1” was not saved: %2. What was there before is still there.")
                  .arg(path, file.errorString());
     return false;

@@ -53,8 +53,8 @@ QString entryText(const Input& input, const Entry& entry, const units::Style& st
   if (input.kind == Kind::Choice) return choiceText(input, entry);
 
   const bool stillMeant = !typed.isEmpty() && entry.unit == style.unit(input.kind);
-  QString text = stillMeant ? withMark(typed, fromCore(style.decimalMark))
-                            : valuesText(input, entry, style);
+  QString text =
+      stillMeant ? withMark(typed, fromCore(style.decimalMark)) : valuesText(input, entry, style);
   if (entry.plusMinus && !saysPlusMinus(text)) {
     text += QStringLiteral(" ± ") + fromCore(style.editable(input.kind, *entry.plusMinus));
   }

@@ -22,7 +22,7 @@ using model::Engine;
 using model::Project;
 
 constexpr int kDelay = 1000;  // [ms] no more work than this is lost
-const QString kSuffix = QStringLiteral(".recovery");
+constexpr QLatin1StringView kSuffix(".recovery");
 
 QString lockOf(const QString& file) {
   return file.chopped(kSuffix.size()) + QStringLiteral(".lock");
@@ -64,7 +64,7 @@ std::optional<Project> projectFrom(const QByteArray& text) {
   return storage::read({text.constData(), static_cast<std::size_t>(text.size())}).project;
 }
 
-int countDifferences(const Entries& a, const Entries& b) {
+int differingEntries(const Entries& a, const Entries& b) {
   const auto missingIn = [](const Entries& others) {
     return [&others](const auto& entry) { return !others.contains(entry.first); };
   };
@@ -87,8 +87,7 @@ RecoveredWork readRecovery(const QString& file) {
   found.file = file;
   found.time = QFileInfo(file).lastModified();
   const QJsonObject all = QJsonDocument::fromJson(contentOf(file)).object();
-  std::optional<Project> project =
-      projectFrom(all[QStringLiteral("project")].toString().toUtf8());
+  std::optional<Project> project = projectFrom(all[QStringLiteral("project")].toString().toUtf8());
   if (!project) return unreadable(std::move(found));
 
   UnsavedWork work{std::make_shared<const Project>(std::move(*project)),
@@ -175,12 +174,15 @@ std::vector<RecoveredWork> RecoveredWork::find() {
 
 int countDifferences(const Project& a, const Project& b) {
   int count = int{a.name != b.name} + int{a.note != b.note} + int{a.drawnFor != b.drawnFor} +
-              int{a.revision != b.revision} + int{a.referenceDonor != b.referenceDonor};
+              int{a.revision != b.revision};
   for (std::size_t i = 0; i < std::max(a.engines.size(), b.engines.size()); ++i) {
-    const Engine one = i < a.engines.size() ? a.engines[i] : Engine();
-    const Engine other = i < b.engines.size() ? b.engines[i] : Engine();
-    count += int{one.name != other.name} + int{one.part != other.part} +
-             int{one.note != other.note} + countDifferences(one.entries, other.entries);
+    const Engine* one = i < a.engines.size() ? &a.engines[i] : nullptr;
+    const Engine* other = i < b.engines.size() ? &b.engines[i] : nullptr;
+    count += differingEntries(one != nullptr ? one->entries : Entries(),
+                              other != nullptr ? other->entries : Entries());
+    if (one == nullptr || other == nullptr) continue;
+    count += int{one->name != other->name} + int{one->part != other->part} +
+             int{one->note != other->note};
   }
   return count;
 }

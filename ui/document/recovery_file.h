@@ -61,14 +61,14 @@ class RecoveryFile final : public QObject {
 
 /// What a program that died left behind.
 struct RecoveredWork {
-  QString file;                            ///< the recovery file
-  QDateTime time;                          ///< of its last write
-  std::optional<UnsavedWork> work;         ///< nothing: cannot be read, see trouble
-  QString trouble;                         ///< why it cannot be read, a sentence
-  int differingEntries = 0;                ///< entries that are not as in the project file
-  bool fileIsNewer = false;                ///< the project file was written after it
+  QString file;                     ///< the recovery file
+  QDateTime time;                   ///< of its last write
+  std::optional<UnsavedWork> work;  ///< nothing: cannot be read, see trouble
+  QString trouble;                  ///< why it cannot be read, a sentence
+  int differingEntries = 0;         ///< entries that are not as in the project file
+  bool fileIsNewer = false;         ///< the project file was written after it
 
-  QString shownName() const;               ///< file name of the project, or what it was called
+  QString shownName() const;  ///< file name of the project, or what it was called
   /// Removes the recovery file.
   void discard() const;
 

@@ -47,7 +47,7 @@ class Taste final : public QObject {
   QString inOtherSystem(units::Kind kind, double si) const;
   QString unit(units::Kind kind) const;  ///< empty for counts, ratios and choices
 
-  QString label(const describe::Input& input) const;   ///< "Gudgeon pin diameter"
+  QString label(const describe::Input& input) const;  ///< "Gudgeon pin diameter"
   QString label(const describe::Result& result) const;
   /// A value as text: a choice by its label, everything else with its unit.
   QString value(const describe::Input& input, double si) const;

@@ -71,8 +71,8 @@ class CylinderReader {
   void readMechanism() {
     drawn_.bore = measure(in::bore);
     const bool byStroke = !stands(in::crankThrow) && stands(in::stroke);
-    drawn_.throwRadius = byStroke ? Measure{value(in::stroke) / 2.0, true, &in::stroke}
-                                  : measure(in::crankThrow);
+    drawn_.throwRadius =
+        byStroke ? Measure{value(in::stroke) / 2.0, true, &in::stroke} : measure(in::crankThrow);
     drawn_.rodLength = measure(in::rodLength);
     drawn_.compressionHeight = measure(in::compressionHeight);
     drawn_.boreAxis = signedOffset(in::cylinderOffset, in::cylinderOffsetSide);
@@ -98,8 +98,8 @@ class CylinderReader {
       drawn_.baseGaskets = {orNothing(in::baseGasket), orNothing(in::secondBaseGasket),
                             orNothing(in::thirdBaseGasket)};
     }
-    drawn_.spacer = {result(deck::spacerInStack).value_or(0.0),
-                     result(deck::spacerInStack).has_value(), &in::spacer};
+    drawn_.spacer = {result(out::spacerInStack).value_or(0.0),
+                     result(out::spacerInStack).has_value(), &in::spacer};
     drawn_.spacerToMake = !stands(in::spacer);
     if (answers(in::heightTakenTo, model::HeightTakenTo::BlockFace)) {
       drawn_.linerProud = orNothing(in::linerProud);
@@ -110,9 +110,9 @@ class CylinderReader {
                                 : Measure{drawn_.bore, false, &in::headGasketBore};
     drawn_.headRecess = orNothing(in::headRecess);
     drawn_.crownRise = orNothing(in::crownRise);
-    drawn_.deckHeight = result(deck::deckHeight).value_or(assumedDeck());
-    drawn_.deckClearance = result(deck::deckClearance);
-    drawn_.squishGap = result(deck::squishGap);
+    drawn_.deckHeight = result(out::deckHeight).value_or(assumedDeck());
+    drawn_.deckClearance = result(out::deckClearance);
+    drawn_.squishGap = result(out::squishGap);
     drawn_.wanted = wanted();
   }
 
@@ -194,10 +194,9 @@ CylinderOrWhyNot cylinderToDraw(const assess::Assessment& assessment, const unit
   try {
     motion::check(drawn.mechanism);
   } catch (const describe::Refusal& refusal) {
-    const describe::Sentence sentence{
-        refusal.sentence(),
-        {describe::Quantity{refusal.kind(), refusal.value()},
-         describe::Quantity{refusal.kind(), refusal.limit()}}};
+    const describe::Sentence sentence{refusal.sentence(),
+                                      {describe::Quantity{refusal.kind(), refusal.value()},
+                                       describe::Quantity{refusal.kind(), refusal.limit()}}};
     return {std::nullopt, fromCore(word(sentence, style))};
   }
   return {std::move(drawn), {}};

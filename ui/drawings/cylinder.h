@@ -9,6 +9,7 @@
 
 #include "core/assess/assess.h"
 #include "core/motion/slider_crank.h"
+#include "core/units/style.h"
 
 namespace strokewright::ui {
 
@@ -33,17 +34,17 @@ struct Cylinder {
   bool direct = false;  ///< the deck height was measured direct: seat and barrel are not known
   Measure seat, barrel, directDeck;
   std::array<Measure, 3> baseGaskets;
-  Measure spacer;                ///< as it is counted with
-  bool spacerToMake = false;     ///< it is not entered yet: a result stands for it
-  Measure linerProud;            ///< over the block face
+  Measure spacer;             ///< as it is counted with
+  bool spacerToMake = false;  ///< it is not entered yet: a result stands for it
+  Measure linerProud;         ///< over the block face
   Measure headGasket, headGasketBore, headRecess, crownRise;
-  double deckHeight = 0.0;       ///< [m] crank axis to deck, spacer in
-  double linerBottom = 0.0;      ///< [m] above the crank axis
+  double deckHeight = 0.0;   ///< [m] crank axis to deck, spacer in
+  double linerBottom = 0.0;  ///< [m] above the crank axis
   bool linerBottomGiven = false;
-  double chamberVolume = 0.0;    ///< [m3] in the head
-  double crownVolume = 0.0;      ///< [m3] positive: a dome, negative: a dish
-  std::optional<double> deckClearance;  ///< [m] where there is a result
-  std::optional<double> squishGap;      ///< [m] where there is a result
+  double chamberVolume = 0.0;               ///< [m3] in the head
+  double crownVolume = 0.0;                 ///< [m3] positive: a dome, negative: a dish
+  std::optional<double> deckClearance;      ///< [m] where there is a result
+  std::optional<double> squishGap;          ///< [m] where there is a result
   const describe::Input* wanted = nullptr;  ///< the figure the spacer is made for
 
   QStringList notGiven;  ///< names of entries that were assumed

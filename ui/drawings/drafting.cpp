@@ -7,14 +7,16 @@
 #include <cmath>
 #include <utility>
 
+#include "ui/widgets/ink.h"
+
 namespace strokewright::ui {
 namespace {
 
 constexpr double kMillimetresPerInch = 25.4;
 constexpr double kArrowLength = 2.2;  // [mm], with an opening of 15°
 constexpr double kArrowHalfWidth = 0.29;
-constexpr double kBeyond = 1.2;  // [mm] extension lines run past the dimension line
-constexpr double kTextGap = 0.7; // [mm] between text and line
+constexpr double kBeyond = 1.2;   // [mm] extension lines run past the dimension line
+constexpr double kTextGap = 0.7;  // [mm] between text and line
 
 QColor mixed(const QColor& a, const QColor& b, double share) {
   const auto mix = [&](int from, int to) {
@@ -29,7 +31,7 @@ double millimetresOn(const QPaintDevice& device) {
   return device.logicalDpiY() / kMillimetresPerInch;
 }
 
-Ink Ink::onPaper() {
+DrawingInk DrawingInk::onPaper() {
   return {.line = Qt::black,
           .faint = QColor(0x50, 0x50, 0x50),
           .hatch = QColor(0x70, 0x70, 0x70),
@@ -38,7 +40,7 @@ Ink Ink::onPaper() {
           .accent = Qt::black};
 }
 
-Ink Ink::of(const QPalette& palette) {
+DrawingInk DrawingInk::of(const QPalette& palette) {
   const QColor line = palette.color(QPalette::WindowText);
   const QColor paper = palette.color(QPalette::Window);
   return {.line = line,
@@ -46,19 +48,18 @@ Ink Ink::of(const QPalette& palette) {
           .hatch = mixed(line, paper, 0.55),
           .paper = paper,
           .fill = mixed(paper, line, 0.06),
-          .accent = palette.color(QPalette::Link)};
+          .accent = ui::ink::accent(palette)};
 }
 
 Medium Medium::screen(const QPaintDevice& device, const QFont& font, const QPalette& palette) {
   const double millimetre = millimetresOn(device);
-  const double points = font.pointSizeF() > 0.0
-                            ? font.pointSizeF()
-                            : font.pixelSize() * 72.0 / device.logicalDpiY();
+  const double points =
+      font.pointSizeF() > 0.0 ? font.pointSizeF() : font.pixelSize() * 72.0 / device.logicalDpiY();
   return {.millimetre = millimetre,
           .narrow = 1.0 / millimetre,
           .points = std::max(points, 9.0),
           .font = font,
-          .ink = Ink::of(palette)};
+          .ink = DrawingInk::of(palette)};
 }
 
 Drafting::Drafting(QPainter& painter, Medium medium)
@@ -222,7 +223,7 @@ QRectF Drafting::dimension(const Dimension& it) {
 
 QRectF Drafting::textAlong(QPointF middle, QPointF direction, const Dimension& it) {
   double angle = std::atan2(direction.y(), direction.x()) * 180.0 / M_PI;
-  if (angle > 89.0) angle -= 180.0;   // read from below or from the right
+  if (angle > 89.0) angle -= 180.0;  // read from below or from the right
   if (angle <= -91.0) angle += 180.0;
   const QFontMetricsF metrics(font(it.bold), painter_.device());
   const double width = metrics.horizontalAdvance(it.text);

@@ -17,7 +17,7 @@
 namespace strokewright::ui {
 
 /// The colours of a drawing.
-struct Ink {
+struct DrawingInk {
   QColor line;    ///< outlines and text
   QColor faint;   ///< dimensions, centre lines, secondary text
   QColor hatch;   ///< hatching
@@ -25,8 +25,8 @@ struct Ink {
   QColor fill;    ///< faces that are seen, not cut
   QColor accent;  ///< what is pointed at
 
-  static Ink onPaper();
-  static Ink of(const QPalette& palette);
+  static DrawingInk onPaper();
+  static DrawingInk of(const QPalette& palette);
 };
 
 /// On what, how large and how wide is drawn.
@@ -35,7 +35,7 @@ struct Medium {
   double narrow = 0.18;     ///< [mm] narrow lines; wide ones are twice as wide
   double points = 8.0;      ///< size of the text
   QFont font;               ///< family; its size is not read
-  Ink ink;
+  DrawingInk ink;
 
   /// A widget or pixmap of a screen: lines of 1 and 2 pixels, the font as it is.
   static Medium screen(const QPaintDevice& device, const QFont& font, const QPalette& palette);
@@ -54,7 +54,7 @@ class Drafting {
 
   QPainter& painter() { return painter_; }
   const Medium& medium() const { return medium_; }
-  const Ink& ink() const { return medium_.ink; }
+  const DrawingInk& ink() const { return medium_.ink; }
   double mm(double millimetres) const { return millimetres * medium_.millimetre; }
 
   QPen wide() const;

@@ -17,13 +17,13 @@ using units::Kind;
 // Outlines nobody gave, as shares of the bore.
 constexpr double kSpigotWall = 0.07;
 constexpr double kBarrelWall = 0.11;
-constexpr double kFlange = 0.24;       // beyond the bore, also of head, spacer and gaskets
-constexpr double kCrankcase = 0.32;    // beyond the bore
+constexpr double kFlange = 0.24;     // beyond the bore, also of head, spacer and gaskets
+constexpr double kCrankcase = 0.32;  // beyond the bore
 constexpr double kFlangeHeight = 0.11;
 constexpr double kCrankcaseDepth = 0.26;
 constexpr double kHeadHeight = 0.32;
 constexpr double kChamberRadius = 0.40;
-constexpr double kCrownShape = 0.36;   // radius of dome or dish
+constexpr double kCrownShape = 0.36;  // radius of dome or dish
 constexpr double kCrownThickness = 0.10;
 constexpr double kSkirtThickness = 0.055;
 constexpr double kTopLand = 0.06;
@@ -58,7 +58,8 @@ class SectionPainter {
       : draft_(draft), area_(area), it_(cylinder), style_(style) {
     pose_ = motion::pose(it_.mechanism, options.crankAngle);
     const double top = motion::topDeadCentreAngle(it_.mechanism);
-    drawn_.atTop = std::abs(std::remainder(options.crankAngle - top, 2.0 * std::numbers::pi)) < 1e-3;
+    drawn_.atTop =
+        std::abs(std::remainder(options.crankAngle - top, 2.0 * std::numbers::pi)) < 1e-3;
     place(options.standardScale);
   }
 
@@ -88,9 +89,7 @@ class SectionPainter {
     return std::max<double>(it_.counterweight, it_.throwRadius + bigEndRadius());
   }
   double blockFace() const { return it_.deckHeight - it_.linerProud; }
-  double gaskets() const {
-    return it_.baseGaskets[0] + it_.baseGaskets[1] + it_.baseGaskets[2];
-  }
+  double gaskets() const { return it_.baseGaskets[0] + it_.baseGaskets[1] + it_.baseGaskets[2]; }
   double foot() const { return it_.seat + std::max<double>(it_.spacer, 0.0) + gaskets(); }
 
   /// Chooses scale and origin so that every crank angle finds room.
@@ -139,8 +138,8 @@ class SectionPainter {
   // ---- Parts
 
   void paintCrank() {
-    draft_.circle(at(0.0, 0.0), it_.counterweight * scale_,
-                  draft_.given(it_.counterweight.given), draft_.ink().fill);
+    draft_.circle(at(0.0, 0.0), it_.counterweight * scale_, draft_.given(it_.counterweight.given),
+                  draft_.ink().fill);
     draft_.circle(at(0.0, 0.0), it_.throwRadius * scale_, draft_.centre());
   }
 
@@ -208,8 +207,8 @@ class SectionPainter {
       draft_.line(beside(side * half, it_.deckHeight),
                   beside(side * outside(kFlange), it_.deckHeight), draft_.wide());
       if (it_.direct) continue;
-      draft_.line(beside(side * outside(kSpigotWall), foot()), beside(side * outside(kFlange), foot()),
-                  draft_.given(it_.barrel.given));
+      draft_.line(beside(side * outside(kSpigotWall), foot()),
+                  beside(side * outside(kFlange), foot()), draft_.given(it_.barrel.given));
     }
   }
 
@@ -278,9 +277,8 @@ class SectionPainter {
 
   QPainterPath pistonInside(double low) const {
     const double half = (0.496 - kSkirtThickness) * it_.bore;
-    const double dish = it_.crownVolume < 0.0
-                            ? capHeight(-it_.crownVolume, kCrownShape * it_.bore)
-                            : 0.0;
+    const double dish =
+        it_.crownVolume < 0.0 ? capHeight(-it_.crownVolume, kCrownShape * it_.bore) : 0.0;
     const double high = std::max(crown() - dish - kCrownThickness * it_.bore,
                                  pose_.gudgeonPin.y + 0.55 * it_.gudgeonPin);
     const double corner = 0.12 * it_.bore;
@@ -299,8 +297,8 @@ class SectionPainter {
     for (const int side : {-1, 1}) {
       for (int i = 0; i < rings; ++i) {
         const double high = crown() - (kTopLand + i * kRingPitch) * it_.bore;
-        const QRectF ring = box(side, (0.5 - kRingDepth) * it_.bore, 0.5 * it_.bore,
-                                high - it_.ringWidth, high);
+        const QRectF ring =
+            box(side, (0.5 - kRingDepth) * it_.bore, 0.5 * it_.bore, high - it_.ringWidth, high);
         draft_.painter().fillRect(thickened(ring, draft_.narrow().widthF()), draft_.ink().line);
       }
     }
@@ -398,9 +396,8 @@ class SectionPainter {
                 draft_.narrow());
     draft_.line(to, QPointF(x + (x < edgeHigh ? -draft_.mm(1.2) : draft_.mm(1.2)), to.y()),
                 draft_.narrow());
-    draft_.dimension({.from = QPointF(dimensionX, from.y()),
-                      .to = QPointF(dimensionX, to.y()),
-                      .text = text});
+    draft_.dimension(
+        {.from = QPointF(dimensionX, from.y()), .to = QPointF(dimensionX, to.y()), .text = text});
   }
 
   void paintDimensions() {
@@ -418,8 +415,7 @@ class SectionPainter {
       vertical(right, flange, pin, flange, crown(), length(it_.compressionHeight));
     } else {
       const double below = it_.deckHeight - crown();
-      vertical(right, flange, crown(), flange, it_.deckHeight,
-               length(below, Kind::FineLength));
+      vertical(right, flange, crown(), flange, it_.deckHeight, length(below, Kind::FineLength));
     }
     const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + 3.0);
     const double leftmost = std::min(left, at(-crankReach(), 0.0).x() - draft_.mm(3.0));
@@ -434,8 +430,7 @@ class SectionPainter {
     const double middle = (it_.linerBottom + it_.deckHeight) / 2.0 + 0.12 * it_.bore;
     const double end = beside(-outside(kFlange), 0.0).x();
     const QPointF wall = beside(-half, middle);
-    draft_.leader(wall, QPointF(end, wall.y()),
-                  QStringLiteral("Ø\u202F") + length(it_.bore));
+    draft_.leader(wall, QPointF(end, wall.y()), QStringLiteral("Ø\u202F") + length(it_.bore));
     if (it_.direct || it_.spacer == 0.0) return;
     const double plate = it_.seat + std::max<double>(it_.spacer, 0.0) / 2.0;
     const QPointF tip = beside(-outside(kFlange), plate);

@@ -9,8 +9,8 @@
 namespace strokewright::ui {
 
 struct SectionOptions {
-  double crankAngle = 0.0;      ///< [rad]
-  bool standardScale = false;   ///< 1 : 2, 1 : 2.5, …, as on a drawing; otherwise fit the area
+  double crankAngle = 0.0;     ///< [rad]
+  bool standardScale = false;  ///< 1 : 2, 1 : 2.5, …, as on a drawing; otherwise fit the area
 };
 
 /// What came of it, to be said beside the drawing.

@@ -25,9 +25,16 @@ struct StackDrawn {
 };
 
 /// Draws one side of the bore at top dead centre: crankcase, spacer, base gaskets, barrel, head
-/// gasket and head on the left, the piston beside them. Layers, squish gap and deck clearance are to
-/// one scale; what is long is broken. Sideways nothing is to scale.
+/// gasket and head on the left, the piston beside them. Layers, squish gap and deck clearance are
+/// to one scale; what is long is broken. Sideways nothing is to scale.
 StackDrawn paintStack(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                       const units::Style& style, const StackOptions& options);
+
+/// "Cylinder 2 at top dead centre, 12 : 1 across the stack, long parts broken".
+/// @param cylinder counted from 0
+QString stackCaption(double enlargement, int cylinder, const units::Style& style);
+
+/// The stack read aloud, from the head down.
+QString stackInWords(const Cylinder& cylinder, const units::Style& style);
 
 }  // namespace strokewright::ui

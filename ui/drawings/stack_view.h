@@ -2,10 +2,9 @@
 /// The deck enlarged: the stack layer by layer with its thicknesses, at top dead centre.
 
 #include <QWidget>
+#include <vector>
 
-namespace strokewright::describe {
-struct Input;
-}
+#include "ui/drawings/stack_painter.h"
 
 namespace strokewright::ui {
 
@@ -53,6 +52,7 @@ class StackView final : public QWidget {
   int engine_ = -1;  ///< -1: the target
   const describe::Input* highlighted_ = nullptr;
   const describe::Input* hovered_ = nullptr;
+  std::vector<StackMark> marks_;  ///< of the last painting
 };
 
 }  // namespace strokewright::ui

@@ -19,10 +19,10 @@ class BoreStrokeMap final : public QWidget {
   BoreStrokeMap(Document& document, Taste& taste, QWidget* parent = nullptr);
   ~BoreStrokeMap() override;
 
-  double bore() const;                          ///< [m] of the cross-hair
-  double stroke() const;                        ///< [m] of the cross-hair
+  double bore() const;                            ///< [m] of the cross-hair
+  double stroke() const;                          ///< [m] of the cross-hair
   void setCrossHair(double bore, double stroke);  ///< [m]
-  QString readout() const;                      ///< what the strip says, as plain text
+  QString readout() const;                        ///< what the strip says, as plain text
 
   /// Puts the cross-hair's bore and stroke, to the nearest 0.1 mm, into the target: one undo step.
   void putIntoTarget();

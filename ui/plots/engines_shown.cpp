@@ -16,9 +16,12 @@ const model::Engine& engineOf(const model::Project& project, int engine) {
 
 Qt::PenStyle lineOf(const model::Project& project, int engine) {
   switch (engineOf(project, engine).part) {
-    case model::Part::Donor: return Qt::DashLine;
-    case model::Part::Target: return Qt::SolidLine;
-    case model::Part::Variant: break;
+    case model::Part::Donor:
+      return Qt::DashLine;
+    case model::Part::Target:
+      return Qt::SolidLine;
+    case model::Part::Variant:
+      break;
   }
   int before = 0;
   for (int i = 0; i < engine; ++i) {
@@ -30,9 +33,12 @@ Qt::PenStyle lineOf(const model::Project& project, int engine) {
 
 PlotMark::Shape shapeOf(const model::Project& project, int engine) {
   switch (engineOf(project, engine).part) {
-    case model::Part::Donor: return PlotMark::Shape::Square;
-    case model::Part::Target: return PlotMark::Shape::Disc;
-    case model::Part::Variant: break;
+    case model::Part::Donor:
+      return PlotMark::Shape::Square;
+    case model::Part::Target:
+      return PlotMark::Shape::Disc;
+    case model::Part::Variant:
+      break;
   }
   return PlotMark::Shape::Diamond;
 }
@@ -46,11 +52,14 @@ QString whyNot(const assess::Assessment& assessment, const Taste& taste, int eng
                const describe::Result& result, int cylinder) {
   const describe::Cell& cell = assessment(engine, result, cylinder);
   switch (cell.state) {
-    case describe::State::Value: return {};
-    case describe::State::None: return fromCore(cell.notes.none);
+    case describe::State::Value:
+      return {};
+    case describe::State::None:
+      return fromCore(cell.notes.none);
     case describe::State::Refused:
       return taste.sentence(assessment.evaluation().refusal(cell));
-    case describe::State::Waits: break;
+    case describe::State::Waits:
+      break;
   }
   QStringList names;
   for (const auto& wait : assessment.waitsFor(engine, result, cylinder)) {

@@ -9,8 +9,8 @@ namespace strokewright::ui {
 class Document;
 class Taste;
 
-/// One bar for each limit, the lowest heavier and named; the wanted revs as a line. Breathing stands
-/// apart, because it costs power and not safety. Limits that wait for entries are named.
+/// One bar for each limit, the lowest heavier and named; the wanted revs as a line. Breathing
+/// stands apart, because it costs power and not safety. Limits that wait for entries are named.
 class LimitsChart final : public QWidget {
   Q_OBJECT
 

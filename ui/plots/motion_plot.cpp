@@ -85,13 +85,15 @@ class MotionPlot::Parts {
   }
 
   void takeTyped() {
-    const units::Parsed read = units::parse(Kind::Angle, typed->text().toStdString(),
-                                            taste.style().group[Kind::Angle]);
+    const units::Parsed read =
+        units::parse(Kind::Angle, typed->text().toStdString(), taste.style().group[Kind::Angle]);
     if (read.values.size() == 1) moveTo(read.values.front());
     showCursor();
   }
 
-  QString shown(Kind kind, double si) const { return taste.number(kind, si, kind == Kind::Acceleration ? 0 : -1); }
+  QString shown(Kind kind, double si) const {
+    return taste.number(kind, si, kind == Kind::Acceleration ? 0 : -1);
+  }
 
   QStringList rowOf(const QString& name, const MotionPoint& point) const {
     return {name, shown(Kind::Length, point.travel), shown(Kind::Velocity, point.velocity),
@@ -100,7 +102,7 @@ class MotionPlot::Parts {
 
   void showCursor() {
     const units::Style& style = taste.style();
-    PlotCursor cursor{.x = toShown(style, Kind::Angle, at), .y = {}, .dots = {}};
+    PlotCursor cursor{.x = toShown(style, Kind::Angle, at)};
     std::vector<QStringList> rows;
     for (const Mover& mover : movers) {
       const MotionPoint point = pointOf(mover, at);

@@ -19,12 +19,12 @@ class MotionPlot final : public QWidget {
   MotionPlot(Document& document, Taste& taste, QWidget* parent = nullptr);
   ~MotionPlot() override;
 
-  double cursor() const;            ///< [rad] after top dead centre of the crank, 0 to a full turn
-  void setCursor(double angle);     ///< [rad] wrapped into the turn shown
-  QString readout() const;          ///< what the strip says, as plain text
+  double cursor() const;         ///< [rad] after top dead centre of the crank, 0 to a full turn
+  void setCursor(double angle);  ///< [rad] wrapped into the turn shown
+  QString readout() const;       ///< what the strip says, as plain text
 
  Q_SIGNALS:
-  void cursorMoved(double angle);   ///< [rad] by mouse, key or typing
+  void cursorMoved(double angle);  ///< [rad] by mouse, key or typing
 
  private:
   class Parts;

@@ -57,8 +57,8 @@ std::array<std::vector<double>, 3> shownCurves(const Mover& mover, const units::
           shownArray(curves.acceleration, style.group[Kind::Acceleration], -1.0)};
 }
 
-void addPeak(PlotScene& scene, const assess::Assessment& assessment, const Taste& taste,
-             int engine, int panel, const describe::Result& peak, const describe::Result& angle) {
+void addPeak(PlotScene& scene, const assess::Assessment& assessment, const Taste& taste, int engine,
+             int panel, const describe::Result& peak, const describe::Result& angle) {
   const units::Style& style = taste.style();
   const double at = std::fmod(assessment(engine, angle).value + kTurn, kTurn);
   const double value = assessment(engine, peak).value;
@@ -67,10 +67,9 @@ void addPeak(PlotScene& scene, const assess::Assessment& assessment, const Taste
   scene.marks.push_back(
       {.panel = panel,
        .at = {toShown(style, Kind::Angle, at), toShown(style, peak.kind, value)},
-       .plusMinus = {},
-       .label = labelled ? tr("%1 at %2").arg(taste.value(peak, value),
-                                              taste.shown(Kind::Angle, at, 1))
-                         : QString(),
+       .label = labelled
+                    ? tr("%1 at %2").arg(taste.value(peak, value), taste.shown(Kind::Angle, at, 1))
+                    : QString(),
        .ink = kInks[static_cast<std::size_t>(panel)],
        .shape = shapeOf(assessment.project(), engine)});
 }
@@ -93,16 +92,15 @@ void fitPanels(PlotScene& scene) {
   }
 }
 
-PlotTable tableOf(const PlotScene& scene, const QString& angleTitle) {
+PlotTable tableOf(const PlotScene& scene) {
   PlotTable table;
   for (const PlotCurve& curve : scene.curves) {
-    if (table.columns.empty()) {
-      table.columns.push_back({.heading = angleTitle, .numbers = curve.x, .words = {}, .decimals = 1});
-    }
     const PlotPanel& panel = scene.panels[static_cast<std::size_t>(curve.panel)];
-    table.columns.push_back({.heading = curve.label + QStringLiteral(": ") + panel.y.title,
-                             .numbers = curve.y,
-                             .words = {}});
+    if (table.columns.empty()) {
+      table.columns.push_back({.heading = panel.x.title, .numbers = curve.x, .decimals = 1});
+    }
+    table.columns.push_back(
+        {.heading = curve.label + QStringLiteral(": ") + panel.y.title, .numbers = curve.y});
   }
   return table;
 }
@@ -124,23 +122,23 @@ std::vector<Mover> moversOf(const assess::Assessment& assessment) {
 }
 
 MotionPoint pointOf(const Mover& mover, double angle) {
-  return {.travel = motion::travel(mover.mechanism, angle),
-          .velocity = -motion::pinVelocity(mover.mechanism, angle) * mover.speed,
-          .acceleration =
-              -motion::pinAcceleration(mover.mechanism, angle) * mover.speed * mover.speed};
+  return {
+      .travel = motion::travel(mover.mechanism, angle),
+      .velocity = -motion::pinVelocity(mover.mechanism, angle) * mover.speed,
+      .acceleration = -motion::pinAcceleration(mover.mechanism, angle) * mover.speed * mover.speed};
 }
 
 PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, int turns) {
   const units::Style& style = taste.style();
-  PlotScene scene{.style = style};
+  PlotScene scene;
+  scene.style = style;
   const QString angleTitle = titled(tr("Crank angle"), taste, Kind::Angle);
   for (const QString& title : titles(taste)) {
     scene.panels.push_back({.x = {.title = angleTitle,
                                   .from = 0.0,
                                   .to = toShown(style, Kind::Angle, kTurn * turns),
-                                  .degrees = true,
-                                  .names = {}},
-                            .y = {.title = title, .names = {}}});
+                                  .degrees = true},
+                            .y = {.title = title}});
   }
   const std::vector<double> angles =
       shownArray(anglesOf(turns).radians(), style.group[Kind::Angle], 1.0);
@@ -160,12 +158,7 @@ PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, 
             out::peakAccelerationAngle);
   }
   fitPanels(scene);
-  scene.table = [curves = scene.curves, panels = scene.panels, angleTitle] {
-    PlotScene behind;
-    behind.curves = curves;
-    behind.panels = panels;
-    return tableOf(behind, angleTitle);
-  };
+  scene.table = tableOf;
   return scene;
 }
 

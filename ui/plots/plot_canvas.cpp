@@ -17,10 +17,10 @@
 namespace strokewright::ui {
 namespace {
 
-constexpr double kPad = 4.0;        // [px] around texts
-constexpr double kLeader = 26.0;    // [px] from a line's end to its label
-constexpr double kHatchStep = 9.0;  // [px] between hatch lines
-constexpr double kMarkRadius = 4.5; // [px]
+constexpr double kPad = 4.0;         // [px] around texts
+constexpr double kLeader = 26.0;     // [px] from a line's end to its label
+constexpr double kHatchStep = 9.0;   // [px] between hatch lines
+constexpr double kMarkRadius = 4.5;  // [px]
 
 QString numberText(const units::Style& style, double number, int decimals) {
   return QString::fromStdString(style.number(units::Kind::Ratio, number, decimals));
@@ -225,12 +225,15 @@ class Annotations final : public Drawing {
     painter.setBrush(mark.shape == PlotMark::Shape::Disc ? colour : look_.theme.paper);
     const double r = kMarkRadius;
     switch (mark.shape) {
-      case PlotMark::Shape::Square: painter.drawRect(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r)); break;
+      case PlotMark::Shape::Square:
+        painter.drawRect(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r));
+        break;
       case PlotMark::Shape::Diamond:
         painter.drawPolygon(QPolygonF({at + QPointF(0, -1.3 * r), at + QPointF(1.3 * r, 0),
                                        at + QPointF(0, 1.3 * r), at + QPointF(-1.3 * r, 0)}));
         break;
-      default: painter.drawEllipse(at, r, r);
+      default:
+        painter.drawEllipse(at, r, r);
     }
     places.take(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r));
   }
@@ -245,10 +248,10 @@ class Annotations final : public Drawing {
     const double gap = mark.shape == PlotMark::Shape::None ? 0.0 : kMarkRadius + 1.0;
     const double w = box.width();
     const double h = box.height();
-    const std::array offsets{QPointF(gap, -h / 2),       QPointF(gap, -h - gap),
-                             QPointF(gap, gap),          QPointF(-w - gap, -h / 2),
+    const std::array offsets{QPointF(gap, -h / 2),        QPointF(gap, -h - gap),
+                             QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
                              QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
-                             QPointF(-w / 2, -h - gap),  QPointF(-w / 2, gap)};
+                             QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap)};
     const QRectF limits = room.adjusted(0, -h, rightMargin(), 0);
     for (const QPointF& offset : offsets) {
       box.moveTopLeft(at + offset);
@@ -284,8 +287,8 @@ class Annotations final : public Drawing {
     for (int panel = 0; panel < static_cast<int>(look_.scene.panels.size()); ++panel) {
       std::vector<End> beside;
       for (const PlotCurve& curve : look_.scene.curves) {
-        const auto at = curve.panel == panel && !curve.label.isEmpty() ? visibleEnd(curve)
-                                                                       : std::nullopt;
+        const auto at =
+            curve.panel == panel && !curve.label.isEmpty() ? visibleEnd(curve) : std::nullopt;
         if (!at) {
           continue;
         }
@@ -330,7 +333,8 @@ class Annotations final : public Drawing {
       last = end->box.top();
     }
     for (const End& end : ends) {
-      painter.setPen(QPen(look_.theme[end.curve->ink], end.curve->heavy ? 2.0 : 1.0, end.curve->line));
+      painter.setPen(
+          QPen(look_.theme[end.curve->ink], end.curve->heavy ? 2.0 : 1.0, end.curve->line));
       painter.drawLine(end.at, QPointF(end.box.left() + 2.0, end.box.center().y()));
       places.take(end.box);
       painter.setPen(look_.theme.text);
@@ -522,7 +526,7 @@ class PlotCanvas::Parts {
   PlotTheme theme;
   QCustomPlot plot;
   QCPMarginGroup margins;
-  Regions* regions = nullptr;          // these three belong to the plot
+  Regions* regions = nullptr;  // these three belong to the plot
   Annotations* annotations = nullptr;
   CursorLines* lines = nullptr;
 };
@@ -616,8 +620,7 @@ void PlotCanvas::paint(QPainter& painter, const QRectF& target, double pixel) {
   QPicture picture;
   QCPPainter vectors;
   vectors.begin(&picture);
-  vectors.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching |
-                   QCPPainter::pmNonCosmetic);
+  vectors.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching | QCPPainter::pmNonCosmetic);
   parts_->plot.toPainter(&vectors, size.width(), size.height());
   vectors.end();
   // A picture grows by the resolution of what it is played on; that is undone here.

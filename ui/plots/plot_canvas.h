@@ -18,8 +18,8 @@ namespace strokewright::ui {
 /// Where the cursor stands, in the units shown.
 struct PlotCursor {
   double x = 0.0;
-  std::optional<double> y;                    ///< a cross-hair in the first panel
-  std::vector<std::pair<int, QPointF>> dots;  ///< panel and place
+  std::optional<double> y = {};                    ///< a cross-hair in the first panel
+  std::vector<std::pair<int, QPointF>> dots = {};  ///< panel and place
 };
 
 /// From and to, in the units shown.
@@ -50,13 +50,13 @@ class PlotCanvas {
   void setCursor(const std::optional<PlotCursor>& cursor);
   void setBand(const std::optional<QRectF>& band);  ///< a frame being drawn, in widget places
 
-  void setFocused(bool focused);            ///< shows that keys go here
+  void setFocused(bool focused);  ///< shows that keys go here
 
   QPointF toWidget(int panel, QPointF at) const;
   QPointF fromWidget(int panel, QPointF place) const;
   QRectF panelRect(int panel) const;
 
-  void drawSoon();                       ///< once, when the events are done
+  void drawSoon();  ///< once, when the events are done
   void paint(QPainter& painter, const QRectF& target, double pixel);
 
  private:

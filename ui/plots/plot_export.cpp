@@ -62,8 +62,8 @@ QByteArray pdfOf(const PlotScene& scene, QSize size) {
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
   writer.setResolution(kPixelsPerInch);
-  writer.setPageSize(QPageSize(QSizeF(size) / kPixelsPerInch, QPageSize::Inch, {},
-                               QPageSize::ExactMatch));
+  writer.setPageSize(
+      QPageSize(QSizeF(size) / kPixelsPerInch, QPageSize::Inch, {}, QPageSize::ExactMatch));
   writer.setPageMargins({0.0, 0.0, 0.0, 0.0});
   paintWhole(scene, writer, size, 1.0);
   return buffer.data();
@@ -95,7 +95,7 @@ QImage plotImage(const PlotScene& scene, QSize size) {
 
 QString plotText(const PlotScene& scene, QChar separator, QChar decimalMark) {
   if (!scene.table) return {};
-  const PlotTable table = scene.table();
+  const PlotTable table = scene.table(scene);
   units::Style style;
   style.decimalMark = QString(decimalMark).toStdString();
   style.minus = "-";

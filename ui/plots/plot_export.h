@@ -22,8 +22,8 @@ QString plotText(const PlotScene& scene, QChar separator, QChar decimalMark);
 /// Picture and tab-separated data for the clipboard.
 std::unique_ptr<QMimeData> plotMimeData(const PlotScene& scene, QSize size);
 
-/// Writes what the suffix says: png, svg, pdf (fonts embedded, no images) or csv (UTF-8 with a mark;
-/// with a decimal comma fields are separated by semicolons).
+/// Writes what the suffix says: png, svg, pdf (fonts embedded, no images) or csv (UTF-8 with a
+/// mark; with a decimal comma fields are separated by semicolons).
 /// @param size in 96ths of an inch.
 /// @returns a sentence saying what went wrong, or an empty text.
 QString savePlot(const PlotScene& scene, QSize size, const QString& path);

@@ -17,43 +17,45 @@ namespace strokewright::ui {
 enum class Ink : std::uint8_t { Text, Faint, Accent, Blue, Green, Vermilion };
 
 struct PlotAxis {
-  QString title;     ///< name and unit
-  double from = 0.0;  ///< shown at first, and again after "fit"
+  QString title = {};  ///< name and unit
+  double from = 0.0;   ///< shown at first, and again after "fit"
   double to = 1.0;
-  bool degrees = false;                           ///< ticks at parts of a turn
-  std::vector<std::pair<double, QString>> names;  ///< ticks with words instead of numbers
+  bool degrees = false;                                ///< ticks at parts of a turn
+  std::vector<std::pair<double, QString>> names = {};  ///< ticks with words instead of numbers
 };
 
 /// One pair of axes; panels stand one below the other and share x.
 struct PlotPanel {
-  PlotAxis x, y;
+  PlotAxis x = {};
+  PlotAxis y = {};
 };
 
 struct PlotCurve {
   int panel = 0;
-  QString label;                    ///< at the line's end; empty: none
+  QString label = {};  ///< at the line's end; empty: none
   Ink ink = Ink::Text;
   Qt::PenStyle line = Qt::SolidLine;
   bool heavy = false;
-  std::vector<double> x, y;
+  std::vector<double> x = {};
+  std::vector<double> y = {};
 };
 
 /// An area with a light hatch.
 struct PlotRegion {
   int panel = 0;
-  QString label;                    ///< in words, inside the area
+  QString label = {};  ///< in words, inside the area
   Ink ink = Ink::Faint;
   enum class Fill : std::uint8_t { Rising, Falling, Solid, Open } fill = Fill::Rising;
   Qt::PenStyle outline = Qt::NoPen;
   bool heavy = false;
-  std::vector<QPointF> corners;
+  std::vector<QPointF> corners = {};
 };
 
 struct PlotMark {
   int panel = 0;
-  QPointF at;
-  QPointF plusMinus;                ///< half lengths of the bars; 0: none
-  QString label;
+  QPointF at = {};
+  QPointF plusMinus = {};  ///< half lengths of the bars; 0: none
+  QString label = {};
   Ink ink = Ink::Text;
   enum class Shape : std::uint8_t { Disc, Ring, Square, Diamond, None } shape = Shape::Disc;
   bool draggable = false;
@@ -62,21 +64,21 @@ struct PlotMark {
 /// Data behind the plot, for the clipboard and for files.
 struct PlotTable {
   struct Column {
-    QString heading;                ///< name and unit
-    std::vector<double> numbers;    ///< NaN: an empty field
-    std::vector<QString> words;     ///< instead of numbers
+    QString heading;              ///< name and unit
+    std::vector<double> numbers;  ///< NaN: an empty field
+    std::vector<QString> words;   ///< instead of numbers
     int decimals = 4;
   };
-  std::vector<Column> columns;
+  std::vector<Column> columns = {};
 };
 
 struct PlotScene {
-  units::Style style;               ///< decimal mark and minus sign of the ticks
-  std::vector<PlotPanel> panels;
-  std::vector<PlotRegion> regions;
-  std::vector<PlotCurve> curves;
-  std::vector<PlotMark> marks;
-  std::function<PlotTable()> table;  ///< made only when asked for
+  units::Style style = {};  ///< decimal mark and minus sign of the ticks
+  std::vector<PlotPanel> panels = {};
+  std::vector<PlotRegion> regions = {};
+  std::vector<PlotCurve> curves = {};
+  std::vector<PlotMark> marks = {};
+  std::function<PlotTable(const PlotScene&)> table = {};  ///< made only when asked for
 };
 
 }  // namespace strokewright::ui

@@ -54,12 +54,18 @@ double contrast(const QColor& a, const QColor& b) {
 
 const QColor& PlotTheme::operator[](Ink ink) const {
   switch (ink) {
-    case Ink::Text: return text;
-    case Ink::Faint: return faint;
-    case Ink::Accent: return accent;
-    case Ink::Blue: return blue;
-    case Ink::Green: return green;
-    case Ink::Vermilion: return vermilion;
+    case Ink::Text:
+      return text;
+    case Ink::Faint:
+      return faint;
+    case Ink::Accent:
+      return accent;
+    case Ink::Blue:
+      return blue;
+    case Ink::Green:
+      return green;
+    case Ink::Vermilion:
+      return vermilion;
   }
   return text;
 }

@@ -128,7 +128,7 @@ class PlotWidget::Parts {
   std::optional<PlotCursor> cursor;
   bool follows = false;
   bool isMoved = false;  ///< zoomed or moved by the person
-  bool held = false;  ///< the cursor stays where it is
+  bool held = false;     ///< the cursor stays where it is
   Doing doing = Doing::Nothing;
   int mark = -1;
   QPointF pressed;
@@ -243,18 +243,29 @@ void PlotWidget::keyPressEvent(QKeyEvent* event) {
   };
   if (event->matches(QKeySequence::Copy)) return copy();
   switch (event->key()) {
-    case Qt::Key_Left: return stepped(-1, 0);
-    case Qt::Key_Right: return stepped(1, 0);
-    case Qt::Key_Up: return stepped(0, 1);
-    case Qt::Key_Down: return stepped(0, -1);
+    case Qt::Key_Left:
+      return stepped(-1, 0);
+    case Qt::Key_Right:
+      return stepped(1, 0);
+    case Qt::Key_Up:
+      return stepped(0, 1);
+    case Qt::Key_Down:
+      return stepped(0, -1);
     case Qt::Key_Plus:
-    case Qt::Key_Equal: return zoom(kZoomStep);
-    case Qt::Key_Minus: return zoom(1.0 / kZoomStep);
-    case Qt::Key_Home: return fit();
+    case Qt::Key_Equal:
+      return zoom(kZoomStep);
+    case Qt::Key_Minus:
+      return zoom(1.0 / kZoomStep);
+    case Qt::Key_Home:
+      return fit();
     case Qt::Key_Return:
-    case Qt::Key_Enter: Q_EMIT confirmed(); return;
-    case Qt::Key_Escape: break;
-    default: return QWidget::keyPressEvent(event);
+    case Qt::Key_Enter:
+      Q_EMIT confirmed();
+      return;
+    case Qt::Key_Escape:
+      break;
+    default:
+      return QWidget::keyPressEvent(event);
   }
   if (parts_->doing == Parts::Doing::Dragging) {
     Q_EMIT dragGivenUp(parts_->mark);
@@ -288,10 +299,17 @@ void PlotWidget::mouseMoveEvent(QMouseEvent* event) {
       if (parts_->follows && !parts_->held) parts_->askCursor(at);
       QWidget::setCursor(parts_->markAt(at) >= 0 ? Qt::OpenHandCursor : Qt::ArrowCursor);
       break;
-    case Doing::Pressed: break;
-    case Doing::Moving: parts_->panBy(parts_->pressed, at - parts_->last); break;
-    case Doing::Framing: parts_->canvas.setBand(QRectF(parts_->pressed, at).normalized()); break;
-    case Doing::Dragging: Q_EMIT markDragged(parts_->mark, fromWidget(0, at)); break;
+    case Doing::Pressed:
+      break;
+    case Doing::Moving:
+      parts_->panBy(parts_->pressed, at - parts_->last);
+      break;
+    case Doing::Framing:
+      parts_->canvas.setBand(QRectF(parts_->pressed, at).normalized());
+      break;
+    case Doing::Dragging:
+      Q_EMIT markDragged(parts_->mark, fromWidget(0, at));
+      break;
   }
   parts_->last = at;
 }

@@ -9,9 +9,9 @@
 
 namespace strokewright::ui {
 
-/// Shows a scene and lets a person move in it: wheel and +/- zoom, drag and touch pad move, Shift and
-/// drag zooms to a frame, double click and Home fit, arrow keys ask for the cursor, Ctrl+C copies
-/// picture and data. Follows the palette.
+/// Shows a scene and lets a person move in it: wheel and +/- zoom, drag and touch pad move, Shift
+/// and drag zooms to a frame, double click and Home fit, arrow keys ask for the cursor, Ctrl+C
+/// copies picture and data. Follows the palette.
 class PlotWidget final : public QWidget {
   Q_OBJECT
 
@@ -43,12 +43,12 @@ class PlotWidget final : public QWidget {
   QSize minimumSizeHint() const override { return {260, 160}; }
 
  Q_SIGNALS:
-  void cursorAsked(QPointF at);              ///< by the pointer, in the units shown
-  void cursorStepped(QPoint steps);          ///< by arrow keys; Shift makes ten of one
-  void confirmed();                          ///< Enter
-  void markDragged(int mark, QPointF at);    ///< while a draggable mark is moved
+  void cursorAsked(QPointF at);            ///< by the pointer, in the units shown
+  void cursorStepped(QPoint steps);        ///< by arrow keys; Shift makes ten of one
+  void confirmed();                        ///< Enter
+  void markDragged(int mark, QPointF at);  ///< while a draggable mark is moved
   void markDropped(int mark);
-  void dragGivenUp(int mark);                ///< Esc while dragging
+  void dragGivenUp(int mark);  ///< Esc while dragging
 
  protected:
   bool event(QEvent* event) override;

@@ -8,8 +8,7 @@
 
 namespace strokewright::ui {
 
-Refresher::Refresher(Document& document, Taste& taste, QWidget& view,
-                     std::function<void()> refresh)
+Refresher::Refresher(Document& document, Taste& taste, QWidget& view, std::function<void()> refresh)
     : QObject(&view), view_(view), refresh_(std::move(refresh)) {
   connect(&document, &Document::projectChanged, this, &Refresher::changed);
   connect(&taste, &Taste::changed, this, &Refresher::changed);

@@ -2,6 +2,7 @@
 /// The field for a choice.
 
 #include <QComboBox>
+#include <QStringList>
 
 #include "ui/document/document.h"
 
@@ -32,11 +33,14 @@ class ChoiceEdit final : public QComboBox {
   void wheelEvent(QWheelEvent* event) override;
 
  private:
+  QStringList wantedItems() const;
   void refresh();
+  void choose(int item);
 
   Document& document_;
   int engine_;
   const describe::Input& input_;
+  QStringList shownItems_;
 };
 
 }  // namespace strokewright::ui

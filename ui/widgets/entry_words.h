@@ -3,19 +3,14 @@
 
 #include <QString>
 
+#include "core/describe/finding.h"
 #include "ui/document/document.h"
-#include "ui/document/taste.h"
 
 namespace strokewright::ui {
 
-/// What stands on the line: the text as typed, with the reader's decimal mark, while a bare number
-/// still means what it says there; else the values in the reader's unit, with as many digits as
-/// they have, and their ±.
-QString entryText(const describe::Input& input, const describe::Entry& entry, const Taste& taste);
-
-/// The values as the reader's unit has them, "= 66.68 mm", where the text says it in another unit
-/// or as a fraction; else empty.
-QString entryEcho(const describe::Input& input, const describe::Entry& entry, const Taste& taste);
+/// The values in the reader's unit, "= 66.68 mm", where the text says them in another unit or as a
+/// fraction; else empty.
+QString entryEcho(const Document& document, int engine, const describe::Input& input);
 
 /// What stands while nothing is entered: "1.3 (default)", or empty.
 QString entryDefault(const Document& document, int engine, const describe::Input& input);
@@ -27,11 +22,17 @@ QString entryName(const Document& document, int engine, const describe::Input& i
 /// range, the other system of units, where the number came from, what speaks against it.
 QString entryTip(const Document& document, int engine, const describe::Input& input);
 
-/// Where an entry comes from: "measured with bore gauge, 2024-05-01"; empty when nothing is said.
+/// Where an entry comes from: "measured, bore gauge, 2024-05-01"; empty when nothing is said.
 QString originText(const describe::Entry& entry);
+
+/// What a finding says, with its hint.
+QString findingText(const Taste& taste, const describe::Finding& finding);
 
 /// The heaviest finding of this engine that belongs to this entry first of all, or nullptr.
 const describe::Finding* findingAbout(const Document& document, int engine,
                                       const describe::Input& input);
+
+/// Plain lines as a tip that wraps.
+QString tipFrom(const QString& plainLines);
 
 }  // namespace strokewright::ui

@@ -1,8 +1,11 @@
 #pragma once
-/// The few colours the widgets need beyond the palette, right on light and dark paper.
+/// The few colours and measures that the widgets need beyond palette and font, right on light and
+/// dark paper and at every size of writing.
 
 #include <QColor>
 #include <QPalette>
+
+class QFontMetrics;
 
 namespace strokewright::ui::ink {
 
@@ -14,9 +17,8 @@ QColor accent(const QPalette& palette);  ///< what can be acted on
 QColor objects(const QPalette& palette);
 QColor forbids(const QPalette& palette);
 
-/// Contrast of two colours.
-/// @returns 1 (none) to 21.
-/// @source WCAG 2.1, relative luminance and contrast ratio.
-double contrast(const QColor& a, const QColor& b);
+/// Where the decimal mark of a column stands, from its left edge: room for five figures.
+/// @returns [px] logical
+int figuresBeforeMark(const QFontMetrics& metrics);
 
 }  // namespace strokewright::ui::ink

@@ -5,6 +5,8 @@
 
 #include "ui/document/document.h"
 
+class QMenu;
+
 namespace strokewright::ui {
 
 /// Shows one entry and hands each keystroke to the document.
@@ -46,26 +48,29 @@ class QuantityEdit final : public QLineEdit {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  void typeText(const QString& text);
   void show(const QString& text);
   void refresh();
   void refreshBeside();
-  void align();
-  void typeText(const QString& text);
-  void step(int by);
-  void restore();
-  void pasteReadings();
-  void typeIn(const units::Unit& unit);
-  void addOrigins(QMenu& menu);
   QString besideText() const;
+  void align();
+  void step(int by);
+  bool restore();
+  void pasteReadings();
+  void addUnits(QMenu& menu);
+  void addOrigins(QMenu& menu);
+  void typeIn(const units::Unit& unit);
+  void sayMeasured();
+  void askOrigin();
 
   Document& document_;
   int engine_;
   const describe::Input& input_;
   bool selectOnRelease_ = false;
-  QString echo_;                   ///< "= 66.68 mm"
-  QString mark_;                   ///< "!" or "✕", empty: nothing speaks against it
-  QString word_;                   ///< "objects", "forbids", "not read"
-  bool heavy_ = false;             ///< forbids
+  QString echo_;        ///< "= 66.68 mm"
+  QString mark_;        ///< "!" or "✕"; empty: nothing speaks against it
+  QString word_;        ///< "objects", "forbids", "not read"
+  bool heavy_ = false;  ///< forbids
 };
 
 }  // namespace strokewright::ui

@@ -8,6 +8,11 @@
 
 namespace strokewright::ui {
 
+/// "± 0.06" in the unit of the result, with more decimals where it would show as nothing; empty
+/// where it is none.
+/// @param si [SI]
+QString plusMinusText(const Taste& taste, const describe::Result& result, double si);
+
 /// Numbers of a column stand under each other at the decimal mark. A result that waits says what
 /// for; one that is refused or means nothing says so and tells the reason in its tip. Pressing it
 /// (mouse, Space, Enter) asks for its working, or for the first entry it waits for.
@@ -42,8 +47,12 @@ class ResultLabel final : public QAbstractButton {
 
  private:
   void refresh();
-  void ask();
+  void tellResult();
+  void tellDifference();
+  const describe::Cell& cellOf(int engine) const;
+  QString rangeText() const;
   QString tip() const;
+  void ask();
 
   Document& document_;
   int engine_;

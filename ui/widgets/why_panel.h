@@ -26,6 +26,8 @@ class WhyPanel final : public QFrame {
   /// What it shows, as plain text.
   QString plainText() const;
 
+  QSize sizeHint() const override;
+
  Q_SIGNALS:
   /// Go to the field of this entry.
   void entryAsked(int engine, const describe::Input* input);

@@ -1,0 +1,179 @@
+#include "app/command_line.h"
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+#include <ostream>
+#include <vector>
+
+#include "app/arguments.h"
+#include "app/commands.h"
+#include "app/nearest.h"
+#include "app/text_table.h"
+
+namespace strokewright::app {
+namespace {
+
+constexpr Option kJson{"--json", "", "write JSON: SI, the unit named, whatever the locale"};
+constexpr Option kEngine{"--engine", "NAME",
+                         "the engine of this name; without it all, or the target"};
+constexpr Option kSet{"--set", "KEY=TEXT", "enter TEXT before anything is computed; the file stays",
+                      false, true};
+constexpr Option kWant{"--want", "KEY=TEXT", "the result that is wanted, and what it should be",
+                       true};
+constexpr Option kBy{"--by", "KEY", "the entry that is to be changed for it", true};
+constexpr Option kOut{"-o", "OUT.pdf", "where the sheet is written", true};
+constexpr Option kPaper{"--paper", "A4|Letter",
+                        "the paper; without it what is usual where you are"};
+constexpr Option kHelp{"--help", "", "print commands and options, or those of one command"};
+constexpr Option kVersion{"--version", "", "print the version"};
+
+constexpr std::array kAllOptions = {kJson, kEngine, kSet,  kWant,   kBy,
+                                    kOut,  kPaper,  kHelp, kVersion};
+
+/// What a command is given to work with.
+struct Call {
+  const Arguments& arguments;
+  std::ostream& out;
+  std::ostream& err;
+  const SheetWriter& writeSheet;
+};
+
+struct Command {
+  std::string_view word;
+  bool takesFile;
+  std::vector<Option> options;
+  std::string_view says;
+  int (*run)(const Call& call);
+};
+
+const std::vector<Command>& commands() {
+  static const std::vector<Command> kCommands = {
+      {"results",
+       true,
+       {kJson, kEngine, kSet},
+       "every result of every engine, its ±, and what speaks against the engine",
+       [](const Call& call) { return results(call.arguments, call.out, call.err); }},
+      {"inputs",
+       false,
+       {kJson},
+       "what can be entered: key, unit, limits, default, how to measure",
+       [](const Call& call) { return inputs(call.arguments, call.out); }},
+      {"quantities",
+       false,
+       {kJson},
+       "what is computed: key, unit, formula, source, validity",
+       [](const Call& call) { return quantities(call.arguments, call.out); }},
+      {"solve",
+       true,
+       {kWant, kBy, kEngine, kSet},
+       "what one entry would have to be for a result to be as wanted",
+       [](const Call& call) { return solve(call.arguments, call.out, call.err); }},
+      {"sheet",
+       true,
+       {kOut, kPaper, kEngine, kSet},
+       "the spec sheet: one page, PDF",
+       [](const Call& call) { return sheet(call.arguments, call.err, call.writeSheet); }},
+      {"check",
+       true,
+       {kEngine, kSet},
+       "what forbids, objects and remarks, and what waits",
+       [](const Call& call) { return check(call.arguments, call.out, call.err); }},
+  };
+  return kCommands;
+}
+
+const Command* findCommand(std::string_view word) {
+  const auto found = std::ranges::find(commands(), word, &Command::word);
+  return found == commands().end() ? nullptr : &*found;
+}
+
+std::string usage(const Command& command) {
+  std::string text = "strokewright " + std::string(command.word);
+  if (command.takesFile) text += " FILE";
+  for (const Option& option : command.options) text += " " + usage(option);
+  return text;
+}
+
+void printOptions(std::span<const Option> options, std::ostream& out) {
+  TextTable table;
+  for (const Option& option : options) {
+    std::string name(option.name);
+    if (!option.argument.empty()) name += " " + std::string(option.argument);
+    table.add({name, std::string(option.says)});
+  }
+  table.print(out);
+}
+
+void printHelp(std::ostream& out) {
+  out << "Strokewright plans an engine conversion: know before you cut.\n\n"
+         "strokewright [FILE]\n";
+  for (const Command& command : commands()) out << usage(command) << '\n';
+  out << "\nWithout a command the window opens. The commands need no display:\n";
+  TextTable table;
+  for (const Command& command : commands()) {
+    table.add({std::string(command.word), std::string(command.says)});
+  }
+  table.print(out);
+  out << "\nOptions:\n";
+  printOptions(kAllOptions, out);
+  out << "\nText is as in the window: 66.0   0,5 mm   2 5/8 in   40 thou   98.12; 98.20; 98.29 ± "
+         "0.03\n"
+         "Exit status: 0 nothing forbids; 1 something forbids, is refused, or has no solution;\n"
+         "2 the file or the call is unusable.\n";
+}
+
+void printHelp(const Command& command, std::ostream& out) {
+  out << usage(command) << "\n\n" << command.word << ": " << command.says << ".\n\nOptions:\n";
+  printOptions(command.options, out);
+}
+
+int runCommand(std::span<const std::string> args, std::ostream& out, std::ostream& err,
+               const SheetWriter& writeSheet) {
+  if (args.empty() || args[0].starts_with('-')) {
+    const Arguments general(args, std::array{kHelp, kVersion}, false);
+    if (general.has("--version")) {
+      out << "strokewright " STROKEWRIGHT_VERSION "\n";
+    } else {
+      printHelp(out);
+    }
+    return 0;
+  }
+  const Command* command = findCommand(args[0]);
+  if (command == nullptr) {
+    std::vector<std::string_view> words;
+    for (const Command& each : commands()) words.push_back(each.word);
+    throw Unusable("“" + args[0] + "” is neither a command nor the only thing named." +
+                   didYouMean(args[0], words));
+  }
+  if (std::ranges::find(args, kHelp.name) != args.end()) {
+    printHelp(*command, out);
+    return 0;
+  }
+  const Arguments arguments(args.subspan(1), command->options, command->takesFile);
+  return command->run({arguments, out, err, writeSheet});
+}
+
+}  // namespace
+
+bool asksForWindow(std::span<const std::string> args) {
+  if (args.empty()) return true;
+  if (args.size() > 1 || args[0].starts_with('-') || findCommand(args[0]) != nullptr) return false;
+  std::error_code ignored;
+  return args[0].find_first_of("./\\") != std::string::npos ||
+         std::filesystem::exists(std::filesystem::path(args[0]), ignored);
+}
+
+int run(std::span<const std::string> args, std::ostream& out, std::ostream& err,
+        const SheetWriter& writeSheet) {
+  try {
+    const int status = runCommand(args, out, err, writeSheet);
+    if (!out.flush()) throw Unusable("What was found could not be written out. Is the disk full?");
+    return status;
+  } catch (const Unusable& unusable) {
+    err << unusable.what() << "\nHow to call it: strokewright --help\n";
+    return 2;
+  }
+}
+
+}  // namespace strokewright::app

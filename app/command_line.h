@@ -1,0 +1,33 @@
+#pragma once
+/// The program without its window. Knows no Qt, needs no display, heeds no locale.
+
+#include <functional>
+#include <iosfwd>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/assess/assess.h"
+
+namespace strokewright::app {
+
+/// Writes the spec sheet of one engine as a PDF.
+/// @param engine  index into the project.
+/// @param paper   "A4", "Letter", or empty: what is usual here.
+/// @returns       why it could not be written, in a sentence; nothing when it was.
+using SheetWriter =
+    std::function<std::optional<std::string>(const assess::Assessment& assessment, int engine,
+                                             std::string_view paper, const std::string& path)>;
+
+/// Whether the arguments (without the name of the program) ask for the window: none at all, or one
+/// that names a file.
+bool asksForWindow(std::span<const std::string> args);
+
+/// Runs a command.
+/// @returns  exit status: 0 nothing forbids; 1 something forbids, a result of the sheet is refused,
+///           or nothing solves; 2 the file or the call is unusable, err says why. Never throws.
+int run(std::span<const std::string> args, std::ostream& out, std::ostream& err,
+        const SheetWriter& writeSheet);
+
+}  // namespace strokewright::app

@@ -1,0 +1,39 @@
+#include <ostream>
+
+#include "app/commands.h"
+#include "app/opened_project.h"
+#include "app/telling.h"
+
+namespace strokewright::app {
+namespace {
+
+/// "A4" or "Letter", letter case ignored.
+std::string paperOf(const std::string& text) {
+  std::string lower = text;
+  for (char& letter : lower) {
+    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+  }
+  if (lower == "a4") return "A4";
+  if (lower == "letter") return "Letter";
+  throw Unusable("The paper is A4 or Letter, not “" + text + "”.");
+}
+
+}  // namespace
+
+int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writeSheet) {
+  const std::string path = *arguments.text("-o");
+  const auto paper = arguments.text("--paper");
+  const OpenedProject opened = openProject(arguments, err);
+  const assess::Assessment assessment(opened.project);
+  if (const auto error =
+          writeSheet(assessment, opened.engine(), paper ? paperOf(*paper) : "", path)) {
+    throw Unusable(*error);
+  }
+  const int status = verdict(assessment, opened.engine());
+  if (status != 0) {
+    err << "“" << path << "” is written, but something forbids this engine: strokewright check\n";
+  }
+  return status;
+}
+
+}  // namespace strokewright::app

@@ -1,0 +1,101 @@
+#include "app/telling.h"
+
+#include <algorithm>
+#include <numeric>
+#include <ostream>
+
+#include "app/text_table.h"
+#include "core/describe/wording.h"
+#include "core/sheet/sheet.h"
+
+namespace strokewright::app {
+
+using assess::Assessment;
+using describe::Finding;
+using describe::Result;
+using describe::State;
+
+std::vector<int> enginesShown(const Assessment& assessment, std::optional<int> named) {
+  if (named) return {*named};
+  std::vector<int> all(assessment.project().engines.size());
+  std::iota(all.begin(), all.end(), 0);
+  return all;
+}
+
+std::string heading(const Assessment& assessment, int engine) {
+  const model::Engine& it = assessment.project().engines[static_cast<std::size_t>(engine)];
+  const int cylinders = assessment.evaluation().cylinders(engine);
+  return it.name + " · " + std::string(model::partKey(it.part)) + " · " +
+         std::to_string(cylinders) + (cylinders == 1 ? " cylinder" : " cylinders");
+}
+
+int cellsOf(const Assessment& assessment, int engine, const Result& result) {
+  return result.per == describe::Per::Engine ? 1 : assessment.evaluation().cylinders(engine);
+}
+
+std::vector<std::string> keysWaitedFor(const Assessment& assessment, int engine,
+                                       const Result& result, int cylinder) {
+  std::vector<std::string> keys;
+  for (int i = 0; i < cellsOf(assessment, engine, result); ++i) {
+    if (cylinder >= 0 && cylinder != i) continue;
+    for (const auto& [input, donors] : assessment.waitsFor(engine, result, i)) {
+      std::string key = (donors ? "donor:" : "") + std::string(input->key);
+      if (std::ranges::find(keys, key) == keys.end()) keys.push_back(std::move(key));
+    }
+  }
+  return keys;
+}
+
+std::string whyNone(const Assessment& assessment, int engine, const Result& result, int cylinder) {
+  const describe::Cell& cell = assessment(engine, result, cylinder);
+  if (cell.state == State::Refused) {
+    return "refused: " + word(assessment.evaluation().refusal(cell), kBench);
+  }
+  if (cell.state == State::None) return "does not apply: " + std::string(cell.notes.none);
+  std::string text = "waits for:";
+  for (const std::string& key : keysWaitedFor(assessment, engine, result, cylinder)) {
+    text += " " + key;
+  }
+  return text;
+}
+
+std::string sentenceOf(const Finding& finding) {
+  std::string sentence = word(finding.says, kBench);
+  if (!finding.hint.pattern.empty()) sentence += " " + word(finding.hint, kBench);
+  return sentence;
+}
+
+void printFindings(const Assessment& assessment, int engine, std::ostream& out) {
+  const bool several = assessment.evaluation().cylinders(engine) > 1;
+  TextTable table;
+  for (const Finding& finding : assessment.findings(engine)) {
+    std::string sentence = sentenceOf(finding);
+    if (several && finding.cylinder >= 0) {
+      sentence = "Cylinder " + std::to_string(finding.cylinder + 1) + ": " + sentence;
+    }
+    table.add({std::string(weightWord(finding.weight)), std::move(sentence)});
+    for (const describe::Mend& mend : finding.mends) {
+      std::string offer = word(mend.says, kBench) + ":";
+      for (const auto& [input, text] : mend.entries) {
+        offer += " --set " + std::string(input->key) + "=\"" + text + "\"";
+      }
+      table.add({"", std::move(offer)});
+    }
+  }
+  table.print(out);
+}
+
+int verdict(const Assessment& assessment, std::optional<int> named) {
+  for (const int engine : enginesShown(assessment, named)) {
+    const auto findings = assessment.findings(engine);
+    if (!findings.empty() && findings.front().weight == describe::Weight::Forbids) return 1;
+  }
+  const sheet::Sheet page = sheet::sheetOf(
+      assessment, kBench, {.engine = named.value_or(-1), .date = {}, .programVersion = {}});
+  const auto refused = [](const sheet::Objection& objection) {
+    return objection.word == "refused";
+  };
+  return std::ranges::any_of(page.objections, refused) ? 1 : 0;
+}
+
+}  // namespace strokewright::app

@@ -1,0 +1,45 @@
+#pragma once
+/// What the commands say of an engine in the same words.
+
+#include <iosfwd>
+#include <string>
+#include <vector>
+
+#include "core/assess/assess.h"
+#include "core/units/style.h"
+
+namespace strokewright::app {
+
+/// Everything a terminal shows is in bench units, with a point.
+inline const units::Style kBench{};
+
+/// The engines that are shown: the named one, else all.
+std::vector<int> enginesShown(const assess::Assessment& assessment, std::optional<int> named);
+
+/// "Burdock 719 · target · 3 cylinders".
+std::string heading(const assess::Assessment& assessment, int engine);
+
+/// How many cells a result has: one for each cylinder, or one for the engine.
+int cellsOf(const assess::Assessment& assessment, int engine, const describe::Result& result);
+
+/// Keys a result waits for, in page order, each once; the donor's as "donor:KEY".
+/// @param cylinder  -1: in any cylinder.
+std::vector<std::string> keysWaitedFor(const assess::Assessment& assessment, int engine,
+                                       const describe::Result& result, int cylinder);
+
+/// Why a cell has no value: "waits for: …", "refused: …", "does not apply: …".
+/// @pre the cell has none.
+std::string whyNone(const assess::Assessment& assessment, int engine,
+                    const describe::Result& result, int cylinder);
+
+/// The sentence of a finding with its suspicion behind it.
+std::string sentenceOf(const describe::Finding& finding);
+
+/// Weight, sentence, and what would put it right as it is given to --set. Nothing without findings.
+void printFindings(const assess::Assessment& assessment, int engine, std::ostream& out);
+
+/// 1 where something forbids or a result of the sheet is refused, else 0.
+/// @param named  the engine it is asked of; none: of all, with the sheet of the target.
+int verdict(const assess::Assessment& assessment, std::optional<int> named);
+
+}  // namespace strokewright::app

@@ -1,0 +1,478 @@
+#include "ui/drawings/stack_painter.h"
+
+#include <QPolygonF>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/model/inputs.h"
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Input;
+using units::Kind;
+
+namespace in = model::in;
+
+// What is not to scale, as shares of the height.
+constexpr double kHead = 0.13;
+constexpr double kUpperBarrel = 0.17;
+constexpr double kLowerBarrel = 0.12;
+constexpr double kCrankcase = 0.13;
+constexpr double kMostOfOneLayer = 0.30;  // thicker ones are broken
+constexpr double kScaled = 1.0 - kHead - kUpperBarrel - kLowerBarrel - kCrankcase;
+
+constexpr double kGap = 0.8;          // [mm] between barrel and piston
+constexpr double kToLine = 3.5;       // [mm] from the part to its dimension line
+constexpr double kEdge = 0.5;         // [mm]
+constexpr double kBreak = 1.6;        // [mm] between the two lines of a break
+constexpr double kLeastLayer = 0.25;  // [mm] drawn, so that a foil is still seen
+
+constexpr std::array kEnlargements = {50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 12.0, 10.0, 8.0,
+                                      6.0,  5.0,  4.0,  3.0,  2.5,  2.0,  1.5,  1.0,  0.5};
+
+class StackPainter {
+ public:
+  StackPainter(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+               const units::Style& style, const StackOptions& options)
+      : draft_(draft), area_(area), it_(cylinder), style_(style), options_(options) {
+    chooseEnlargement();
+    placeAcross();
+    placeDown();
+  }
+
+  StackDrawn paint() {
+    paintHead();
+    paintHeadGasket();
+    paintBarrel();
+    paintLayers();
+    paintPiston();
+    dimensionLeft();
+    dimensionRight();
+    return std::move(drawn_);
+  }
+
+ private:
+  struct Layer {
+    const Measure* measure;
+    QString name;
+    double high = 0.0;  ///< [device units]
+    double low = 0.0;
+    bool broken = false;
+    bool isSpacer = false;
+  };
+
+  /// Below the deck positive [m]; flush where it is not known.
+  double clearance() const { return it_.deckClearance.value_or(0.0); }
+  bool hasFoot() const { return !it_.direct || it_.spacer > 0.0; }
+
+  // ---- Places
+
+  void chooseEnlargement() {
+    const double aboveDeck = it_.headGasket + std::max<double>(it_.headRecess, 0.0);
+    const double atDeck =
+        std::max(aboveDeck, -clearance()) + std::max({clearance(), it_.linerProud.value, 0.0});
+    double below = std::max<double>(it_.spacer, 0.0);
+    for (const Measure& gasket : it_.baseGaskets) below += gasket;
+    const double most = draft_.mm(1000.0);
+    const double room = kScaled * area_.height();
+    // One thick layer is broken rather than making all others vanish.
+    const auto fits = [&](double enlargement) {
+      const double scale = enlargement * most;
+      const double capped = std::min(below * scale, kMostOfOneLayer * area_.height());
+      return atDeck * scale + capped <= room;
+    };
+    const auto chosen = std::ranges::find_if(kEnlargements, fits);
+    drawn_.enlargement = chosen == kEnlargements.end() ? kEnlargements.back() : *chosen;
+    scale_ = drawn_.enlargement * most;
+  }
+
+  void placeAcross() {
+    double labels = 0.0;
+    for (const QString& text : leftTexts()) labels = std::max(labels, draft_.textWidth(text, true));
+    const double left = area_.left() + labels + draft_.mm(kToLine + 3.0 + kEdge);
+    const double right =
+        area_.right() -
+        std::max(draft_.textWidth(squishName(), true), draft_.textWidth(squishText(), true)) -
+        draft_.mm(kToLine + 3.0 + kEdge);
+    const double width = std::max(right - left, draft_.mm(8.0));
+    metalLeft_ = left;
+    metalRight_ = left + 0.45 * width;
+    pistonLeft_ = metalRight_ + draft_.mm(kGap);
+    pistonRight_ = left + width;
+  }
+
+  void placeDown() {
+    const double aboveDeck =
+        std::max(it_.headGasket + std::max<double>(it_.headRecess, 0.0), -clearance()) * scale_;
+    headTop_ = area_.top() + draft_.mm(kEdge);
+    deck_ = headTop_ + kHead * area_.height() + std::min(aboveDeck, 0.5 * area_.height());
+    headFace_ = deck_ - std::max(it_.headGasket * scale_,
+                                 it_.headGasket > 0.0 ? draft_.mm(kLeastLayer) : 0.0);
+    crown_ = std::clamp(deck_ + clearance() * scale_, headTop_ + draft_.mm(2.0),
+                        deck_ + 0.35 * area_.height());
+    placeLayers();
+  }
+
+  /// From the crankcase up; what is left over becomes barrel.
+  void placeLayers() {
+    bottom_ = area_.bottom() - draft_.mm(kEdge);
+    if (!hasFoot()) {
+      foot_ = bottom_;
+      return;
+    }
+    double y = bottom_ - kCrankcase * area_.height();
+    seat_ = y;
+    if (it_.spacer > 0.0) {
+      Layer layer{&it_.spacer, QStringLiteral("spacer"), 0.0, y, false, true};
+      y = stacked(layer, y);
+      layers_.push_back(layer);
+    }
+    for (const Measure& gasket : it_.baseGaskets) {
+      if (gasket <= 0.0) continue;
+      Layer layer{&gasket, QStringLiteral("base gasket"), 0.0, y, false, false};
+      y = stacked(layer, y);
+      layers_.push_back(layer);
+    }
+    foot_ = y;
+  }
+
+  double stacked(Layer& layer, double low) const {
+    const double full = layer.measure->value * scale_;
+    const double height =
+        std::min(std::max(full, draft_.mm(kLeastLayer)), kMostOfOneLayer * area_.height());
+    layer.broken = height < full * 0.999;
+    layer.high = low - height;
+    return layer.high;
+  }
+
+  // ---- Parts
+
+  QRectF across(double high, double low) const {
+    return QRectF(QPointF(metalLeft_, high), QPointF(metalRight_, low));
+  }
+
+  void paintHead() {
+    const double band = headFace_ - it_.headRecess * scale_;
+    const double bandLeft = metalRight_ - draft_.mm(1.0);
+    const double chamber = pistonLeft_ + 0.55 * (pistonRight_ - pistonLeft_);
+    const double rise = 0.7 * (band - headTop_);
+    QPainterPath metal(QPointF(metalLeft_ - draft_.mm(1.5), headTop_));
+    metal.lineTo(QPointF(metalLeft_ - draft_.mm(1.5), headFace_));
+    metal.lineTo(QPointF(bandLeft, headFace_));
+    metal.lineTo(QPointF(bandLeft, band));
+    metal.lineTo(QPointF(chamber, band));
+    metal.quadTo(QPointF(chamber + 0.15 * (pistonRight_ - chamber), band - rise),
+                 QPointF(pistonRight_, band - rise));
+    metal.lineTo(QPointF(pistonRight_, headTop_));
+    metal.closeSubpath();
+    draft_.hatch(metal, 1.8, true);
+    draft_.outline(metal, draft_.assumed());
+    draft_.line(QPointF(metalLeft_ - draft_.mm(1.5), headFace_), QPointF(bandLeft, headFace_),
+                draft_.wide());
+    draft_.line(QPointF(bandLeft, band), QPointF(chamber, band), draft_.wide());
+    bandEnd_ = chamber;
+    band_ = band;
+  }
+
+  void paintHeadGasket() {
+    if (it_.headGasket <= 0.0) return;
+    paintLayer(QRectF(QPointF(metalLeft_, headFace_), QPointF(metalRight_ - draft_.mm(1.0), deck_)),
+               false);
+  }
+
+  /// Cut, in its own hatching; too thin for that: filled.
+  void paintLayer(const QRectF& layer, bool isSpacer) {
+    if (layer.height() < draft_.mm(0.8)) {
+      draft_.painter().fillRect(layer, draft_.ink().line);
+      return;
+    }
+    draft_.painter().fillRect(layer, draft_.ink().paper);
+    draft_.hatch(layer, isSpacer ? 0.8 : 1.1, !isSpacer);
+    draft_.rectangle(layer, isSpacer ? draft_.heavy() : draft_.wide());
+  }
+
+  void paintBarrel() {
+    const double proud = std::max<double>(it_.linerProud, 0.0) * scale_;
+    const double linerLeft =
+        proud > 0.0 ? metalRight_ - 0.35 * (metalRight_ - metalLeft_) : metalRight_;
+    const QRectF body(QPointF(metalLeft_, deck_ + proud), QPointF(linerLeft, foot_));
+    paintPart(body, false);
+    if (proud > 0.0)
+      paintPart(QRectF(QPointF(linerLeft, deck_), QPointF(metalRight_, foot_)), true);
+    blockFace_ = body.top();
+    const double middle = body.top() + (foot_ - body.top()) * 0.62;
+    paintBreak(metalLeft_, metalRight_, middle);
+    draft_.label(QPointF((metalLeft_ + linerLeft) / 2.0, body.top() + 0.3 * (middle - body.top())),
+                 it_.direct ? QStringLiteral("block") : QStringLiteral("barrel"));
+  }
+
+  void paintPart(const QRectF& part, bool falling) {
+    draft_.hatch(part, 1.8, falling);
+    draft_.rectangle(part, draft_.wide());
+  }
+
+  void paintBreak(double left, double right, double y) {
+    const double over = draft_.mm(1.2);
+    const double tooth = draft_.mm(1.1);
+    const double half = draft_.mm(kBreak) / 2.0;
+    const double middle = (left + right) / 2.0;
+    const QPolygonF upper({QPointF(left - over, y), QPointF(middle - 2.0 * tooth, y),
+                           QPointF(middle - tooth, y - 1.4 * tooth),
+                           QPointF(middle + tooth, y + 1.4 * tooth),
+                           QPointF(middle + 2.0 * tooth, y), QPointF(right + over, y)});
+    const QPolygonF lower = upper.translated(0.0, half);
+    QPolygonF between = upper.translated(0.0, -half);
+    for (auto point = lower.crbegin(); point != lower.crend(); ++point) between.append(*point);
+    QPainter& painter = draft_.painter();
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(draft_.ink().paper);
+    painter.drawPolygon(between);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(draft_.narrow());
+    painter.drawPolyline(upper.translated(0.0, -half));
+    painter.drawPolyline(lower);
+  }
+
+  void paintLayers() {
+    if (!hasFoot()) return;
+    const QRectF crankcase(QPointF(metalLeft_ - draft_.mm(1.5), seat_),
+                           QPointF(metalRight_, bottom_));
+    draft_.hatch(crankcase, 2.2, true);
+    draft_.rectangle(crankcase, draft_.assumed());
+    draft_.line(crankcase.topLeft(), crankcase.topRight(), draft_.wide());
+    draft_.label(crankcase.center(), QStringLiteral("crankcase"));
+    for (const Layer& layer : layers_) {
+      paintLayer(across(layer.high, layer.low), layer.isSpacer);
+      if (layer.broken) paintBreak(metalLeft_, metalRight_, (layer.high + layer.low) / 2.0);
+    }
+  }
+
+  void paintPiston() {
+    const double low = area_.bottom() - draft_.mm(kEdge) - 0.04 * area_.height();
+    pin_ = crown_ + 0.68 * (low - crown_);
+    const QRectF piston(QPointF(pistonLeft_, crown_), QPointF(pistonRight_, low));
+    QPainter& painter = draft_.painter();
+    painter.fillRect(piston, draft_.ink().fill);
+    draft_.line(piston.topLeft(), piston.topRight(), draft_.wide());
+    draft_.line(piston.topLeft(), piston.bottomLeft(), draft_.wide());
+    draft_.line(piston.bottomLeft(), piston.bottomRight(), draft_.assumed());
+    paintRings();
+    const double radius = std::min(0.13 * (low - crown_), 0.2 * piston.width());
+    const QPointF pin(pistonRight_ - 0.32 * piston.width(), pin_);
+    draft_.circle(pin, radius, draft_.wide(), draft_.ink().paper);
+    draft_.cross(pin, radius + draft_.mm(1.5));
+    paintBreak(pistonLeft_, pistonRight_, crown_ + 0.45 * (low - crown_));
+    pinRight_ = pin.x() + radius + draft_.mm(1.5);
+    sayCrown(piston);
+  }
+
+  void paintRings() {
+    const double depth = 0.09 * (pistonRight_ - pistonLeft_);
+    const double height = draft_.mm(0.9);
+    for (int i = 0; i < 2; ++i) {
+      const double y = crown_ + draft_.mm(2.2 + 2.4 * i);
+      draft_.painter().fillRect(QRectF(metalRight_, y, pistonLeft_ - metalRight_ + depth, height),
+                                draft_.ink().line);
+    }
+  }
+
+  void sayCrown(const QRectF& piston) {
+    if (!it_.deckClearance) return;
+    const double below = *it_.deckClearance;
+    const QString amount = number(std::abs(below));
+    const QString where = amount == number(0.0) ? QStringLiteral("flush")
+                          : below > 0.0         ? QStringLiteral("below deck")
+                                                : QStringLiteral("proud");
+    const QPointF at(piston.center().x() + 0.04 * piston.width(), piston.top() + draft_.mm(0.6));
+    draft_.text(at, Qt::AlignHCenter | Qt::AlignTop, amount);
+    draft_.text(at + QPointF(0.0, draft_.textHeight()), Qt::AlignHCenter | Qt::AlignTop, where);
+  }
+
+  // ---- Dimensions
+
+  QString number(double value, Kind kind = Kind::FineLength, int decimals = -1) const {
+    return fromCore(style_.number(kind, value, decimals));
+  }
+  QString named(const QString& name, double value, Kind kind = Kind::FineLength) const {
+    return name + QStringLiteral("\u2002") + number(value, kind);
+  }
+  QString squishName() const { return QStringLiteral("squish"); }
+  QString squishText() const {
+    return it_.squishGap ? number(*it_.squishGap) : QStringLiteral("–");
+  }
+
+  QString spacerText() const {
+    return named(it_.spacerToMake ? QStringLiteral("spacer to make") : QStringLiteral("spacer"),
+                 it_.spacer);
+  }
+  QString barrelText() const {
+    return it_.direct ? named(QStringLiteral("deck"), it_.directDeck, Kind::Length)
+                      : named(QStringLiteral("barrel"), it_.barrel, Kind::Length);
+  }
+  QString seatText() const { return named(QStringLiteral("seat"), it_.seat, Kind::Length); }
+  QString skimText() const { return named(QStringLiteral("skim"), -it_.spacer); }
+
+  QStringList leftTexts() const {
+    QStringList texts{barrelText(), named(QStringLiteral("head gasket"), it_.headGasket)};
+    if (it_.spacer > 0.0) texts.append(spacerText());
+    if (it_.spacer < 0.0) texts.append(skimText());
+    if (!it_.direct) {
+      texts.append(seatText());
+      texts.append(named(QStringLiteral("base gasket"), it_.baseGaskets[0]));
+    }
+    return texts;
+  }
+
+  /// One dimension of the chain on the left.
+  struct Link {
+    const Input* input;
+    double high;
+    double low;
+    QString text;
+    bool bold = false;
+    double textAt = 0.0;
+  };
+
+  void dimensionLeft() {
+    std::vector<Link> chain;
+    if (it_.headGasket > 0.0) {
+      chain.push_back({&in::headGasket, headFace_, deck_,
+                       named(QStringLiteral("head gasket"), it_.headGasket)});
+    }
+    if (blockFace_ > deck_) {
+      chain.push_back({&in::linerProud, deck_, blockFace_,
+                       named(QStringLiteral("liner proud"), it_.linerProud)});
+    }
+    chain.push_back(
+        {it_.direct ? &in::deckHeight : &in::barrelHeight, blockFace_, foot_, barrelText()});
+    for (auto layer = layers_.rbegin(); layer != layers_.rend(); ++layer) {
+      chain.push_back({layer->measure->input, layer->high, layer->low,
+                       layer->isSpacer ? spacerText() : named(layer->name, *layer->measure),
+                       layer->isSpacer});
+    }
+    if (!it_.direct) {
+      if (it_.spacer < 0.0) chain.push_back({&in::spacer, foot_, foot_, skimText(), true});
+      chain.push_back({&in::seatHeight, seat_, bottom_, seatText()});
+    }
+    spread(chain);
+    for (const Link& link : chain) drawLink(link);
+  }
+
+  /// Texts keep their distance; first downwards, then, from the edge, back up.
+  void spread(std::vector<Link>& chain) const {
+    const double height = draft_.textHeight();
+    double least = area_.top() + height / 2.0;
+    for (Link& link : chain) {
+      link.textAt = std::max((link.high + link.low) / 2.0, least);
+      least = link.textAt + height;
+    }
+    double most = area_.bottom() - height / 2.0;
+    for (auto link = chain.rbegin(); link != chain.rend(); ++link) {
+      link->textAt = std::min(link->textAt, most);
+      most = link->textAt - height;
+    }
+  }
+
+  QColor colourOf(const Input* input) const {
+    return input != nullptr && input == options_.highlighted ? draft_.ink().accent : QColor();
+  }
+
+  void drawLink(const Link& link) {
+    const double shift = link.textAt - (link.high + link.low) / 2.0;
+    const bool moved = std::abs(shift) > draft_.mm(0.4);
+    mark(link.input, draft_.dimension({.from = QPointF(metalLeft_, link.low),
+                                       .to = QPointF(metalLeft_, link.high),
+                                       .offset = draft_.mm(kToLine),
+                                       .text = link.text,
+                                       .reading = Reading::Level,
+                                       .bold = link.bold,
+                                       .colour = colourOf(link.input),
+                                       .textShift = moved ? shift : 0.0}));
+  }
+
+  void mark(const Input* input, const QRectF& area) { drawn_.marks.push_back({input, area}); }
+
+  void dimensionRight() {
+    const double x = pistonRight_;
+    if (it_.squishGap) {
+      const QPointF middle(x + draft_.mm(kToLine + 0.7), (band_ + crown_) / 2.0);
+      draft_.line(QPointF(bandEnd_, band_), QPointF(x, band_), draft_.narrow());
+      QRectF area = draft_.dimension({.from = QPointF(x, band_),
+                                      .to = QPointF(x, crown_),
+                                      .offset = draft_.mm(kToLine),
+                                      .text = squishText(),
+                                      .reading = Reading::Level,
+                                      .bold = true,
+                                      .colour = colourOf(it_.wanted)});
+      area |= draft_.text(middle + QPointF(0.0, -draft_.textHeight()), Qt::AlignLeft, squishName(),
+                          true, colourOf(it_.wanted));
+      mark(it_.wanted, area);
+    }
+    mark(&in::compressionHeight,
+         draft_.dimension({.from = QPointF(x, crown_),
+                           .to = QPointF(x, pin_),
+                           .offset = draft_.mm(kToLine),
+                           .text = number(it_.compressionHeight, Kind::Length),
+                           .reading = Reading::Level,
+                           .colour = colourOf(&in::compressionHeight)}));
+    draft_.line(QPointF(pinRight_, pin_), QPointF(x, pin_), draft_.narrow());
+  }
+
+  Drafting& draft_;
+  const QRectF area_;
+  const Cylinder& it_;
+  const units::Style& style_;
+  const StackOptions& options_;
+  StackDrawn drawn_;
+  double scale_ = 1.0;  ///< [device units per m] across the stack
+  std::vector<Layer> layers_;
+  double metalLeft_ = 0.0, metalRight_ = 0.0, pistonLeft_ = 0.0, pistonRight_ = 0.0;
+  double headTop_ = 0.0, headFace_ = 0.0, deck_ = 0.0, crown_ = 0.0, blockFace_ = 0.0;
+  double foot_ = 0.0, seat_ = 0.0, bottom_ = 0.0;
+  double band_ = 0.0, bandEnd_ = 0.0, pin_ = 0.0, pinRight_ = 0.0;
+};
+
+}  // namespace
+
+StackDrawn paintStack(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                      const units::Style& style, const StackOptions& options) {
+  return StackPainter(draft, area, cylinder, style, options).paint();
+}
+
+QString stackCaption(double enlargement, int cylinder, const units::Style& style) {
+  const bool whole = enlargement == std::floor(enlargement);
+  return QStringLiteral(
+             "Cylinder %1 at top dead centre, %2 : 1 across the stack, long parts broken")
+      .arg(cylinder + 1)
+      .arg(fromCore(style.number(Kind::Ratio, enlargement, whole ? 0 : 1)));
+}
+
+QString stackInWords(const Cylinder& cylinder, const units::Style& style) {
+  QStringList parts;
+  const auto say = [&](const char* what, double value, Kind kind) {
+    parts.append(QLatin1String(what) + QLatin1Char(' ') + fromCore(style.text(kind, value)));
+  };
+  if (cylinder.squishGap) say("squish gap", *cylinder.squishGap, Kind::FineLength);
+  say("head gasket", cylinder.headGasket, Kind::FineLength);
+  if (cylinder.deckClearance) {
+    const bool proud = *cylinder.deckClearance < 0.0;
+    say(proud ? "crown above the deck by" : "crown below the deck by",
+        std::abs(*cylinder.deckClearance), Kind::FineLength);
+  }
+  if (cylinder.direct) {
+    say("deck height without spacer", cylinder.directDeck, Kind::Length);
+  } else {
+    say("barrel", cylinder.barrel, Kind::Length);
+    for (const Measure& gasket : cylinder.baseGaskets) {
+      if (gasket > 0.0) say("base gasket", gasket, Kind::FineLength);
+    }
+  }
+  say(cylinder.spacer < 0.0 ? "skim" : "spacer", std::abs(cylinder.spacer.value), Kind::FineLength);
+  if (!cylinder.direct) say("seat above the crank axis", cylinder.seat, Kind::Length);
+  return parts.join(QStringLiteral(", ")) + QLatin1Char('.');
+}
+
+}  // namespace strokewright::ui

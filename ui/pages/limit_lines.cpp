@@ -1,0 +1,171 @@
+#include "ui/pages/limit_lines.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "core/limits/results.h"
+#include "core/model/inputs.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/answering.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/link_button.h"
+#include "ui/widgets/entry_words.h"
+#include "ui/widgets/result_label.h"
+
+namespace strokewright::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+namespace in = model::in;
+
+constexpr int kMoreRevs = 500;  ///< [rpm]
+
+/// Where the number of a limit comes from, its default's origin included.
+QString originOf(const Desk& desk, int engine, const describe::Input& input) {
+  const describe::Entry& entry = desk.document.entry(engine, input);
+  const QString said = originText(entry);
+  if (!said.isEmpty()) {
+    return said;
+  }
+  return entry.known() ? LimitLines::tr("entered") : fromCore(input.standing.origin);
+}
+
+}  // namespace
+
+LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  auto* grid = new QGridLayout(this);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(8);
+  grid->setVerticalSpacing(0);
+  int column = 0;
+  for (const QString& head : {tr("stopped by"), tr("limit"), tr("from"), tr("donor, rpm"),
+                              tr("target, rpm")}) {
+    grid->addWidget(new QuietLabel(head, this), 0, column++,
+                    column > 3 ? Qt::AlignRight : Qt::AlignLeft);
+  }
+  addLine(*grid, {&in::meanPistonSpeedLimit, false, &out::ceilingPistonSpeed});
+  addLine(*grid, {&in::ringFlutterConstant, false, &out::ceilingRingFlutter});
+  addLine(*grid, {&in::rodStressLimit, false, &out::ceilingRodTension});
+  addLine(*grid, {&in::speedFactorLimit, false, &out::ceilingBigEnd});
+  addLine(*grid, {&in::provenSpeed, true, &out::ceilingDonor});
+  addLine(*grid, {&in::breathingLimit, false, &out::breathingSpeed});
+  grid->setColumnStretch(2, 1);
+  connect(&desk_.document, &Document::projectChanged, this, &LimitLines::refresh);
+  connect(&desk_.taste, &Taste::changed, this, &LimitLines::refresh);
+  refresh();
+}
+
+void LimitLines::addLine(QGridLayout& grid, Line line) {
+  const int row = grid.rowCount();
+  auto* name = new QLabel(desk_.taste.label(*line.ceiling), this);
+  name->setWordWrap(true);
+  line.number = new LinkButton({}, this);
+  line.origin = new QuietLabel({}, this);
+  line.origin->setWordWrap(true);
+  line.donorSpeed = new ResultLabel(desk_.document, desk_.donor(), *line.ceiling, -1, this);
+  line.speed = new ResultLabel(desk_.document, desk_.subject(), *line.ceiling, -1, this);
+  grid.addWidget(name, row, 0);
+  grid.addWidget(line.number, row, 1);
+  grid.addWidget(line.origin, row, 2);
+  grid.addWidget(line.donorSpeed, row, 3);
+  grid.addWidget(line.speed, row, 4);
+  connect(line.number, &LinkButton::clicked, this, [this, line] {
+    Q_EMIT desk_.entryAsked(line.donors ? desk_.donor() : desk_.subject(), line.limit);
+  });
+  for (ResultLabel* label : {line.donorSpeed, line.speed}) {
+    connect(label, &ResultLabel::whyAsked, &desk_, &Desk::whyAsked);
+    connect(label, &ResultLabel::entryAsked, &desk_, &Desk::entryAsked);
+  }
+  lines_.push_back(line);
+}
+
+void LimitLines::refresh() {
+  const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
+  for (const Line& line : lines_) {
+    const int engine = line.donors ? desk_.donor() : desk_.subject();
+    const bool stands = engine >= 0 && evaluation.inputStands(engine, *line.limit);
+    const QString number =
+        stands ? desk_.taste.value(*line.limit, evaluation.inputValue(engine, *line.limit))
+               : tr("not entered");
+    if (line.number->text() != number) {
+      line.number->setText(number);
+      line.number->setAccessibleName(desk_.taste.label(*line.limit) + u": "_s + number);
+    }
+    say(*line.origin, stands ? originOf(desk_, engine, *line.limit) : QString());
+    line.donorSpeed->setEngine(desk_.donor());
+    line.speed->setEngine(desk_.subject());
+  }
+}
+
+NextRevs::NextRevs(Desk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      heading_(new QuietLabel(tr("what would buy the next %1 rpm").arg(kMoreRevs), this)),
+      text_(new QLabel(this)) {
+  text_->setWordWrap(true);
+  text_->setTextFormat(Qt::RichText);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 8, 0, 0);
+  column->setSpacing(4);
+  column->addWidget(heading_);
+  column->addWidget(text_);
+  later_.setSingleShot(true);
+  connect(&later_, &QTimer::timeout, this, &NextRevs::refresh);
+  const auto soon = [this] {
+    if (isVisible()) {
+      later_.start();
+    }
+  };
+  connect(&desk_.document, &Document::projectChanged, this, soon);
+  connect(&desk_.taste, &Taste::changed, this, soon);
+}
+
+QString NextRevs::shownText() const { return text_->text(); }
+
+void NextRevs::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  later_.start();
+}
+
+void NextRevs::refresh() {
+  const int engine = desk_.subject();
+  if (!known(desk_, engine, out::revCeiling)) {
+    say(*text_, tr("The rev ceiling is not known yet."));
+    return;
+  }
+  const Taste& taste = desk_.taste;
+  describe::Evaluation& evaluation = desk_.document.evaluation();
+  const describe::Cell ceiling = evaluation.cell(engine, out::revCeiling);
+  const double more =
+      units::toSi(*units::findUnit(units::Kind::Speed, "rpm"), kMoreRevs);
+  QStringList alone;
+  QStringList notEnough;
+  for (const describe::Input* input : evaluation.catalogue().inputs()) {
+    if (!ceiling.notes.read.own[static_cast<std::size_t>(input->number)] ||
+        input->kind == units::Kind::Choice || input->kind == units::Kind::Count) {
+      continue;
+    }
+    const assess::Solution found = assess::solve(evaluation, engine, out::revCeiling, 0,
+                                                 ceiling.value + more, *input, -1);
+    const QString now = taste.value(*input, evaluation.inputValue(engine, *input));
+    const QString label = taste.label(*input).toHtmlEscaped();
+    if (found.value) {
+      alone += tr("%1 <b>%2</b> instead of %3")
+                   .arg(label, taste.value(*input, *found.value), now);
+    } else if (found.reached > ceiling.value) {
+      notEnough += tr("%1 (at most %2)")
+                       .arg(inSentence(label), taste.value(out::revCeiling, found.reached));
+    }
+  }
+  QString said = alone.isEmpty() ? tr("No single entry does it.") : alone.join(u"<br>"_s);
+  if (!notEnough.isEmpty()) {
+    said += u"<br>"_s + tr("Not enough alone: %1").arg(notEnough.join(u", "_s));
+  }
+  say(*text_, said);
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,67 @@
+#pragma once
+/// Every limit on the revs as a line of its own, and what would buy more revs.
+
+#include <QTimer>
+#include <QWidget>
+#include <vector>
+
+#include "core/describe/input.h"
+#include "core/describe/result.h"
+
+class QGridLayout;
+class QLabel;
+
+namespace strokewright::ui {
+
+class Desk;
+class LinkButton;
+class ResultLabel;
+
+/// Limit, the number used, where it comes from, and the speed it gives for donor and subject. The
+/// number leads to its field.
+class LimitLines final : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit LimitLines(Desk& desk, QWidget* parent = nullptr);
+
+ private:
+  struct Line {
+    const describe::Input* limit;
+    bool donors;  ///< the limit is the donor's entry
+    const describe::Result* ceiling;
+    LinkButton* number = nullptr;
+    QLabel* origin = nullptr;
+    ResultLabel* donorSpeed = nullptr;
+    ResultLabel* speed = nullptr;
+  };
+
+  void addLine(QGridLayout& grid, Line line);
+  void refresh();
+
+  Desk& desk_;
+  std::vector<Line> lines_;
+};
+
+/// For each entry the number that alone would raise the rev ceiling by 500 rpm.
+class NextRevs final : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit NextRevs(Desk& desk, QWidget* parent = nullptr);
+
+  QString shownText() const;
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void refresh();
+
+  Desk& desk_;
+  QLabel* heading_;
+  QLabel* text_;
+  QTimer later_;  ///< solving waits until the edit is on the screen
+};
+
+}  // namespace strokewright::ui

@@ -1,0 +1,90 @@
+#include <QCoreApplication>
+#include <QFormLayout>
+#include <QVBoxLayout>
+
+#include "core/chamber/results.h"
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "core/limits/results.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/answering.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/link_button.h"
+#include "ui/pages/project_text.h"
+#include "ui/pages/standing.h"
+#include "ui/print/sheet_preview.h"
+
+namespace strokewright::ui {
+
+namespace {
+
+using model::Project;
+
+QString tr(const char* text) { return QCoreApplication::translate("PaperPage", text); }
+
+Answer answer(const Desk& desk) {
+  Answer said;
+  const LeftToDo left = leftToDo(desk);
+  const bool forbidden = desk.document.assessment().forbidden();
+  said.number = forbidden               ? tr("Not yet")
+                : left.objections > 0   ? tr("With objections")
+                : left.missing > 0      ? tr("Unfinished")
+                                        : tr("Ready");
+  said.sentence = forbidden ? tr("Something forbids it; the sheet says so on its face.")
+                  : left.objections > 0
+                      ? tr("One page; what is objected to is listed on it.")
+                      : tr("One page with the section, the stack, donor and target beside it.");
+  said.further = QCoreApplication::translate("PaperPage", "%n objection(s)", nullptr,
+                                             left.objections) +
+                 QStringLiteral(" · ") +
+                 QCoreApplication::translate("PaperPage", "%n entries missing", nullptr,
+                                             left.missing);
+  return said;
+}
+
+/// The title block and the sheet.
+QWidget* picture(Desk& desk, QWidget* parent) {
+  auto* pane = new QWidget(parent);
+  struct Field {
+    QString label;
+    QString step;
+    std::string Project::*place;
+  };
+  const Field fields[] = {
+      {tr("Project"), tr("name of the project"), &Project::name},
+      {tr("Drawn for"), tr("drawn for"), &Project::drawnFor},
+      {tr("Revision"), tr("revision"), &Project::revision},
+      {tr("Note"), tr("note of the project"), &Project::note},
+  };
+  auto* block = new QFormLayout;
+  block->setVerticalSpacing(8);
+  block->addRow(new QuietLabel(tr("title block"), pane));
+  for (const Field& field : fields) {
+    block->addRow(field.label, new ProjectText(desk.document, field.label, field.step,
+                                               {.ofProject = field.place}, pane));
+  }
+  auto* preview = new SheetPreview(desk.document, desk.taste, pane);
+  QObject::connect(preview, &SheetPreview::said, &desk, &Desk::said);
+  auto* row = new QHBoxLayout(pane);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(24);
+  row->addLayout(block, 1);
+  row->addWidget(preview, 2);
+  return pane;
+}
+
+}  // namespace
+
+PageDescription paperPage() {
+  return {.key = QStringLiteral("paper"),
+          .name = tr("Paper"),
+          .question = tr("What goes to the machine?"),
+          .decides = {&out::displacement, &out::spacerToMake, &out::compressionRatio,
+                      &out::revCeiling},
+          .speaksOfAll = true,
+          .answer = &answer,
+          .picture = &picture};
+}
+
+}  // namespace strokewright::ui

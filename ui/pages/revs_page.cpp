@@ -1,0 +1,101 @@
+#include <QCoreApplication>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStringList>
+#include <QVBoxLayout>
+
+#include "core/limits/results.h"
+#include "core/model/inputs.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/answering.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/limit_lines.h"
+#include "ui/plots/limits_chart.h"
+
+namespace strokewright::ui {
+
+namespace {
+
+namespace in = model::in;
+
+QString tr(const char* text) { return QCoreApplication::translate("RevsPage", text); }
+
+QString wantedWords(const Desk& desk, int engine) {
+  const describe::Evaluation& evaluation = desk.document.assessment().evaluation();
+  if (!evaluation.inputGiven(engine, in::wantedSpeed)) {
+    return {};
+  }
+  const double wanted = evaluation.inputValue(engine, in::wantedSpeed);
+  const QString words = wanted > desk.document.assessment()(engine, out::revCeiling).value
+                            ? tr("%1 wanted: too fast")
+                            : tr("%1 wanted: below the ceiling");
+  return words.arg(desk.taste.value(in::wantedSpeed, wanted));
+}
+
+Answer answer(const Desk& desk) {
+  Answer said = answerBy(desk, out::revCeiling);
+  const int engine = desk.subject();
+  if (said.number.isEmpty()) {
+    return said;
+  }
+  QStringList words = {tr("stopped by %1").arg(figures(desk, engine, out::governs))};
+  if (known(desk, engine, out::nextCeiling) && known(desk, engine, out::governsNext)) {
+    words += tr("next %1 at %2").arg(figures(desk, engine, out::governsNext),
+                                     figures(desk, engine, out::nextCeiling));
+  }
+  words += wantedWords(desk, engine);
+  said.sentence = joined(words);
+  return said;
+}
+
+QWidget* picture(Desk& desk, QWidget* parent) {
+  auto* sides = new QSplitter(Qt::Vertical, parent);
+  sides->setChildrenCollapsible(false);
+  sides->addWidget(new LimitsChart(desk.document, desk.taste, sides));
+  auto* below = new QWidget;
+  auto* column = new QVBoxLayout(below);
+  column->setContentsMargins(0, 8, 0, 0);
+  column->addWidget(new LimitLines(desk, below));
+  column->addWidget(new NextRevs(desk, below));
+  column->addStretch(1);
+  auto* scroll = new QScrollArea(sides);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setWidgetResizable(true);
+  scroll->setWidget(below);
+  below->setAutoFillBackground(false);
+  scroll->viewport()->setAutoFillBackground(false);
+  sides->addWidget(scroll);
+  return sides;
+}
+
+}  // namespace
+
+PageDescription revsPage() {
+  return {.key = QStringLiteral("revs"),
+          .name = tr("Revs"),
+          .question = tr("How fast may it turn?"),
+          .entries = {{tr("Speeds"), {&in::wantedSpeed, &in::provenSpeed, &in::overRevShare}},
+                      {tr("Limits"),
+                       {&in::meanPistonSpeedLimit, &in::ringFlutterConstant, &in::rodStressLimit,
+                        &in::speedFactorLimit, &in::breathingLimit}},
+                      {tr("What they act on"),
+                       {&in::ringWidth, &in::rodLeastSection, &in::bigEndPinDiameter,
+                        &in::bigEndEyeDiameter}},
+                      {tr("Breathing"),
+                       {&in::inletValveCount, &in::inletValveDiameter, &in::inletFlowCoefficient,
+                        &in::soundSpeed}},
+                      {tr("Limits behind the objections"), {&in::rodLoadRatioLimit}}},
+          .results = {&out::revCeiling, &out::governs, &out::nextCeiling, &out::governsNext,
+                      &out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
+                      &out::ceilingBigEnd, &out::ceilingDonor, &out::overRevCeiling,
+                      &out::rodTension, &out::rodStress, &out::provenAcceleration,
+                      &out::provenRodTension, &out::rodLoadRatio, &out::breathingIndex,
+                      &out::breathingSpeed},
+          .decides = {&out::revCeiling},
+          .answer = &answer,
+          .picture = &picture};
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,85 @@
+#include "ui/pages/title_strip.h"
+
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/comparison.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/link_button.h"
+#include "ui/pages/standing.h"
+#include "ui/widgets/ink.h"
+
+namespace strokewright::ui {
+
+using namespace Qt::StringLiterals;
+using units::Kind;
+
+TitleStrip::TitleStrip(Desk& desk, QWidget* parent)
+    : QWidget(parent), desk_(desk), cells_(new QHBoxLayout(this)) {
+  cells_->setContentsMargins(24, 4, 12, 4);
+  cells_->setSpacing(24);
+  project_ = addCell(tr("project"), 3);
+  engine_ = addCell(tr("engine"), 3);
+  units_ = addCell(tr("units"), 2);
+  revision_ = addCell(tr("revision"), 1);
+  saved_ = addCell(tr("saved"), 3);
+  left_ = addCell(tr("open"), 4);
+  connect(&desk_.document, &Document::projectChanged, this, &TitleStrip::refresh);
+  connect(&desk_.document, &Document::fileChanged, this, &TitleStrip::refreshFile);
+  connect(&desk_.taste, &Taste::changed, this, &TitleStrip::refresh);
+  refresh();
+  refreshFile();
+}
+
+QLabel* TitleStrip::addCell(const QString& caption, int share) {
+  auto* cell = new QVBoxLayout;
+  cell->setSpacing(0);
+  cell->addWidget(new QuietLabel(caption, this));
+  auto* value = new QLabel(this);
+  value->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  value->setTextFormat(Qt::PlainText);
+  cell->addWidget(value);
+  cells_->addLayout(cell, share);
+  return value;
+}
+
+void TitleStrip::refresh() {
+  const model::Project& project = desk_.document.project();
+  const Taste& taste = desk_.taste;
+  say(*project_, project.name.empty() ? desk_.document.shownName() : fromCore(project.name));
+  say(*engine_, desk_.subject() < 0 ? QString() : engineName(desk_, desk_.subject()));
+  say(*units_, taste.unit(Kind::Length) + u" · "_s + taste.unit(Kind::Volume) + u" · "_s +
+                   taste.unit(Kind::Mass));
+  say(*revision_, project.revision.empty() ? u"–"_s : fromCore(project.revision));
+  const LeftToDo left = leftToDo(desk_);
+  say(*left_, tr("%n objection(s)", nullptr, left.objections) + u" · "_s +
+                  tr("%n entries missing", nullptr, left.missing));
+}
+
+void TitleStrip::refreshFile() {
+  const QString path = desk_.document.path();
+  const QString time =
+      path.isEmpty() ? tr("never")
+                     : desk_.taste.locale().toString(QFileInfo(path).lastModified(),
+                                                     u"yyyy-MM-dd HH:mm"_s);
+  say(*saved_, desk_.document.modified() && !path.isEmpty() ? tr("%1, changed since").arg(time)
+                                                            : time);
+  refresh();
+}
+
+void TitleStrip::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.fillRect(0, 0, width(), 2, ink::text(palette()));
+  painter.setPen(ink::rule(palette()));
+  for (int i = 1; i < cells_->count(); ++i) {
+    const int x = cells_->itemAt(i)->geometry().left() - cells_->spacing() / 2;
+    painter.drawLine(x, 2, x, height());
+  }
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,265 @@
+#include "ui/plots/bore_stroke_map.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "core/chamber/results.h"
+#include "core/compression/results.h"
+#include "core/limits/results.h"
+#include "core/model/entry_text.h"
+#include "core/model/inputs.h"
+#include "core/motion/results.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/plots/bore_stroke_scene.h"
+#include "ui/plots/plot_readout.h"
+#include "ui/plots/plot_widget.h"
+#include "ui/plots/refresher.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Cell;
+using describe::Entry;
+using describe::Input;
+using describe::Result;
+using describe::State;
+using units::Kind;
+namespace in = model::in;
+
+constexpr auto kDragKey = "bore and stroke on the map";
+constexpr double kPerMetre = 1e4;  // steps of 0.1 mm
+
+double snapped(double metres) { return std::round(metres * kPerMetre) / kPerMetre; }
+
+bool sameStep(double a, double b) { return std::abs(a - b) < 1e-9; }
+
+/// The entry with another length in it, in millimetres. Its ± and note stay; that it was measured
+/// does not.
+Entry withLength(const Entry& before, const Input& input, double metres) {
+  units::Style plain;
+  std::string text = plain.editable(Kind::Length, metres) + " mm";
+  if (before.plusMinus) text += " ± " + plain.editable(Kind::Length, *before.plusMinus) + " mm";
+  Entry entry = model::entryFrom(input, text, units::UnitGroup::metric());
+  entry.oneSigma = before.oneSigma;
+  entry.note = before.note;
+  if (before.origin != describe::Origin::Measured) entry.origin = before.origin;
+  return entry;
+}
+
+}  // namespace
+
+class BoreStrokeMap::Parts {
+ public:
+  Parts(Document& openDocument, Taste& readersTaste, BoreStrokeMap& view)
+      : document(openDocument),
+        taste(readersTaste),
+        plot(new PlotWidget(&view)),
+        readout(new PlotReadout(&view)),
+        caption(new QLabel(&view)),
+        put(new QPushButton(tr("&Put into the target"), &view)) {
+    caption->setWordWrap(true);
+    auto* const row = new QHBoxLayout;
+    row->setSpacing(16);
+    row->addWidget(readout, 1);
+    row->addWidget(put, 0, Qt::AlignTop);
+    auto* const column = new QVBoxLayout(&view);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    column->addWidget(plot, 1);
+    column->addLayout(row);
+    column->addWidget(caption);
+    plot->setAccessibleName(tr("Map of bore and stroke"));
+    put->setToolTip(tr("Bore and stroke of the cross-hair, to the nearest 0.1 mm (Enter)"));
+  }
+
+  void refresh() {
+    const assess::Assessment& assessment = document.assessment();
+    if (document.project().target() < 0) {
+      trial.reset();
+      plot->setScene({});
+      readout->show({}, {});
+      caption->setText(tr("The map needs a target."));
+      return;
+    }
+    trial.emplace(assessment);
+    if (!dragging) keepWindow(assessment);
+    if (!held || dragging) cross = trial->here().value_or(centre());
+    plot->setScene(boreStrokeScene(*trial, assessment, taste, window));
+    caption->setText(captionText());
+    showCross();
+  }
+
+  /// The window moves only when an engine leaves it or would be lost in it.
+  void keepWindow(const assess::Assessment& assessment) {
+    const MapWindow wanted = windowFor(assessment);
+    bool fits =
+        wanted.most.bore - wanted.least.bore > 0.5 * (window.most.bore - window.least.bore) &&
+        wanted.most.stroke - wanted.least.stroke > 0.5 * (window.most.stroke - window.least.stroke);
+    for (int engine = 0; engine < assessment.evaluation().engines(); ++engine) {
+      const auto pair = pairOf(assessment, engine);
+      fits = fits && (!pair || window.holds(*pair));
+    }
+    if (!fits) window = wanted;
+  }
+
+  Pair centre() const {
+    return {snapped(0.5 * (window.least.bore + window.most.bore)),
+            snapped(0.5 * (window.least.stroke + window.most.stroke))};
+  }
+
+  QString captionText() const {
+    const model::Project& project = document.project();
+    const describe::Evaluation& evaluation = document.assessment().evaluation();
+    const QString follows =
+        trial->squishIsHeld()
+            ? tr("The spacer follows the squish gap wanted, %1")
+                  .arg(taste.shown(Kind::FineLength,
+                                   evaluation.inputValue(trial->target(), in::wantedSquish)))
+            : tr("The spacer follows what is wanted of the deck");
+    QString text =
+        tr("%1, and the head gasket's bore the bore; chamber, masses, rod and compression height "
+           "of %2 stay.")
+            .arg(follows, nameOf(project, trial->target()));
+    if (document.assessment()(trial->target(), out::workingSpeed).state != State::Value) {
+      text += tr(" Regions of the rev limits wait for the revs wanted.");
+    }
+    const QString why = whyNot(document.assessment(), taste, trial->target(), out::displacement);
+    if (!why.isEmpty()) text += tr(" The target %1.").arg(why);
+    return text;
+  }
+
+  QString shown(const Cell& cell, const Result& result) const {
+    return cell.state == State::Value ? taste.value(result, cell.value) : QStringLiteral("–");
+  }
+
+  QString ceilingAt(const Pair& pair) {
+    const QString ceiling = shown(trial->at(pair, out::revCeiling), out::revCeiling);
+    const Cell governs = trial->at(pair, out::governs);
+    if (governs.state != State::Value) return ceiling;
+    return tr("%1 by %2").arg(ceiling, taste.value(out::governs, governs.value));
+  }
+
+  QStringList rowOf(const QString& name, const Pair& pair) {
+    QStringList row{name, taste.shown(Kind::Length, pair.bore),
+                    taste.shown(Kind::Length, pair.stroke)};
+    for (const Result* result :
+         {&out::displacement, &out::compressionRatio, &out::meanPistonSpeed}) {
+      row << shown(trial->at(pair, *result), *result);
+    }
+    return row << ceilingAt(pair);
+  }
+
+  void showCross() {
+    if (!trial) return;
+    std::vector<QStringList> rows{rowOf(tr("cross-hair"), cross)};
+    if (const auto here = trial->here()) {
+      rows.push_back(rowOf(nameOf(document.project(), trial->target()), *here));
+    }
+    readout->show({QString(), tr("Bore"), tr("Stroke"), tr("Displacement"), tr("Compression"),
+                   tr("Mean piston speed"), tr("Rev ceiling")},
+                  rows);
+    const units::Style& style = taste.style();
+    plot->setCursor({.x = toShown(style, Kind::Length, cross.bore),
+                     .y = toShown(style, Kind::Length, cross.stroke)});
+    plot->setAccessibleDescription(readout->text());
+  }
+
+  Pair pairAt(QPointF shownAt) const {
+    const units::Style& style = taste.style();
+    return {snapped(fromShown(style, Kind::Length, shownAt.x())),
+            snapped(fromShown(style, Kind::Length, shownAt.y()))};
+  }
+
+  void moveTo(const Pair& pair) {
+    constexpr double kLeast = 1e-3;
+    held = true;
+    cross = {std::max(pair.bore, kLeast), std::max(pair.stroke, kLeast)};
+    showCross();
+  }
+
+  /// Bore and stroke of the target, through the one door.
+  void enter(const Pair& pair, const QString& mergeKey) {
+    const int target = document.project().target();
+    if (target < 0 || pair.bore <= 0.0 || pair.stroke <= 0.0) return;
+    const auto here = pairOf(document.assessment(), target);
+    const bool sameBore = here && sameStep(here->bore, pair.bore);
+    const bool sameStroke = here && sameStep(here->stroke, pair.stroke);
+    const auto change = [&](model::Project& project) {
+      model::Engine& engine = project.engines[static_cast<std::size_t>(target)];
+      const auto set = [&](const Input& input, double metres) {
+        engine.set(input, withLength(engine[input], input, metres));
+      };
+      const bool byThrow = engine[in::crankThrow].known();
+      if (!sameBore) set(in::bore, pair.bore);
+      if (!sameStroke && byThrow) set(in::crankThrow, 0.5 * pair.stroke);
+      if (!sameStroke && (!byThrow || engine[in::stroke].known())) set(in::stroke, pair.stroke);
+    };
+    document.edit(tr("bore and stroke of %1").arg(nameOf(document.project(), target)), change,
+                  mergeKey);
+  }
+
+  void drag(QPointF shownAt) {
+    if (!dragging) document.closeStep();
+    dragging = true;
+    enter(pairAt(shownAt), QLatin1String(kDragKey));
+  }
+
+  void drop() {
+    dragging = false;
+    document.closeStep();
+    refresh();
+  }
+
+  void giveUp() {
+    document.undoOpenStep(QLatin1String(kDragKey));
+    drop();
+  }
+
+  Document& document;
+  Taste& taste;
+  PlotWidget* plot;
+  PlotReadout* readout;
+  QLabel* caption;
+  QPushButton* put;
+  std::optional<Trial> trial;
+  MapWindow window;
+  Pair cross;
+  bool held = false;  // the cross-hair stays where the person put it
+  bool dragging = false;
+};
+
+BoreStrokeMap::BoreStrokeMap(Document& document, Taste& taste, QWidget* parent)
+    : QWidget(parent), parts_(std::make_unique<Parts>(document, taste, *this)) {
+  Parts* const parts = parts_.get();
+  new Refresher(document, taste, *this, [parts] { parts->refresh(); });
+  connect(parts->plot, &PlotWidget::cursorAsked, this,
+          [parts](QPointF at) { parts->moveTo(parts->pairAt(at)); });
+  connect(parts->plot, &PlotWidget::cursorStepped, this, [parts](QPoint steps) {
+    parts->moveTo({snapped(parts->cross.bore + steps.x() / kPerMetre),
+                   snapped(parts->cross.stroke + steps.y() / kPerMetre)});
+  });
+  connect(parts->plot, &PlotWidget::confirmed, this, &BoreStrokeMap::putIntoTarget);
+  connect(parts->put, &QPushButton::clicked, this, &BoreStrokeMap::putIntoTarget);
+  connect(parts->plot, &PlotWidget::markDragged, this,
+          [parts](int /*mark*/, QPointF at) { parts->drag(at); });
+  connect(parts->plot, &PlotWidget::markDropped, this, [parts] { parts->drop(); });
+  connect(parts->plot, &PlotWidget::dragGivenUp, this, [parts] { parts->giveUp(); });
+}
+
+BoreStrokeMap::~BoreStrokeMap() = default;
+
+double BoreStrokeMap::bore() const { return parts_->cross.bore; }
+double BoreStrokeMap::stroke() const { return parts_->cross.stroke; }
+void BoreStrokeMap::setCrossHair(double bore, double stroke) { parts_->moveTo({bore, stroke}); }
+QString BoreStrokeMap::readout() const { return parts_->readout->text(); }
+
+void BoreStrokeMap::putIntoTarget() {
+  parts_->enter({snapped(parts_->cross.bore), snapped(parts_->cross.stroke)}, {});
+}
+
+}  // namespace strokewright::ui

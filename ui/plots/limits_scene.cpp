@@ -1,0 +1,181 @@
+#include "ui/plots/limits_scene.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <array>
+#include <optional>
+
+#include "core/limits/results.h"
+#include "core/motion/results.h"
+#include "ui/document/taste.h"
+#include "ui/plots/engines_shown.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Result;
+using describe::State;
+using units::Kind;
+
+QString tr(const char* text) { return QCoreApplication::translate("LimitsChart", text); }
+
+struct Line {
+  const Result* ceiling;
+  QString name;
+  bool governs;  ///< may govern; breathing may not
+};
+
+std::vector<Line> lines() {
+  const std::array may{&out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
+                       &out::ceilingBigEnd, &out::ceilingDonor};
+  std::vector<Line> all;
+  for (std::size_t i = 0; i < may.size(); ++i) {
+    all.push_back({may[i], fromCore(out::governs.choices[i].label), true});
+  }
+  all.push_back({&out::breathingSpeed, tr("breathing (power, not safety)"), false});
+  return all;
+}
+
+/// [rad/s] the lowest over all cylinders.
+std::optional<double> lowest(const assess::Assessment& assessment, int engine,
+                             const Result& ceiling) {
+  std::optional<double> least;
+  for (int i = 0; i < assessment.evaluation().cylinders(engine); ++i) {
+    const describe::Cell& cell = assessment(engine, ceiling, i);
+    if (cell.state == State::Value) least = std::min(least.value_or(cell.value), cell.value);
+  }
+  return least;
+}
+
+class Chart {
+ public:
+  Chart(const assess::Assessment& assessment, const Taste& taste)
+      : assessment_(assessment), taste_(taste) {
+    scene_.style = taste.style();
+    scene_.panels.resize(1);
+  }
+
+  PlotScene draw() {
+    const model::Project& project = assessment_.project();
+    const int target = project.target();
+    const int donor = project.referenceDonor;
+    double row = 0.0;
+    for (const Line& line : lines()) {
+      row -= line.governs ? 1.0 : 1.6;
+      scene_.panels[0].y.names.emplace_back(row, line.name);
+      if (target >= 0) drawTarget(target, line, row);
+      if (donor >= 0 && donor != target) drawDonor(donor, line, row);
+    }
+    drawWanted(target, row);
+    PlotAxis& x = scene_.panels[0].x;
+    x.title = titled(tr("Shaft speed"), taste_, Kind::Speed);
+    x.to = most_ > 0.0 ? 1.22 * most_ : 1.0;
+    scene_.panels[0].y.from = row - 0.7;
+    scene_.panels[0].y.to = 0.0;
+    scene_.table = [rows = rows_](const PlotScene&) { return rows; };
+    return std::move(scene_);
+  }
+
+ private:
+  void drawTarget(int target, const Line& line, double row) {
+    const auto speed = lowest(assessment_, target, *line.ceiling);
+    if (!speed) {
+      write({0.0, row}, whyNot(assessment_, taste_, target, *line.ceiling));
+      return;
+    }
+    const bool first = line.governs && assessment_(target, out::revCeiling).value == *speed;
+    drawBar(*speed, row + 0.02, 0.36,
+            {.ink = line.governs ? (first ? Ink::Vermilion : Ink::Blue) : Ink::Faint,
+             .fill = line.governs ? PlotRegion::Fill::Solid : PlotRegion::Fill::Rising,
+             .outline = Qt::SolidLine,
+             .heavy = first});
+    const QString text = taste_.shown(Kind::Speed, *speed);
+    write({shown(*speed), row + 0.2}, first ? tr("%1, stops it first").arg(text) : text);
+    note(target, line, *speed);
+  }
+
+  void drawDonor(int donor, const Line& line, double row) {
+    const auto speed = lowest(assessment_, donor, *line.ceiling);
+    if (!speed) return;
+    drawBar(*speed, row - 0.28, 0.24,
+            {.ink = Ink::Text, .fill = PlotRegion::Fill::Open, .outline = Qt::DashLine});
+    write({shown(*speed), row - 0.16},
+          tr("%1 %2").arg(nameOf(assessment_.project(), donor), taste_.shown(Kind::Speed, *speed)));
+    note(donor, line, *speed);
+  }
+
+  void drawBar(double speed, double foot, double height, PlotRegion bar) {
+    const double end = shown(speed);
+    bar.corners = {{0.0, foot}, {end, foot}, {end, foot + height}, {0.0, foot + height}};
+    scene_.regions.push_back(std::move(bar));
+    most_ = std::max(most_, end);
+  }
+
+  void drawWanted(int target, double lastRow) {
+    if (target < 0 || assessment_(target, out::workingSpeed).state != State::Value) return;
+    const double wanted = assessment_(target, out::workingSpeed).value;
+    PlotCurve line;
+    line.heavy = true;
+    line.x = {shown(wanted), shown(wanted)};
+    line.y = {lastRow - 0.7, 0.0};
+    scene_.curves.push_back(std::move(line));
+    write({shown(wanted), -0.12}, tr("wanted %1").arg(taste_.shown(Kind::Speed, wanted)));
+    most_ = std::max(most_, shown(wanted));
+  }
+
+  void write(QPointF at, const QString& text) {
+    scene_.marks.push_back({.at = at, .label = text, .shape = PlotMark::Shape::None});
+  }
+
+  void note(int engine, const Line& line, double speed) {
+    if (rows_.columns.empty()) {
+      rows_.columns = {{.heading = tr("Engine")},
+                       {.heading = tr("Limit")},
+                       {.heading = titled(tr("Ceiling"), taste_, Kind::Speed), .decimals = 1}};
+    }
+    rows_.columns[0].words.push_back(nameOf(assessment_.project(), engine));
+    rows_.columns[1].words.push_back(line.name);
+    rows_.columns[2].numbers.push_back(shown(speed));
+  }
+
+  double shown(double speed) const { return toShown(taste_.style(), Kind::Speed, speed); }
+
+  const assess::Assessment& assessment_;
+  const Taste& taste_;
+  PlotScene scene_;
+  PlotTable rows_;
+  double most_ = 0.0;
+};
+
+}  // namespace
+
+PlotScene limitsScene(const assess::Assessment& assessment, const Taste& taste) {
+  return Chart(assessment, taste).draw();
+}
+
+QString limitsSentence(const assess::Assessment& assessment, const Taste& taste) {
+  const int target = assessment.project().target();
+  if (target < 0) return tr("There is no target to judge.");
+  const QString why = whyNot(assessment, taste, target, out::revCeiling);
+  if (!why.isEmpty()) return tr("The rev ceiling %1.").arg(why);
+  const auto value = [&](const Result& result) {
+    return taste.value(result, assessment(target, result).value);
+  };
+  QStringList sentences{
+      tr("%1 stops at %2, by %3.")
+          .arg(nameOf(assessment.project(), target), value(out::revCeiling), value(out::governs))};
+  if (assessment(target, out::nextCeiling).state == State::Value) {
+    sentences
+        << tr("Next would be %1 at %2.").arg(value(out::governsNext), value(out::nextCeiling));
+  }
+  for (const Line& line : lines()) {
+    const describe::Cell& cell = assessment(target, *line.ceiling);
+    if (cell.state != State::Waits) continue;
+    sentences << tr("Not counted: %1, which %2.")
+                     .arg(line.name, whyNot(assessment, taste, target, *line.ceiling));
+  }
+  return sentences.join(u' ');
+}
+
+}  // namespace strokewright::ui

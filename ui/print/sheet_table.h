@@ -1,0 +1,50 @@
+#pragma once
+/// The table of the sheet: donor, target, variant, difference.
+
+#include <QPointF>
+#include <QString>
+#include <vector>
+
+#include "core/sheet/sheet.h"
+#include "ui/drawings/drafting.h"
+
+namespace strokewright::ui {
+
+class SheetTable {
+ public:
+  /// @param width [device units]
+  /// @param brief numbers that are too wide for their share may be said in brief
+  SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool brief);
+
+  /// Everything finds room beside everything else.
+  bool fits() const;
+  /// @param pitch [mm] from row to row
+  double height(double pitch) const;  ///< [device units]
+  void paint(QPointF topLeft, double pitch);
+
+ private:
+  struct Line {
+    QString label;
+    QString unit;
+    std::vector<QString> texts;
+    QString difference;
+    sheet::Emphasis emphasis = sheet::Emphasis::Plain;
+    bool beginsGroup = false;
+  };
+
+  Line lineOf(const sheet::Row& row, double share, bool brief) const;
+  double labelWidth(const Line& line) const;
+  void paintHeading(QPointF topLeft, double pitch);
+  void paintLine(const Line& line, QPointF topLeft, double pitch);
+  void rightAligned(double right, double y, double width, const QString& text, bool bold,
+                    const QColor& colour);
+
+  Drafting& draft_;
+  const sheet::Sheet& sheet_;
+  double width_;
+  std::vector<Line> lines_;
+  double labels_ = 0.0;           ///< [device units]
+  std::vector<double> columns_;   ///< [device units] widths, the difference last
+};
+
+}  // namespace strokewright::ui

@@ -1,0 +1,49 @@
+#include "ui/print/text_flow.h"
+
+#include <QPainter>
+#include <QTextLayout>
+#include <utility>
+
+namespace strokewright::ui {
+
+TextFlow::TextFlow(const QFont& font, QPaintDevice& device, std::function<LineRoom(double)> room)
+    : font_(font), device_(device), room_(std::move(room)) {}
+
+void TextFlow::layOut(QTextLayout& layout, const Paragraph& paragraph, double from) const {
+  QFont bold = font_;
+  bold.setBold(true);
+  QTextLayout::FormatRange lead;
+  lead.start = 0;
+  lead.length = static_cast<int>(paragraph.lead.size());
+  lead.format.setFont(bold);
+  layout.setFormats({lead});
+  layout.setCacheEnabled(true);
+  double y = from;
+  layout.beginLayout();
+  for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+    const LineRoom room = room_(y);
+    line.setLineWidth(room.width);
+    line.setPosition(QPointF(room.left, y));
+    y += line.height();
+  }
+  layout.endLayout();
+}
+
+double TextFlow::height(const Paragraph& paragraph, double from) const {
+  QTextLayout layout(paragraph.lead + QStringLiteral("\u2002") + paragraph.text, font_, &device_);
+  layOut(layout, paragraph, from);
+  double height = 0.0;
+  for (int i = 0; i < layout.lineCount(); ++i) height += layout.lineAt(i).height();
+  return height;
+}
+
+double TextFlow::draw(QPainter& painter, const Paragraph& paragraph, double from) const {
+  QTextLayout layout(paragraph.lead + QStringLiteral("\u2002") + paragraph.text, font_, &device_);
+  layOut(layout, paragraph, from);
+  layout.draw(&painter, QPointF(0.0, 0.0));
+  double next = from;
+  for (int i = 0; i < layout.lineCount(); ++i) next += layout.lineAt(i).height();
+  return next;
+}
+
+}  // namespace strokewright::ui

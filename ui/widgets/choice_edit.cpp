@@ -1,0 +1,93 @@
+#include "ui/widgets/choice_edit.h"
+
+#include <QFocusEvent>
+#include <QHelpEvent>
+#include <QToolTip>
+#include <QWheelEvent>
+#include <algorithm>
+
+#include "ui/document/entry_text.h"
+#include "ui/document/taste.h"
+#include "ui/widgets/entry_words.h"
+
+namespace strokewright::ui {
+
+ChoiceEdit::ChoiceEdit(Document& document, int engine, const describe::Input& input,
+                       QWidget* parent)
+    : QComboBox(parent), document_(document), engine_(engine), input_(input) {
+  setFocusPolicy(Qt::StrongFocus);
+  setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  connect(this, &QComboBox::activated, this, &ChoiceEdit::choose);
+  connect(&document, &Document::projectChanged, this, &ChoiceEdit::refresh);
+  connect(&document.taste(), &Taste::changed, this, &ChoiceEdit::refresh);
+  refresh();
+}
+
+void ChoiceEdit::setEngine(int engine) {
+  engine_ = engine;
+  refresh();
+}
+
+/// Nothing entered first, then the choices, then what is none of them.
+QStringList ChoiceEdit::wantedItems() const {
+  const Taste& taste = document_.taste();
+  const describe::Entry& entry = document_.entry(engine_, input_);
+  const QString standing = entryDefault(document_, engine_, input_);
+  QStringList items{standing.isEmpty() ? QStringLiteral("–") : QStringLiteral("– ") + standing};
+  for (const describe::Choice& choice : input_.choices) {
+    items += taste.inTerms(fromCore(choice.label));
+  }
+  const bool ofThem = entry.values.size() == 1 || (!entry.known() && entry.text.empty());
+  if (!ofThem) items += entryText(input_, entry, taste.style());
+  return items;
+}
+
+void ChoiceEdit::refresh() {
+  if (engine_ >= static_cast<int>(document_.project().engines.size())) return;
+  const QStringList items = wantedItems();
+  if (items != shownItems_) {
+    shownItems_ = items;
+    clear();
+    addItems(items);
+  }
+  const describe::Entry& entry = document_.entry(engine_, input_);
+  const bool other = items.size() > static_cast<qsizetype>(input_.choices.size()) + 1;
+  const int chosen = entry.known() ? static_cast<int>(entry.values.front()) + 1 : 0;
+  setCurrentIndex(other ? count() - 1 : chosen);
+  setAccessibleName(entryName(document_, engine_, input_));
+  setAccessibleDescription(entryTip(document_, engine_, input_));
+}
+
+void ChoiceEdit::choose(int item) {
+  const auto choice = static_cast<std::size_t>(std::max(0, item - 1));
+  if (choice >= input_.choices.size()) return;
+  document_.type(engine_, input_, item == 0 ? QString() : fromCore(input_.choices[choice].key));
+}
+
+bool ChoiceEdit::event(QEvent* event) {
+  if (event->type() != QEvent::ToolTip) return QComboBox::event(event);
+  QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(),
+                     tipFrom(entryTip(document_, engine_, input_)), this);
+  return true;
+}
+
+void ChoiceEdit::focusInEvent(QFocusEvent* event) {
+  QComboBox::focusInEvent(event);
+  Q_EMIT attention(&input_);
+}
+
+void ChoiceEdit::focusOutEvent(QFocusEvent* event) {
+  QComboBox::focusOutEvent(event);
+  if (event->reason() != Qt::PopupFocusReason) document_.closeStep();
+  Q_EMIT attention(nullptr);
+}
+
+void ChoiceEdit::wheelEvent(QWheelEvent* event) {
+  if (hasFocus()) {
+    QComboBox::wheelEvent(event);
+  } else {
+    event->ignore();
+  }
+}
+
+}  // namespace strokewright::ui

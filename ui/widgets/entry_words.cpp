@@ -1,0 +1,155 @@
+#include "ui/widgets/entry_words.h"
+
+#include <QStringList>
+#include <algorithm>
+#include <limits>
+
+#include "core/units/parse.h"
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Entry;
+using describe::Finding;
+using describe::Input;
+using describe::Limits;
+using units::Heed;
+using units::Kind;
+
+QString tr(const char* text) { return QObject::tr(text); }
+
+QString valueList(const Taste& taste, const Input& input, const std::vector<double>& values) {
+  QStringList all;
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    all +=
+        i + 1 < values.size() ? taste.number(input.kind, values[i]) : taste.value(input, values[i]);
+  }
+  return all.join(QStringLiteral("; "));
+}
+
+QString typicalLine(const Taste& taste, const Input& input) {
+  if (input.kind == Kind::Choice) return {};
+  return tr("Typical: %1.").arg(taste.value(input, input.typical));
+}
+
+QString usualLine(const Taste& taste, const Input& input) {
+  constexpr double kNone = std::numeric_limits<double>::infinity();
+  const Limits& usual = input.usual;
+  const bool below = usual.least > -kNone;
+  const bool above = usual.most < kNone;
+  if (below && above) {
+    return tr("Usual: %1 to %2.")
+        .arg(taste.number(input.kind, usual.least), taste.value(input, usual.most));
+  }
+  if (below) return tr("Usual: at least %1.").arg(taste.value(input, usual.least));
+  if (above) return tr("Usual: at most %1.").arg(taste.value(input, usual.most));
+  return {};
+}
+
+QString valueLine(const Taste& taste, const Input& input, const Entry& entry) {
+  if (!entry.known() || input.kind == Kind::Choice) return {};
+  const QString line = QStringLiteral("= ") + valueList(taste, input, entry.values);
+  const QString other = taste.inOtherSystem(input.kind, entry.values.front());
+  return other.isEmpty() ? line : line + QStringLiteral(" (%1)").arg(other);
+}
+
+QString accuracyLine(const Taste& taste, const Input& input) {
+  if (input.plusMinus <= 0.0) return {};
+  return tr("By %1: ± %2.")
+      .arg(taste.inTerms(fromCore(input.instrument)), taste.shown(input.kind, input.plusMinus, 3));
+}
+
+QString waitingLine(const Document& document, int engine, const Input& input) {
+  const int waiting = document.assessment().waiting(engine, input);
+  if (waiting == 0) return {};
+  return waiting == 1 ? tr("One result waits for it.") : tr("%1 results wait for it.").arg(waiting);
+}
+
+QStringList findingLines(const Document& document, int engine, const Input& input) {
+  QStringList lines;
+  for (const Finding& finding : document.assessment().findings(engine)) {
+    if (!finding.about.empty() && finding.about.front() == &input) {
+      lines += fromCore(describe::weightWord(finding.weight)) + QStringLiteral(": ") +
+               findingText(document.taste(), finding);
+    }
+  }
+  return lines;
+}
+
+}  // namespace
+
+QString findingText(const Taste& taste, const Finding& finding) {
+  const QString says = taste.sentence(finding.says);
+  if (finding.hint.pattern.empty()) return says;
+  return says + QChar(u' ') + taste.sentence(finding.hint);
+}
+
+QString entryEcho(const Document& document, int engine, const Input& input) {
+  const Entry& entry = document.entry(engine, input);
+  if (!entry.known() || entry.text.empty()) return {};
+  const Taste& taste = document.taste();
+  if (entry.unit != taste.style().unit(input.kind)) return {};
+  const units::Parsed read = units::parse(input.kind, entry.text, taste.style().group[input.kind]);
+  const bool says = std::ranges::any_of(
+      read.heeds, [](Heed heed) { return heed == Heed::Fraction || heed == Heed::OtherUnit; });
+  return says ? QStringLiteral("= ") + valueList(taste, input, entry.values) : QString();
+}
+
+QString entryDefault(const Document& document, int engine, const Input& input) {
+  if (!input.standing.exists()) return {};
+  const double value = document.assessment().evaluation().inputValue(engine, input);
+  return tr("%1 (default)").arg(document.taste().value(input, value));
+}
+
+QString entryName(const Document& document, int engine, const Input& input) {
+  QStringList parts{document.taste().label(input), document.engineName(engine)};
+  const QString unit = document.taste().unit(input.kind);
+  if (!unit.isEmpty()) parts += unit;
+  return parts.join(QStringLiteral(", "));
+}
+
+QString entryTip(const Document& document, int engine, const Input& input) {
+  const Taste& taste = document.taste();
+  const Entry& entry = document.entry(engine, input);
+  QStringList lines = findingLines(document, engine, input);
+  lines += valueLine(taste, input, entry);
+  lines += originText(entry);
+  lines += fromCore(entry.note);
+  lines += taste.inTerms(fromCore(input.measure));
+  lines += typicalLine(taste, input) + QChar(u' ') + usualLine(taste, input);
+  lines += accuracyLine(taste, input);
+  if (!input.synonyms.empty()) lines += tr("Also: %1.").arg(fromCore(input.synonyms));
+  if (input.standing.exists() && !entry.known()) {
+    lines += tr("Default: %1.").arg(taste.inTerms(fromCore(input.standing.origin)));
+  }
+  lines += waitingLine(document, engine, input);
+  lines.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
+  return lines.join(QChar(u'\n'));
+}
+
+QString originText(const Entry& entry) {
+  QStringList parts;
+  if (entry.origin != describe::Origin::NotSaid) {
+    parts += fromCore(describe::originLabel(entry.origin));
+  }
+  for (const std::string& part : {entry.instrument, entry.date}) {
+    if (!part.empty()) parts += fromCore(part);
+  }
+  return parts.join(QStringLiteral(", "));
+}
+
+const Finding* findingAbout(const Document& document, int engine, const Input& input) {
+  const auto findings = document.assessment().findings(engine);
+  const auto found = std::ranges::find_if(findings, [&](const Finding& finding) {
+    return !finding.about.empty() && finding.about.front() == &input;
+  });
+  return found == findings.end() ? nullptr : &*found;
+}
+
+QString tipFrom(const QString& plainLines) {
+  return QStringLiteral("<p>%1</p>")
+      .arg(plainLines.toHtmlEscaped().replace(QChar(u'\n'), QStringLiteral("<br>")));
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,47 @@
+#include "ui/widgets/ink.h"
+
+#include <QFontMetrics>
+
+namespace strokewright::ui::ink {
+namespace {
+
+constexpr int kHalfLight = 128;
+
+QColor mixed(const QColor& a, const QColor& b, double shareOfA) {
+  const auto mix = [shareOfA](int x, int y) {
+    return static_cast<int>(shareOfA * x + (1.0 - shareOfA) * y);
+  };
+  return {mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue())};
+}
+
+QColor either(const QPalette& palette, const char* onLight, const char* onDark) {
+  return QColor(QLatin1StringView(dark(palette) ? onDark : onLight));
+}
+
+}  // namespace
+
+bool dark(const QPalette& palette) {
+  return palette.color(QPalette::Window).lightness() < kHalfLight;
+}
+
+QColor text(const QPalette& palette) { return palette.color(QPalette::WindowText); }
+
+QColor muted(const QPalette& palette) {
+  return mixed(text(palette), palette.color(QPalette::Window), 0.68);
+}
+
+QColor rule(const QPalette& palette) {
+  return mixed(text(palette), palette.color(QPalette::Window), 0.5);
+}
+
+QColor accent(const QPalette& palette) { return either(palette, "#00659e", "#6cc1f0"); }
+
+QColor objects(const QPalette& palette) { return either(palette, "#8f4a00", "#f0b040"); }
+
+QColor forbids(const QPalette& palette) { return either(palette, "#a01818", "#ff9a8a"); }
+
+int figuresBeforeMark(const QFontMetrics& metrics) {
+  return metrics.horizontalAdvance(QStringLiteral("00\u202F000"));
+}
+
+}  // namespace strokewright::ui::ink

@@ -1,0 +1,61 @@
+#include "ui/widgets/origin_dialog.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Origin;
+
+constexpr Origin kOrigins[] = {Origin::NotSaid,   Origin::Measured, Origin::MakersBook,
+                               Origin::Catalogue, Origin::Assumed,  Origin::Computed};
+
+}  // namespace
+
+OriginDialog::OriginDialog(const Document& document, int engine, const describe::Input& input,
+                           QWidget* parent)
+    : QDialog(parent),
+      origin_(new QComboBox(this)),
+      instrument_(new QLineEdit(this)),
+      date_(new QLineEdit(this)),
+      note_(new QPlainTextEdit(this)) {
+  setWindowTitle(tr("%1 of %2").arg(document.taste().label(input), document.engineName(engine)));
+  const describe::Entry& entry = document.entry(engine, input);
+  for (const Origin origin : kOrigins) {
+    origin_->addItem(fromCore(describe::originLabel(origin)), static_cast<int>(origin));
+  }
+  origin_->setCurrentIndex(origin_->findData(static_cast<int>(entry.origin)));
+  instrument_->setText(fromCore(entry.instrument));
+  instrument_->setPlaceholderText(fromCore(input.instrument));
+  date_->setText(fromCore(entry.date));
+  date_->setPlaceholderText(tr("year-month-day"));
+  note_->setPlainText(fromCore(entry.note));
+  note_->setTabChangesFocus(true);
+
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  auto* rows = new QFormLayout(this);
+  rows->addRow(tr("&Where from"), origin_);
+  rows->addRow(tr("&Measured with, or source"), instrument_);
+  rows->addRow(tr("&Date"), date_);
+  rows->addRow(tr("&Note"), note_);
+  rows->addRow(buttons);
+}
+
+describe::Entry OriginDialog::answer() const {
+  describe::Entry entry;
+  entry.origin = static_cast<Origin>(origin_->currentData().toInt());
+  entry.instrument = instrument_->text().trimmed().toStdString();
+  entry.date = date_->text().trimmed().toStdString();
+  entry.note = note_->toPlainText().trimmed().toStdString();
+  return entry;
+}
+
+}  // namespace strokewright::ui

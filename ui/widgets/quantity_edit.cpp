@@ -1,0 +1,325 @@
+#include "ui/widgets/quantity_edit.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QDate>
+#include <QHelpEvent>
+#include <QMenu>
+#include <QPainter>
+#include <QRegularExpression>
+#include <QToolTip>
+#include <algorithm>
+
+#include "ui/document/entry_text.h"
+#include "ui/document/taste.h"
+#include "ui/widgets/entry_words.h"
+#include "ui/widgets/ink.h"
+#include "ui/widgets/origin_dialog.h"
+#include "ui/widgets/stepped_text.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Entry;
+using describe::Finding;
+using describe::Origin;
+using describe::Weight;
+
+/// The digits before the decimal mark, sign included.
+QString beforeMark(const QString& text) {
+  static const QRegularExpression whole(QStringLiteral("^\\s*[-+−]?\\d*"));
+  return whole.match(text).captured();
+}
+
+bool undoes(const QKeyEvent& event) {
+  return event.matches(QKeySequence::Undo) || event.matches(QKeySequence::Redo);
+}
+
+}  // namespace
+
+QuantityEdit::QuantityEdit(Document& document, int engine, const describe::Input& input,
+                           QWidget* parent)
+    : QLineEdit(parent), document_(document), engine_(engine), input_(input) {
+  setFrame(false);
+  setFocusPolicy(Qt::StrongFocus);
+  QPalette clear;
+  clear.setColor(QPalette::Base, Qt::transparent);
+  setPalette(clear);
+  connect(this, &QLineEdit::textEdited, this, &QuantityEdit::typeText);
+  connect(this, &QLineEdit::textChanged, this, &QuantityEdit::align);
+  connect(&document, &Document::projectChanged, this, &QuantityEdit::refresh);
+  connect(&document.taste(), &Taste::changed, this, &QuantityEdit::refresh);
+  refresh();
+}
+
+void QuantityEdit::setEngine(int engine) {
+  engine_ = engine;
+  refresh();
+}
+
+QSize QuantityEdit::sizeHint() const {
+  const int width = fontMetrics().horizontalAdvance(QStringLiteral("00\u202F000.000 ± 0.000"));
+  return {width, QLineEdit::sizeHint().height()};
+}
+
+QSize QuantityEdit::minimumSizeHint() const {
+  const int width = fontMetrics().horizontalAdvance(QStringLiteral("00\u202F000.000"));
+  return {width, QLineEdit::minimumSizeHint().height()};
+}
+
+// What stands in it ------------------------------------------------------------------------------
+
+void QuantityEdit::typeText(const QString& text) { document_.type(engine_, input_, text); }
+
+void QuantityEdit::show(const QString& shown) {
+  if (shown == text()) return;
+  setText(shown);
+  if (hasFocus()) selectAll();
+}
+
+void QuantityEdit::refresh() {
+  if (engine_ >= static_cast<int>(document_.project().engines.size())) return;
+  const Entry& entry = document_.entry(engine_, input_);
+  const units::Style& style = document_.taste().style();
+  const bool asTyped = text().trimmed() == fromCore(entry.text).trimmed();
+  const bool beingTyped = hasFocus() && asTyped && entry.unit == style.unit(input_.kind);
+  if (!beingTyped) show(entryText(input_, entry, style));
+  setPlaceholderText(entryDefault(document_, engine_, input_));
+  setAccessibleName(entryName(document_, engine_, input_));
+  refreshBeside();
+}
+
+void QuantityEdit::refreshBeside() {
+  echo_ = entryEcho(document_, engine_, input_);
+  const Finding* finding = findingAbout(document_, engine_, input_);
+  const Weight weight = finding != nullptr ? finding->weight : Weight::Remarks;
+  const Entry& entry = document_.entry(engine_, input_);
+  heavy_ = weight == Weight::Forbids;
+  mark_.clear();
+  word_.clear();
+  if (weight != Weight::Remarks) {
+    mark_ = heavy_ ? QStringLiteral("✕") : QStringLiteral("!");
+    word_ = entry.known() || entry.text.empty() ? fromCore(describe::weightWord(weight))
+                                                : tr("not read");
+  }
+  setAccessibleDescription(entryTip(document_, engine_, input_));
+  align();
+  update();
+}
+
+QString QuantityEdit::besideText() const {
+  if (mark_.isEmpty()) return echo_;
+  const QString whole = mark_ + QChar(u' ') + word_;
+  const QFontMetrics metrics = fontMetrics();
+  const int left = width() - metrics.horizontalAdvance(text() + QStringLiteral("00"));
+  return metrics.horizontalAdvance(whole) <= left ? whole : mark_;
+}
+
+void QuantityEdit::align() {
+  const QFontMetrics metrics = fontMetrics();
+  const QString shown = text().isEmpty() ? placeholderText() : text();
+  const int beside = besideText().isEmpty() ? 0 : metrics.horizontalAdvance(besideText() + u' ');
+  const int spare = width() - beside - metrics.horizontalAdvance(shown + u'0');
+  const int wanted = ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(beforeMark(shown));
+  setTextMargins(std::max(0, std::min(wanted, spare)), 0, beside, 0);
+}
+
+// Keys, wheel, mouse -----------------------------------------------------------------------------
+
+bool QuantityEdit::event(QEvent* event) {
+  switch (event->type()) {
+    case QEvent::ShortcutOverride:
+      if (undoes(static_cast<QKeyEvent&>(*event))) {
+        event->ignore();
+        return false;
+      }
+      break;
+    case QEvent::ToolTip:
+      QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(),
+                         tipFrom(entryTip(document_, engine_, input_)), this);
+      return true;
+    case QEvent::Resize:
+    case QEvent::FontChange:
+      align();
+      break;
+    default:
+      break;
+  }
+  return QLineEdit::event(event);
+}
+
+void QuantityEdit::focusInEvent(QFocusEvent* event) {
+  QLineEdit::focusInEvent(event);
+  if (event->reason() == Qt::MouseFocusReason) {
+    selectOnRelease_ = true;
+  } else if (event->reason() != Qt::PopupFocusReason &&
+             event->reason() != Qt::ActiveWindowFocusReason) {
+    selectAll();
+  }
+  Q_EMIT attention(&input_);
+}
+
+void QuantityEdit::focusOutEvent(QFocusEvent* event) {
+  QLineEdit::focusOutEvent(event);
+  document_.closeStep();
+  refresh();
+  Q_EMIT attention(nullptr);
+}
+
+void QuantityEdit::enterEvent(QEnterEvent* event) {
+  QLineEdit::enterEvent(event);
+  Q_EMIT attention(&input_);
+}
+
+void QuantityEdit::leaveEvent(QEvent* event) {
+  QLineEdit::leaveEvent(event);
+  Q_EMIT attention(nullptr);
+}
+
+void QuantityEdit::mouseReleaseEvent(QMouseEvent* event) {
+  QLineEdit::mouseReleaseEvent(event);
+  if (selectOnRelease_ && !hasSelectedText()) selectAll();
+  selectOnRelease_ = false;
+}
+
+void QuantityEdit::keyPressEvent(QKeyEvent* event) {
+  if (undoes(*event)) {
+    event->ignore();
+  } else if (event->matches(QKeySequence::Paste)) {
+    pasteReadings();
+  } else if (event->key() == Qt::Key_Up) {
+    step(1);
+  } else if (event->key() == Qt::Key_Down) {
+    step(-1);
+  } else if (event->key() == Qt::Key_Escape) {
+    event->setAccepted(restore());
+  } else {
+    QLineEdit::keyPressEvent(event);
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+      document_.closeStep();
+      selectAll();
+    }
+  }
+}
+
+void QuantityEdit::wheelEvent(QWheelEvent* event) { event->ignore(); }
+
+void QuantityEdit::step(int by) {
+  const int cursor = cursorPosition();
+  const QString stepped = steppedText(text(), cursor, by);
+  if (stepped == text()) return;
+  setText(stepped);
+  setCursorPosition(cursor);
+  typeText(stepped);
+}
+
+bool QuantityEdit::restore() {
+  const int steps = document_.undoStack().index();
+  document_.undoOpenStep(Document::mergeKey(engine_, input_));
+  selectAll();
+  return document_.undoStack().index() != steps;
+}
+
+void QuantityEdit::pasteReadings() {
+  static const QRegularExpression betweenCells(QStringLiteral("\\s*[\\t\\r\\n]+\\s*"));
+  QString pasted = QApplication::clipboard()->text().trimmed();
+  pasted.replace(betweenCells, QStringLiteral("; "));
+  insert(pasted);
+  typeText(text());
+}
+
+// Menu -------------------------------------------------------------------------------------------
+
+void QuantityEdit::contextMenuEvent(QContextMenuEvent* event) {
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  menu->addAction(tr("Cu&t"), this, &QLineEdit::cut)->setEnabled(hasSelectedText());
+  menu->addAction(tr("&Copy"), this, &QLineEdit::copy)->setEnabled(hasSelectedText());
+  menu->addAction(tr("&Paste"), this, &QuantityEdit::pasteReadings);
+  menu->addAction(tr("Select &all"), this, &QLineEdit::selectAll);
+  addUnits(*menu);
+  addOrigins(*menu);
+  menu->popup(event->globalPos());
+}
+
+void QuantityEdit::addUnits(QMenu& menu) {
+  const auto all = units::unitsOf(input_.kind);
+  if (all.size() < 2) return;
+  QMenu* choice = menu.addMenu(tr("Type in"));
+  for (const units::Unit& unit : all) {
+    choice->addAction(fromCore(unit.name), this, [this, &unit] { typeIn(unit); });
+  }
+}
+
+void QuantityEdit::typeIn(const units::Unit& unit) {
+  Entry entry = document_.entry(engine_, input_);
+  const QString name = QChar(u' ') + fromCore(unit.name);
+  if (!entry.known()) {
+    setText(name);
+    setCursorPosition(0);
+    return;
+  }
+  units::Style style = document_.taste().style();
+  style.group.choose(input_.kind, unit.name);
+  entry.text.clear();
+  setText(entryText(input_, entry, style) + name);
+  typeText(text());
+  document_.closeStep();
+}
+
+void QuantityEdit::addOrigins(QMenu& menu) {
+  QMenu* from = menu.addMenu(tr("&Where from"));
+  from->setEnabled(document_.entry(engine_, input_).known());
+  if (!input_.instrument.empty()) {
+    const Taste& taste = document_.taste();
+    from->addAction(tr("Measured with %1, ± %2")
+                        .arg(taste.inTerms(fromCore(input_.instrument)),
+                             fromCore(taste.style().editable(input_.kind, input_.plusMinus)) +
+                                 QChar(u' ') + taste.unit(input_.kind)),
+                    this, [this] { sayMeasured(); });
+  }
+  for (const Origin origin : {Origin::MakersBook, Origin::Catalogue, Origin::Assumed}) {
+    from->addAction(fromCore(describe::originLabel(origin)), this, [this, origin] {
+      Entry entry = document_.entry(engine_, input_);
+      entry.origin = origin;
+      entry.instrument.clear();
+      document_.say(engine_, input_, entry);
+    });
+  }
+  menu.addAction(tr("Origin, date and &note…"), this, &QuantityEdit::askOrigin);
+}
+
+void QuantityEdit::sayMeasured() {
+  Entry entry = document_.entry(engine_, input_);
+  entry.origin = Origin::Measured;
+  entry.instrument = input_.instrument;
+  entry.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+  if (!entry.plusMinus && input_.plusMinus > 0.0) entry.plusMinus = input_.plusMinus;
+  document_.say(engine_, input_, entry);
+}
+
+void QuantityEdit::askOrigin() {
+  auto* dialog = new OriginDialog(document_, engine_, input_, this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  connect(dialog, &QDialog::accepted, this,
+          [this, dialog] { document_.say(engine_, input_, dialog->answer()); });
+  dialog->open();
+}
+
+// Paint ------------------------------------------------------------------------------------------
+
+void QuantityEdit::paintEvent(QPaintEvent* event) {
+  QLineEdit::paintEvent(event);
+  QPainter painter(this);
+  const int line = std::max(1, fontMetrics().lineWidth());
+  const int thickness = hasFocus() ? 2 * line : line;
+  painter.fillRect(0, height() - thickness, width(), thickness,
+                   hasFocus() ? ink::accent(palette()) : ink::rule(palette()));
+
+  const QColor spoken = heavy_ ? ink::forbids(palette()) : ink::objects(palette());
+  painter.setPen(mark_.isEmpty() ? ink::muted(palette()) : spoken);
+  painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter, besideText());
+}
+
+}  // namespace strokewright::ui

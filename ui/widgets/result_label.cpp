@@ -1,0 +1,247 @@
+#include "ui/widgets/result_label.h"
+
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QToolTip>
+#include <algorithm>
+
+#include "ui/document/taste.h"
+#include "ui/widgets/entry_words.h"
+#include "ui/widgets/ink.h"
+
+namespace strokewright::ui {
+namespace {
+
+using assess::Assessment;
+using describe::Cell;
+using describe::Result;
+using describe::State;
+
+constexpr std::size_t kNamedWaits = 2;  // more are counted
+
+double plusMinusOf(const Result& result, const Cell& cell) {
+  return result.judged == describe::Judged::WorstCase ? cell.worst : cell.likely;
+}
+
+QString waitText(const Taste& taste, const std::vector<Assessment::Wait>& waits) {
+  QStringList names;
+  for (std::size_t i = 0; i < std::min(waits.size(), kNamedWaits); ++i) {
+    const QString label = inSentence(taste.label(*waits[i].input));
+    names += waits[i].donors ? QObject::tr("the donor's %1").arg(label) : label;
+  }
+  const QString text = QObject::tr("waits for %1").arg(names.join(QStringLiteral(", ")));
+  if (waits.size() <= kNamedWaits) return text;
+  return QObject::tr("%1 and %2 more").arg(text).arg(waits.size() - kNamedWaits);
+}
+
+bool allZero(const QString& number) {
+  return std::ranges::none_of(number, [](QChar c) { return c.isDigit() && c != u'0'; });
+}
+
+/// With as many more decimals as it takes to be seen, two at most.
+QString smallNumber(const Taste& taste, const Result& result, double si) {
+  const int decimals =
+      result.decimals < 0 ? taste.style().group[result.kind].decimals : result.decimals;
+  QString text;
+  for (int more = 0; more <= 2; ++more) {
+    text = taste.number(result.kind, si, decimals + more);
+    if (!allZero(text)) break;
+  }
+  return text;
+}
+
+}  // namespace
+
+QString plusMinusText(const Taste& taste, const Result& result, double si) {
+  if (si <= 0.0) return {};
+  const QString number = smallNumber(taste, result, si);
+  return allZero(number) ? QString() : QStringLiteral("± ") + number;
+}
+
+ResultLabel::ResultLabel(Document& document, int engine, const Result& result, int cylinder,
+                         QWidget* parent)
+    : QAbstractButton(parent),
+      document_(document),
+      engine_(engine),
+      result_(result),
+      cylinder_(cylinder) {
+  setFocusPolicy(Qt::StrongFocus);
+  setCursor(Qt::PointingHandCursor);
+  setAttribute(Qt::WA_Hover);
+  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  connect(this, &QAbstractButton::clicked, this, &ResultLabel::ask);
+  connect(&document, &Document::projectChanged, this, &ResultLabel::refresh);
+  connect(&document.taste(), &Taste::changed, this, &ResultLabel::refresh);
+  refresh();
+}
+
+void ResultLabel::setEngine(int engine) {
+  engine_ = engine;
+  refresh();
+}
+
+void ResultLabel::setComparedWith(int engine) {
+  comparedWith_ = engine;
+  refresh();
+}
+
+const Cell& ResultLabel::cellOf(int engine) const {
+  const Assessment& told = document_.assessment();
+  const int cylinders = told.evaluation().cylinders(engine);
+  if (cylinder_ >= 0) return told(engine, result_, std::min(cylinder_, cylinders - 1));
+  for (int cylinder = 0; cylinder < cylinders; ++cylinder) {
+    const Cell& cell = told(engine, result_, cylinder);
+    if (cell.state != State::Value) return cell;
+  }
+  return told(engine, result_, 0);
+}
+
+void ResultLabel::refresh() {
+  const int engines = static_cast<int>(document_.project().engines.size());
+  if (engine_ >= engines || comparedWith_ >= engines) return;
+  number_.clear();
+  after_.clear();
+  if (comparedWith_ >= 0) {
+    tellDifference();
+  } else {
+    tellResult();
+  }
+  setAccessibleName(
+      QStringLiteral("%1, %2: %3")
+          .arg(document_.taste().label(result_), document_.engineName(engine_), shownText()));
+  update();
+}
+
+void ResultLabel::tellResult() {
+  const Taste& taste = document_.taste();
+  const Assessment& told = document_.assessment();
+  const Cell& cell = cellOf(engine_);
+  if (cell.state == State::Waits) {
+    after_ = waitText(taste, told.waitsFor(engine_, result_, std::max(0, cylinder_)));
+  } else if (cell.state == State::Refused) {
+    after_ = tr("refused: %1").arg(taste.sentence(told.evaluation().refusal(cell)));
+  } else if (cell.state == State::None) {
+    after_ = tr("does not apply");
+  } else if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) {
+    after_ = rangeText();
+  } else if (result_.kind == units::Kind::Choice) {
+    after_ = taste.value(result_, cell.value);
+  } else {
+    number_ = taste.number(result_.kind, cell.value, result_.decimals);
+    after_ = plusMinusText(taste, result_, plusMinusOf(result_, cell));
+  }
+}
+
+void ResultLabel::tellDifference() {
+  const Assessment& told = document_.assessment();
+  const Cell& own = cellOf(engine_);
+  const Cell& other = cellOf(comparedWith_);
+  const bool comparable = own.state == State::Value && other.state == State::Value &&
+                          result_.kind != units::Kind::Choice &&
+                          (cylinder_ >= 0 || (told.sameInAll(engine_, result_) &&
+                                              told.sameInAll(comparedWith_, result_)));
+  if (comparable) {
+    number_ = document_.taste().difference(result_.kind, own.value - other.value, result_.decimals);
+  } else {
+    after_ = QStringLiteral("–");
+  }
+}
+
+QString ResultLabel::rangeText() const {
+  const Assessment& told = document_.assessment();
+  double least = told(engine_, result_, 0).value;
+  double most = least;
+  for (int cylinder = 1; cylinder < told.evaluation().cylinders(engine_); ++cylinder) {
+    least = std::min(least, told(engine_, result_, cylinder).value);
+    most = std::max(most, told(engine_, result_, cylinder).value);
+  }
+  const Taste& taste = document_.taste();
+  return tr("%1 to %2")
+      .arg(taste.number(result_.kind, least, result_.decimals),
+           taste.number(result_.kind, most, result_.decimals));
+}
+
+QString ResultLabel::shownText() const {
+  if (number_.isEmpty()) return after_;
+  QString text = number_;
+  const QString unit = document_.taste().unit(result_.kind);
+  if (!unit.isEmpty()) text += QChar(u' ') + unit;
+  return after_.isEmpty() ? text : text + QChar(u' ') + after_;
+}
+
+QString ResultLabel::tip() const {
+  const Taste& taste = document_.taste();
+  const Cell& cell = cellOf(engine_);
+  QStringList lines{taste.label(result_) + QStringLiteral(": ") + shownText()};
+  if (cell.state == State::None) lines += fromCore(cell.notes.none);
+  if (cell.state == State::Value && cell.worst > 0.0) {
+    lines +=
+        tr("± %1 likely, ± %2 worst case")
+            .arg(smallNumber(taste, result_, cell.likely), smallNumber(taste, result_, cell.worst));
+  }
+  if (cell.state == State::Value && comparedWith_ < 0) {
+    const QString other = taste.inOtherSystem(result_.kind, cell.value);
+    if (!other.isEmpty()) lines += QStringLiteral("= ") + other;
+  }
+  return lines.join(QChar(u'\n'));
+}
+
+void ResultLabel::ask() {
+  const auto waits = document_.assessment().waitsFor(engine_, result_, std::max(0, cylinder_));
+  if (cellOf(engine_).state == State::Waits && !waits.empty()) {
+    const int donor = document_.project().referenceDonor;
+    Q_EMIT entryAsked(waits.front().donors ? donor : engine_, waits.front().input);
+  } else {
+    Q_EMIT whyAsked(engine_, &result_, cylinder_);
+  }
+}
+
+QSize ResultLabel::sizeHint() const {
+  const QFontMetrics metrics = fontMetrics();
+  return {metrics.horizontalAdvance(QStringLiteral("00\u202F000.00 ± 0.00")),
+          metrics.height() + metrics.height() / 2};
+}
+
+QSize ResultLabel::minimumSizeHint() const {
+  return {fontMetrics().horizontalAdvance(QStringLiteral("00\u202F000.00")), sizeHint().height()};
+}
+
+bool ResultLabel::event(QEvent* event) {
+  if (event->type() != QEvent::ToolTip) return QAbstractButton::event(event);
+  QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), tipFrom(tip()), this);
+  return true;
+}
+
+void ResultLabel::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    click();
+  } else {
+    QAbstractButton::keyPressEvent(event);
+  }
+}
+
+void ResultLabel::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  const QFontMetrics metrics = fontMetrics();
+  const QString mark = fromCore(document_.taste().style().decimalMark);
+  const QString whole = number_.section(mark, 0, 0);
+  int x = number_.isEmpty()
+              ? 0
+              : std::max(0, ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(whole));
+  const QRect area = rect().adjusted(x, 0, 0, 0);
+  painter.setPen(ink::text(palette()));
+  painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, number_);
+  if (hasFocus() || underMouse()) {
+    const int below = (height() + metrics.height()) / 2 - metrics.descent() / 2;
+    painter.setPen(QPen(ink::accent(palette()), std::max(1, metrics.lineWidth())));
+    const QString line = number_.isEmpty() ? after_ : number_;
+    painter.drawLine(x, below, std::min(x + metrics.horizontalAdvance(line), width()), below);
+  }
+  if (!number_.isEmpty()) x += metrics.horizontalAdvance(number_ + QChar(u' '));
+  painter.setPen(ink::muted(palette()));
+  painter.drawText(rect().adjusted(x, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                   metrics.elidedText(after_, Qt::ElideRight, width() - x));
+}
+
+}  // namespace strokewright::ui
