@@ -12,15 +12,15 @@ const Option& known(std::string_view name, std::span<const Option> options) {
   if (found != options.end()) return *found;
   std::vector<std::string_view> names;
   for (const Option& option : options) names.push_back(option.name);
-  throw Unusable("There is no option “" + std::string(name) + "” here." + didYouMean(name, names));
+  throw Unusable({"There is no option “", name, "” here.", didYouMean(name, names)});
 }
 
 }  // namespace
 
 std::string usage(const Option& option) {
   std::string text(option.name);
-  if (!option.argument.empty()) text += " " + std::string(option.argument);
-  if (!option.needed) text = "[" + text + "]";
+  if (!option.argument.empty()) text.append(" ").append(option.argument);
+  if (!option.needed) text = joined({"[", text, "]"});
   if (option.repeated) text += "...";
   return text;
 }
@@ -30,9 +30,9 @@ Arguments::Arguments(std::span<const std::string> args, std::span<const Option> 
   for (std::size_t i = 0; i < args.size(); ++i) {
     const std::string& arg = args[i];
     if (!arg.starts_with('-')) {
-      if (!takesFile) throw Unusable("No file is taken here, but “" + arg + "” was given.");
+      if (!takesFile) throw Unusable({"No file is taken here, but “", arg, "” was given."});
       if (!file_.empty()) {
-        throw Unusable("One file is taken, but “" + file_ + "” and “" + arg + "” were given.");
+        throw Unusable({"One file is taken, but “", file_, "” and “", arg, "” were given."});
       }
       file_ = arg;
       continue;
@@ -41,7 +41,7 @@ Arguments::Arguments(std::span<const std::string> args, std::span<const Option> 
     const Option& option = known(std::string_view(arg).substr(0, equals), options);
     if (option.argument.empty()) {
       if (equals != std::string::npos) {
-        throw Unusable("The option " + std::string(option.name) + " takes nothing behind it.");
+        throw Unusable({"The option ", option.name, " takes nothing behind it."});
       }
       given_.emplace_back(option.name, std::string());
     } else if (equals != std::string::npos) {
@@ -49,13 +49,12 @@ Arguments::Arguments(std::span<const std::string> args, std::span<const Option> 
     } else if (i + 1 < args.size()) {
       given_.emplace_back(option.name, args[++i]);
     } else {
-      throw Unusable("The option " + std::string(option.name) + " needs " +
-                     std::string(option.argument) + " behind it.");
+      throw Unusable({"The option ", option.name, " needs ", option.argument, " behind it."});
     }
   }
-  if (takesFile && file_.empty()) throw Unusable("A project file is needed.");
+  if (takesFile && file_.empty()) throw Unusable({"A project file is needed."});
   for (const Option& option : options) {
-    if (option.needed && !has(option.name)) throw Unusable("This needs " + usage(option) + ".");
+    if (option.needed && !has(option.name)) throw Unusable({"This needs ", usage(option), "."});
   }
 }
 
@@ -73,8 +72,7 @@ std::vector<Assignment> Arguments::assignments(std::string_view option) const {
     if (name != option) continue;
     const std::size_t equals = text.find('=');
     if (equals == std::string::npos || equals == 0) {
-      throw Unusable("The option " + std::string(option) + " takes KEY=TEXT, and “" + text +
-                     "” is none.");
+      throw Unusable({"The option ", option, " takes KEY=TEXT, and “", text, "” is none."});
     }
     all.push_back({text.substr(0, equals), text.substr(equals + 1)});
   }

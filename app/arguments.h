@@ -9,12 +9,15 @@
 #include <utility>
 #include <vector>
 
+#include "app/joined.h"
+
 namespace strokewright::app {
 
 /// The call or the file cannot be used; says why in a sentence, and what to do.
 class Unusable : public std::runtime_error {
  public:
-  using std::runtime_error::runtime_error;
+  explicit Unusable(std::initializer_list<std::string_view> pieces)
+      : std::runtime_error(joined(pieces)) {}
 };
 
 struct Option {

@@ -2,6 +2,7 @@
 #include <ostream>
 
 #include "app/commands.h"
+#include "app/joined.h"
 #include "app/telling.h"
 #include "app/text_table.h"
 #include "core/describe/wording.h"
@@ -120,41 +121,40 @@ void printJson(std::string_view name, std::span<const Described* const> table, s
 std::string wordLimits(units::Kind kind, const Limits& limits) {
   std::string text;
   if (std::isfinite(limits.least)) {
-    text = (limits.leastExcluded ? "over " : "from ") + kBench.text(kind, limits.least);
+    text.append(limits.leastExcluded ? "over " : "from ").append(kBench.text(kind, limits.least));
   }
   if (std::isfinite(limits.most)) {
-    text += (text.empty() ? "to " : " to ") + kBench.text(kind, limits.most);
+    text.append(text.empty() ? "to " : " to ").append(kBench.text(kind, limits.most));
   }
   return text;
 }
 
 std::string wordChoices(std::span<const Choice> choices) {
   std::string text;
-  for (const Choice& choice : choices) text += (text.empty() ? "" : ", ") + std::string(choice.key);
+  for (const Choice& choice : choices) text.append(text.empty() ? "" : ", ").append(choice.key);
   return text;
 }
 
 std::string wordDefault(const Input& input) {
   if (!input.standing.exists()) return {};
-  const std::string origin(input.standing.origin);
-  if (!input.standing.value) return "by other entries, " + origin;
-  return wordValue(input, *input.standing.value, kBench) + ", " + origin;
+  const std::string value =
+      input.standing.value ? wordValue(input, *input.standing.value, kBench) : "by other entries";
+  return joined({value, ", ", input.standing.origin});
 }
 
 std::string wordUnit(units::Kind kind) {
-  const std::string_view unit = kBench.unit(kind);
   std::string text(units::kindName(kind));
-  if (unit.empty()) return text;
-  text += " in " + std::string(unit);
-  return unit == units::siName(kind) ? text
-                                     : text + ", in files " + std::string(units::siName(kind));
+  const std::string_view unit = kBench.unit(kind);
+  if (!unit.empty()) text.append(" in ").append(unit);
+  const bool same = unit.empty() || unit == units::siName(kind);
+  return same ? text : joined({text, ", in files ", units::siName(kind)});
 }
 
 /// Lines with a word before them; lines that say nothing are left out.
 class Lines {
  public:
   void add(std::string_view word, std::string text) {
-    if (!text.empty()) table_.add({"  " + std::string(word), std::move(text)});
+    if (!text.empty()) table_.add({joined({"  ", word}), std::move(text)});
   }
   void print(std::ostream& out) const { table_.print(out); }
 
@@ -163,22 +163,20 @@ class Lines {
 };
 
 std::string title(std::string_view key, std::string_view name, std::string_view symbol) {
-  std::string text = std::string(key) + "  " + std::string(name);
-  return symbol.empty() ? text : text + ", " + std::string(symbol);
+  return joined({key, "  ", name, symbol.empty() ? "" : ", ", symbol});
 }
 
 void print(const Input& input, std::ostream& out) {
   out << title(input.key, input.label, input.symbol) << '\n';
   Lines lines;
-  lines.add("kind", wordUnit(input.kind) + (input.list ? ", may differ by cylinder" : ""));
+  lines.add("kind", joined({wordUnit(input.kind), input.list ? ", may differ by cylinder" : ""}));
   lines.add("one of", wordChoices(input.choices));
   lines.add("possible", wordLimits(input.kind, input.possible));
   lines.add("usual", wordLimits(input.kind, input.usual));
   lines.add("default", wordDefault(input));
   lines.add("scope", std::string(scopeKey(input.scope)));
   if (input.plusMinus > 0.0) {
-    lines.add("±",
-              kBench.text(input.kind, input.plusMinus, 3) + " by " + std::string(input.instrument));
+    lines.add("±", joined({kBench.text(input.kind, input.plusMinus, 3), " by ", input.instrument}));
   }
   lines.add("measure", std::string(input.measure));
   lines.add("also", std::string(input.synonyms));
@@ -189,8 +187,8 @@ void print(const Input& input, std::ostream& out) {
 void print(const Result& result, std::ostream& out) {
   out << title(result.key, result.name, result.symbol) << '\n';
   Lines lines;
-  lines.add("kind", wordUnit(result.kind) + ", for each " +
-                        std::string(wordPer(result.per == describe::Per::Cylinder)));
+  lines.add("kind", joined({wordUnit(result.kind), ", for each ",
+                            wordPer(result.per == describe::Per::Cylinder)}));
   lines.add("one of", wordChoices(result.choices));
   lines.add("formula", std::string(result.formula));
   lines.add("source", std::string(result.source));

@@ -1,6 +1,7 @@
 #include <ostream>
 
 #include "app/commands.h"
+#include "app/joined.h"
 #include "app/opened_project.h"
 #include "app/telling.h"
 #include "app/text_table.h"
@@ -29,8 +30,7 @@ void printRefusals(const assess::Assessment& assessment, int engine, std::ostrea
   for (const describe::Result* result : assess::catalogue().results()) {
     for (int i = 0; i < cellsOf(assessment, engine, *result); ++i) {
       if (assessment(engine, *result, i).state != describe::State::Refused) continue;
-      const std::string why = whyNone(assessment, engine, *result, i);
-      table.add({"", std::string(result->name) + ": " + why});
+      table.add({"", joined({result->name, ": ", whyNone(assessment, engine, *result, i)})});
       break;
     }
   }

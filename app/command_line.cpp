@@ -8,6 +8,7 @@
 
 #include "app/arguments.h"
 #include "app/commands.h"
+#include "app/joined.h"
 #include "app/nearest.h"
 #include "app/text_table.h"
 
@@ -89,9 +90,8 @@ const Command* findCommand(std::string_view word) {
 }
 
 std::string usage(const Command& command) {
-  std::string text = "strokewright " + std::string(command.word);
-  if (command.takesFile) text += " FILE";
-  for (const Option& option : command.options) text += " " + usage(option);
+  std::string text = joined({"strokewright ", command.word, command.takesFile ? " FILE" : ""});
+  for (const Option& option : command.options) text.append(" ").append(usage(option));
   return text;
 }
 
@@ -99,7 +99,7 @@ void printOptions(std::span<const Option> options, std::ostream& out) {
   TextTable table;
   for (const Option& option : options) {
     std::string name(option.name);
-    if (!option.argument.empty()) name += " " + std::string(option.argument);
+    if (!option.argument.empty()) name.append(" ").append(option.argument);
     table.add({name, std::string(option.says)});
   }
   table.print(out);
@@ -143,8 +143,7 @@ int runCommand(std::span<const std::string> args, std::ostream& out, std::ostrea
   if (command == nullptr) {
     std::vector<std::string_view> words;
     for (const Command& each : commands()) words.push_back(each.word);
-    throw Unusable("“" + args[0] + "” is neither a command nor the only thing named." +
-                   didYouMean(args[0], words));
+    throw Unusable({"There is no command “", args[0], "”.", didYouMean(args[0], words)});
   }
   if (std::ranges::find(args, kHelp.name) != args.end()) {
     printHelp(*command, out);
@@ -168,7 +167,8 @@ int run(std::span<const std::string> args, std::ostream& out, std::ostream& err,
         const SheetWriter& writeSheet) {
   try {
     const int status = runCommand(args, out, err, writeSheet);
-    if (!out.flush()) throw Unusable("What was found could not be written out. Is the disk full?");
+    if (!out.flush())
+      throw Unusable({"What was found could not be written out. Is the disk full?"});
     return status;
   } catch (const Unusable& unusable) {
     err << unusable.what() << "\nHow to call it: strokewright --help\n";

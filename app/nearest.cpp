@@ -5,6 +5,8 @@
 #include <numeric>
 #include <vector>
 
+#include "app/joined.h"
+
 namespace strokewright::app {
 namespace {
 
@@ -42,10 +44,10 @@ std::string didYouMean(std::string_view typed, std::span<const std::string_view>
 
   std::string text;
   for (const Candidate& candidate : near) {
-    text += text.empty() ? " Did you mean “" : " or “";
-    text += std::string(candidate.name) + "”";
+    text += joined({text.empty() ? " Did you mean “" : " or “", candidate.name, "”"});
   }
-  return text.empty() ? text : text + "?";
+  if (!text.empty()) text += "?";
+  return text;
 }
 
 }  // namespace strokewright::app

@@ -6,12 +6,12 @@
 #include <sstream>
 
 #include "app/nearest.h"
+#include "app/telling.h"
 #include "core/assess/assess.h"
 #include "core/describe/wording.h"
 #include "core/model/entry_text.h"
 #include "core/storage/project_text.h"
 #include "core/units/parse.h"
-#include "core/units/style.h"
 
 namespace strokewright::app {
 namespace {
@@ -22,15 +22,15 @@ std::string contentOf(const std::string& name) {
   const std::filesystem::path path(std::u8string(name.begin(), name.end()));
   std::error_code ignored;
   if (!std::filesystem::exists(path, ignored)) {
-    throw Unusable("There is no file “" + name + "”.");
+    throw Unusable({"There is no file “", name, "”."});
   }
   if (std::filesystem::is_directory(path, ignored)) {
-    throw Unusable("“" + name + "” is a folder, not a project file.");
+    throw Unusable({"“", name, "” is a folder, not a project file."});
   }
   std::ifstream file(path, std::ios::binary);
   std::ostringstream content;
   content << file.rdbuf();
-  if (!file.is_open() || file.bad()) throw Unusable("“" + name + "” cannot be read.");
+  if (!file.is_open() || file.bad()) throw Unusable({"“", name, "” cannot be read."});
   return content.str();
 }
 
@@ -38,7 +38,7 @@ std::string wordRemarks(const std::string& name, const std::vector<storage::Rema
   std::string text;
   for (const storage::Remark& remark : remarks) {
     if (!text.empty()) text += '\n';
-    text += name + ": " + describe::word(remark.says, units::Style{});
+    text += joined({name, ": ", word(remark.says, kBench)});
   }
   return text;
 }
@@ -48,26 +48,24 @@ int engineNamed(const model::Project& project, std::string_view name) {
   if (found != project.engines.end()) return static_cast<int>(found - project.engines.begin());
   std::string names;
   for (const model::Engine& engine : project.engines) {
-    names += (names.empty() ? "“" : ", “") + engine.name + "”";
+    names += joined({names.empty() ? "“" : ", “", engine.name, "”"});
   }
-  throw Unusable("The project has no engine “" + std::string(name) + "”. " +
-                 (names.empty() ? "It has none at all." : "It has " + names + "."));
+  throw Unusable({"The project has no engine “", name, "”; it has ",
+                  names.empty() ? "none at all" : names, "."});
 }
 
-/// Why a text is no entry.
-std::string wordSenseless(const Input& input, const std::string& text) {
-  std::string sentence = "“" + text + "” cannot be read for " + std::string(input.key) + ": it is ";
-  if (input.kind == units::Kind::Choice) {
-    sentence += "one of";
-    for (const describe::Choice& choice : input.choices) {
-      sentence += (&choice == &input.choices.front() ? " " : ", ") + std::string(choice.key);
-    }
-    return sentence + ".";
+/// What could have been read.
+std::string wordExpected(const Input& input) {
+  if (input.kind != units::Kind::Choice) {
+    const std::string_view unit = kBench.unit(input.kind);
+    return joined({input.list ? "a number or a list of them" : "one number",
+                   unit.empty() ? "" : ", in ", unit, unit.empty() ? "" : " unless it says so"});
   }
-  const std::string_view unit = units::Style{}.unit(input.kind);
-  sentence += input.list ? "a number or a list" : "one number";
-  if (!unit.empty()) sentence += ", " + std::string(unit) + " unless it says otherwise";
-  return sentence + ".";
+  std::string text = "one of";
+  for (const describe::Choice& choice : input.choices) {
+    text.append(&choice == &input.choices.front() ? " " : ", ").append(choice.key);
+  }
+  return text;
 }
 
 bool standsForUnknown(const Input& input, const std::string& text) {
@@ -80,7 +78,8 @@ void enter(model::Engine& engine, const Assignment& set) {
   const Input& input = inputOf(set.key);
   describe::Entry entry = model::entryFrom(input, set.text, units::UnitGroup::metric());
   if (!entry.known() && !entry.empty() && !standsForUnknown(input, set.text)) {
-    throw Unusable(wordSenseless(input, set.text));
+    throw Unusable(
+        {"“", set.text, "” cannot be read for ", input.key, ": it is ", wordExpected(input), "."});
   }
   engine.set(input, std::move(entry));
 }
@@ -98,14 +97,14 @@ std::vector<std::string_view> keysOf(std::span<const Described* const> table) {
 int OpenedProject::engine() const {
   if (named) return *named;
   const int target = project.target();
-  if (target < 0) throw Unusable("The project has no target: name an engine with --engine.");
+  if (target < 0) throw Unusable({"The project has no target: name an engine with --engine."});
   return target;
 }
 
 OpenedProject openProject(const Arguments& arguments, std::ostream& err) {
   storage::Read read = storage::read(contentOf(arguments.file()));
   const std::string remarks = wordRemarks(arguments.file(), read.remarks);
-  if (!read.project) throw Unusable(remarks);
+  if (!read.project) throw Unusable({remarks});
   if (!remarks.empty()) err << remarks << '\n';
 
   OpenedProject opened{std::move(*read.project), std::nullopt};
@@ -120,16 +119,16 @@ OpenedProject openProject(const Arguments& arguments, std::ostream& err) {
 
 const Input& inputOf(std::string_view key) {
   if (const Input* input = assess::catalogue().findInput(key)) return *input;
-  throw Unusable("There is no entry “" + std::string(key) + "”." +
-                 didYouMean(key, keysOf(assess::catalogue().inputs())) +
-                 " All of them: strokewright inputs");
+  throw Unusable({"There is no entry “", key, "”.",
+                  didYouMean(key, keysOf(assess::catalogue().inputs())),
+                  " All of them: strokewright inputs"});
 }
 
 const describe::Result& resultOf(std::string_view key) {
   if (const describe::Result* result = assess::catalogue().findResult(key)) return *result;
-  throw Unusable("There is no result “" + std::string(key) + "”." +
-                 didYouMean(key, keysOf(assess::catalogue().results())) +
-                 " All of them: strokewright quantities");
+  throw Unusable({"There is no result “", key, "”.",
+                  didYouMean(key, keysOf(assess::catalogue().results())),
+                  " All of them: strokewright quantities"});
 }
 
 }  // namespace strokewright::app

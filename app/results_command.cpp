@@ -2,6 +2,7 @@
 #include <ostream>
 
 #include "app/commands.h"
+#include "app/joined.h"
 #include "app/opened_project.h"
 #include "app/results_json.h"
 #include "app/telling.h"
@@ -56,7 +57,7 @@ std::string insteadOfValues(const Assessment& assessment, int engine, const Resu
   if (std::ranges::count(texts, texts.front()) == std::ssize(texts)) return texts.front();
   std::string text;
   for (std::size_t i = 0; i < texts.size(); ++i) {
-    text += (i > 0 ? "; " : "") + ("cylinder " + std::to_string(i + 1) + " " + texts[i]);
+    text += joined({i > 0 ? "; cylinder " : "cylinder ", std::to_string(i + 1), " ", texts[i]});
   }
   return text;
 }

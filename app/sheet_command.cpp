@@ -15,7 +15,7 @@ std::string paperOf(const std::string& text) {
   }
   if (lower == "a4") return "A4";
   if (lower == "letter") return "Letter";
-  throw Unusable("The paper is A4 or Letter, not “" + text + "”.");
+  throw Unusable({"The paper is A4 or Letter, not “", text, "”."});
 }
 
 }  // namespace
@@ -27,7 +27,7 @@ int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writ
   const assess::Assessment assessment(opened.project);
   if (const auto error =
           writeSheet(assessment, opened.engine(), paper ? paperOf(*paper) : "", path)) {
-    throw Unusable(*error);
+    throw Unusable({*error});
   }
   const int status = verdict(assessment, opened.engine());
   if (status != 0) {

@@ -26,15 +26,15 @@ struct Question {
 
 const Result& measurable(const Result& result) {
   if (result.kind == units::Kind::Choice) {
-    throw Unusable("The result " + std::string(result.key) + " is no number to be aimed at.");
+    throw Unusable({"The result ", result.key, " is no number to be aimed at."});
   }
   return result;
 }
 
 const Input& measurable(const Input& input) {
   if (input.kind == units::Kind::Choice || input.kind == units::Kind::Count) {
-    throw Unusable("The entry " + std::string(input.key) +
-                   " is chosen or counted: only what is measured can be solved for.");
+    throw Unusable({"The entry ", input.key,
+                    " is chosen or counted: only what is measured can be solved for."});
   }
   return input;
 }
@@ -44,9 +44,8 @@ double wantedOf(const Result& result, const std::string& text) {
       units::parse(result.kind, text, units::UnitGroup::metric()[result.kind]);
   if (parsed.values.size() == 1) return parsed.values.front();
   const std::string_view unit = kBench.unit(result.kind);
-  throw Unusable("“" + text + "” cannot be read for " + std::string(result.key) +
-                 ": one number is wanted" +
-                 (unit.empty() ? "." : ", " + std::string(unit) + " unless it says otherwise."));
+  throw Unusable({"“", text, "” cannot be read for ", result.key, ": it is one number",
+                  unit.empty() ? "" : ", in ", unit, unit.empty() ? "." : " unless it says so."});
 }
 
 /// Answers for one cylinder; -1 stands for all alike.

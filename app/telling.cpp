@@ -4,6 +4,7 @@
 #include <numeric>
 #include <ostream>
 
+#include "app/joined.h"
 #include "app/text_table.h"
 #include "core/describe/wording.h"
 #include "core/sheet/sheet.h"
@@ -25,8 +26,8 @@ std::vector<int> enginesShown(const Assessment& assessment, std::optional<int> n
 std::string heading(const Assessment& assessment, int engine) {
   const model::Engine& it = assessment.project().engines[static_cast<std::size_t>(engine)];
   const int cylinders = assessment.evaluation().cylinders(engine);
-  return it.name + " · " + std::string(model::partKey(it.part)) + " · " +
-         std::to_string(cylinders) + (cylinders == 1 ? " cylinder" : " cylinders");
+  return joined({it.name, " · ", model::partKey(it.part), " · ", std::to_string(cylinders),
+                 cylinders == 1 ? " cylinder" : " cylinders"});
 }
 
 int cellsOf(const Assessment& assessment, int engine, const Result& result) {
@@ -39,7 +40,7 @@ std::vector<std::string> keysWaitedFor(const Assessment& assessment, int engine,
   for (int i = 0; i < cellsOf(assessment, engine, result); ++i) {
     if (cylinder >= 0 && cylinder != i) continue;
     for (const auto& [input, donors] : assessment.waitsFor(engine, result, i)) {
-      std::string key = (donors ? "donor:" : "") + std::string(input->key);
+      std::string key = joined({donors ? "donor:" : "", input->key});
       if (std::ranges::find(keys, key) == keys.end()) keys.push_back(std::move(key));
     }
   }
@@ -49,19 +50,19 @@ std::vector<std::string> keysWaitedFor(const Assessment& assessment, int engine,
 std::string whyNone(const Assessment& assessment, int engine, const Result& result, int cylinder) {
   const describe::Cell& cell = assessment(engine, result, cylinder);
   if (cell.state == State::Refused) {
-    return "refused: " + word(assessment.evaluation().refusal(cell), kBench);
+    return joined({"refused: ", word(assessment.evaluation().refusal(cell), kBench)});
   }
-  if (cell.state == State::None) return "does not apply: " + std::string(cell.notes.none);
+  if (cell.state == State::None) return joined({"does not apply: ", cell.notes.none});
   std::string text = "waits for:";
   for (const std::string& key : keysWaitedFor(assessment, engine, result, cylinder)) {
-    text += " " + key;
+    text.append(" ").append(key);
   }
   return text;
 }
 
 std::string sentenceOf(const Finding& finding) {
   std::string sentence = word(finding.says, kBench);
-  if (!finding.hint.pattern.empty()) sentence += " " + word(finding.hint, kBench);
+  if (!finding.hint.pattern.empty()) sentence.append(" ").append(word(finding.hint, kBench));
   return sentence;
 }
 
@@ -71,13 +72,13 @@ void printFindings(const Assessment& assessment, int engine, std::ostream& out) 
   for (const Finding& finding : assessment.findings(engine)) {
     std::string sentence = sentenceOf(finding);
     if (several && finding.cylinder >= 0) {
-      sentence = "Cylinder " + std::to_string(finding.cylinder + 1) + ": " + sentence;
+      sentence = joined({"Cylinder ", std::to_string(finding.cylinder + 1), ": ", sentence});
     }
     table.add({std::string(weightWord(finding.weight)), std::move(sentence)});
     for (const describe::Mend& mend : finding.mends) {
       std::string offer = word(mend.says, kBench) + ":";
       for (const auto& [input, text] : mend.entries) {
-        offer += " --set " + std::string(input->key) + "=\"" + text + "\"";
+        offer += joined({" --set ", input->key, "=\"", text, "\""});
       }
       table.add({"", std::move(offer)});
     }

@@ -101,16 +101,17 @@ const Result rodToLiner{
     .source = "plane geometry, measured from the liner axis",
     .valid = "a shank of even width where it passes the edge; check by trial assembly",
     .value = [](Reader& read) {
+      const motion::SliderCrank mechanism = motion::mechanism(read);
       const double cylinderOffset = read(in::cylinderOffset);
       const bool towards =
           cylinderOffset != 0.0 &&
           read.choice<model::Side>(in::cylinderOffsetSide) == model::Side::TowardsThrust;
-      return clearance::rodToLiner(motion::mechanism(read),
-                                   {.bore = read(in::bore),
-                                    .bottomHeight = clearance::linerBottom(read),
-                                    .cylinderOffset = towards ? -cylinderOffset : cylinderOffset,
-                                    .rodHalfWidth = read(in::rodHalfWidth)})
-          .gap;
+      const clearance::Liner liner{.bore = read(in::bore),
+                                   .bottomHeight = clearance::linerBottom(read),
+                                   .cylinderOffset = towards ? -cylinderOffset : cylinderOffset,
+                                   .rodHalfWidth = read(in::rodHalfWidth)};
+      if (!read.complete()) return 0.0;
+      return clearance::rodToLiner(mechanism, liner).gap;
     }};
 
 }  // namespace strokewright::out

@@ -266,9 +266,8 @@ double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down)
   return 0.5 * std::abs(up.value - down.value);
 }
 
-/// A source that stands for one cylinder of several alike need not be moved in each of them where
-/// the result is the same in all: the first one counts for every cylinder.
-void Evaluation::addShares(const Source& source) {
+/// Finds all results that read the source's input, in the cylinders where it matters.
+void Evaluation::lookWhere(const Source& source) {
   looked_.clear();
   for (int engine = 0; engine < engines(); ++engine) {
     if (engine != source.engine && source.engine != referenceDonor_) continue;
@@ -276,25 +275,41 @@ void Evaluation::addShares(const Source& source) {
     for (const Result* result : catalogue_->results()) {
       if (!reads(engine, *result, source) || !carriesTolerance(result->kind)) continue;
       const bool varies = state.varies[index(result->number)] != 0;
-      if (source.single && source.cylinder > 0 && !varies) continue;
-      looked_.push_back(
-          {engine, result, result->per == Per::Cylinder && varies ? state.cylinders : 1});
+      const bool all = varies && result->per == Per::Cylinder;
+      looked_.push_back({engine, result, 0, all ? state.cylinders : 1, varies});
+    }
+  }
+}
+
+/// A source that stands for one cylinder of several alike need not be moved in each of them where
+/// the result is the same in all: the first one counts for every cylinder.
+void Evaluation::addShares(const Source& source) {
+  for (Looked& look : looked_) {
+    if (source.cylinder < 0 || look.result->per == Per::Engine || look.engine != source.engine) {
+      if (source.single && source.cylinder > 0 && !look.varies) look.last = 0;
+      continue;
+    }
+    const Cell& first = cell(look.engine, *look.result, 0);
+    if (look.varies && !first.notes.across) {
+      look.first = source.cylinder;
+      look.last = source.cylinder + 1;
+    } else if (!look.varies && source.cylinder > 0) {
+      look.last = 0;
     }
   }
   for (const int side : {0, 1}) {
     nudge(source, side);
-    for (const auto& [engine, result, last] : looked_) {
-      for (int i = 0; i < last; ++i) nudged(engine, *result, i);
+    for (const Looked& look : looked_) {
+      for (int i = look.first; i < look.last; ++i) nudged(look.engine, *look.result, i);
     }
     release();
   }
-  for (const auto& [engine, result, last] : looked_) {
-    EngineState& state = engines_[index(engine)];
-    const bool forAll =
-        source.single && result->per == Per::Engine && state.varies[index(result->number)] == 0;
+  for (const Looked& look : looked_) {
+    EngineState& state = engines_[index(look.engine)];
+    const bool forAll = source.single && look.result->per == Per::Engine && !look.varies;
     const double times = forAll ? cylinders(source.engine) : 1.0;
-    for (int i = 0; i < last; ++i) {
-      const std::size_t place = at(state, result->number, i);
+    for (int i = look.first; i < look.last; ++i) {
+      const std::size_t place = at(state, look.result->number, i);
       Cell& cell = state.cells[place];
       if (cell.state != State::Value) continue;
       const double one = share(cell, state.nudged[0][place], state.nudged[1][place]);
@@ -311,7 +326,12 @@ void Evaluation::findTolerances() {
   }
   nudgeRun_ = 0;
   for (int engine = 0; engine < engines(); ++engine) {
-    for (const Source& source : sourcesOf(engine)) addShares(source);
+    const Input* looked = nullptr;
+    for (const Source& source : sourcesOf(engine)) {
+      if (source.input != looked) lookWhere(source);
+      looked = source.input;
+      addShares(source);
+    }
   }
   source_ = {};
   for (EngineState& state : engines_) {

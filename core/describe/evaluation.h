@@ -182,6 +182,7 @@ class Evaluation {
   std::vector<Source> sourcesOf(int engine) const;
   bool reads(int engine, const Result& result, const Source& source) const;
   bool affected(int engine, const Result& result, int cylinder) const;
+  void lookWhere(const Source& source);
   void addShares(const Source& source);
   void nudge(const Source& source, int side);
   void release();
@@ -197,9 +198,11 @@ class Evaluation {
   struct Looked {
     int engine;
     const Result* result;
-    int cylinders;  ///< how many of them, from the first
+    int first;  ///< cylinder
+    int last;   ///< cylinder, this one left out
+    bool varies;
   };
-  std::vector<Looked> looked_;
+  std::vector<Looked> looked_;    ///< all that reads the source's input
   Source source_;                 ///< engine -1: nothing is nudged
   int side_ = 0;                  ///< 0 up, 1 down
   std::vector<double> unnudged_;  ///< of the source's slots

@@ -85,6 +85,8 @@ bool Reader::givenIn(int engine, const Input& input, int cylinder) {
 
 bool Reader::given(const Input& input) { return givenIn(engine_, input, cylinder_); }
 
+bool Reader::complete() const { return frame_ == nullptr || !frame_->missing.any(); }
+
 bool Reader::known(const Result& result) {
   const Cell& cell = evaluation_->evaluated(engine_, result, cylinder_);
   if (frame_ != nullptr) {

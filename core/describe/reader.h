@@ -33,6 +33,9 @@ class Reader {
   /// Entered in this cylinder, be it good or not. Nothing waits for it.
   bool given(const Input& input);
 
+  /// Nothing was missing so far: what is costly to work out may stop here if not.
+  bool complete() const;
+
   /// Either this or that input is needed: true when the first is to be read. With neither entered
   /// the result waits for the first (whose description names the other).
   bool either(const Input& first, const Input& other) { return given(first) || !given(other); }

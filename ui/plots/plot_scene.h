@@ -64,9 +64,9 @@ struct PlotMark {
 /// Data behind the plot, for the clipboard and for files.
 struct PlotTable {
   struct Column {
-    QString heading;              ///< name and unit
-    std::vector<double> numbers;  ///< NaN: an empty field
-    std::vector<QString> words;   ///< instead of numbers
+    QString heading = {};              ///< name and unit
+    std::vector<double> numbers = {};  ///< NaN: an empty field
+    std::vector<QString> words = {};   ///< instead of numbers
     int decimals = 4;
   };
   std::vector<Column> columns = {};

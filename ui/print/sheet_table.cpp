@@ -22,8 +22,9 @@ QString unitText(const QString& unit) {
 
 SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool brief)
     : draft_(draft), sheet_(sheet), width_(width), columns_(sheet.columns.size() + 1, 0.0) {
-  const double share = 0.56 * width / static_cast<double>(std::max<std::size_t>(sheet.columns.size(), 1)) -
-                       draft.mm(kBetween);
+  const double share =
+      0.56 * width / static_cast<double>(std::max<std::size_t>(sheet.columns.size(), 1)) -
+      draft.mm(kBetween);
   for (const sheet::Group& group : sheet.groups) {
     for (const sheet::Row& row : group.rows) {
       lines_.push_back(lineOf(row, share, brief));
@@ -45,8 +46,12 @@ SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width,
 }
 
 SheetTable::Line SheetTable::lineOf(const sheet::Row& row, double share, bool brief) const {
-  Line line{fromCore(row.label), unitText(fromCore(row.unit)), {}, fromCore(row.difference),
-            row.emphasis, false};
+  Line line{fromCore(row.label),
+            unitText(fromCore(row.unit)),
+            {},
+            fromCore(row.difference),
+            row.emphasis,
+            false};
   const bool bold = row.emphasis == sheet::Emphasis::Strong;
   for (const sheet::Text& text : row.texts) {
     const bool wide = draft_.textWidth(fromCore(text.full), bold) > share;
@@ -116,8 +121,8 @@ void SheetTable::paintLine(const Line& line, QPointF topLeft, double pitch) {
   const bool subordinate = line.emphasis == sheet::Emphasis::Subordinate;
   const QColor colour = subordinate ? draft_.ink().faint : draft_.ink().line;
   const double indent = subordinate ? draft_.mm(kIndent) : 0.0;
-  const QRectF label = draft_.text(QPointF(topLeft.x() + indent, y), Qt::AlignLeft, line.label,
-                                   bold, colour);
+  const QRectF label =
+      draft_.text(QPointF(topLeft.x() + indent, y), Qt::AlignLeft, line.label, bold, colour);
   draft_.text(QPointF(label.right(), y), Qt::AlignLeft, line.unit, false, draft_.ink().faint);
   double right = topLeft.x() + width_;
   if (sheet_.differences) {

@@ -43,8 +43,8 @@ class SheetTable {
   const sheet::Sheet& sheet_;
   double width_;
   std::vector<Line> lines_;
-  double labels_ = 0.0;           ///< [device units]
-  std::vector<double> columns_;   ///< [device units] widths, the difference last
+  double labels_ = 0.0;          ///< [device units]
+  std::vector<double> columns_;  ///< [device units] widths, the difference last
 };
 
 }  // namespace strokewright::ui

@@ -1,0 +1,30 @@
+#pragma once
+/// Paints the one-page spec sheet as a drawing sheet.
+
+#include <QSizeF>
+
+#include "core/assess/assess.h"
+#include "core/sheet/sheet.h"
+#include "core/units/style.h"
+
+class QPainter;
+
+namespace strokewright::ui {
+
+/// Margins of the drawing frame [mm]: room to file it on the left, as ISO 5457 has it.
+inline constexpr double kFilingMargin = 20.0;
+inline constexpr double kMargin = 10.0;
+
+/// Paints the whole page, frame and title block included, in black on white; everything finds room
+/// on this one page. No text is smaller than 8 points. Names that are too long end in "…"; where
+/// what speaks against the engine does not fit, the sheet says how many sentences are left out and
+/// where to read them.
+///
+/// @param painter    its origin is the upper left corner of the paper.
+/// @param paper      [mm] at least as large as Letter is wide and as A5 is high
+/// @param millimetre [device units]
+void paintSheet(QPainter& painter, const QSizeF& paper, double millimetre,
+                const sheet::Sheet& sheet, const assess::Assessment& assessment,
+                const units::Style& style);
+
+}  // namespace strokewright::ui
