@@ -187,7 +187,7 @@ void print(const Input& input, std::ostream& out) {
 void print(const Result& result, std::ostream& out) {
   out << title(result.key, result.name, result.symbol) << '\n';
   Lines lines;
-  lines.add("kind", joined({wordUnit(result.kind), ", for each ",
+  lines.add("kind", joined({wordUnit(result.kind), ", one per ",
                             wordPer(result.per == describe::Per::Cylinder)}));
   lines.add("one of", wordChoices(result.choices));
   lines.add("formula", std::string(result.formula));

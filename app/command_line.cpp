@@ -16,8 +16,9 @@ namespace strokewright::app {
 namespace {
 
 constexpr Option kJson{"--json", "", "write JSON: SI, the unit named, whatever the locale"};
-constexpr Option kEngine{"--engine", "NAME",
-                         "the engine of this name; without it all, or the target"};
+constexpr Option kEngine{
+    "--engine", "NAME",
+    "the engine of this name; without it all are told of, and the target is changed"};
 constexpr Option kSet{"--set", "KEY=TEXT", "enter TEXT before anything is computed; the file stays",
                       false, true};
 constexpr Option kWant{"--want", "KEY=TEXT", "the result that is wanted, and what it should be",
@@ -34,7 +35,7 @@ constexpr std::array kAllOptions = {kJson, kEngine, kSet,  kWant,   kBy,
 
 /// What a command is given to work with.
 struct Call {
-  const Arguments& arguments;
+  Arguments arguments;
   std::ostream& out;
   std::ostream& err;
   const SheetWriter& writeSheet;
@@ -128,6 +129,15 @@ void printHelp(const Command& command, std::ostream& out) {
   printOptions(command.options, out);
 }
 
+/// @throws Unusable with the usage of the command.
+Arguments argumentsOf(const Command& command, std::span<const std::string> args) {
+  try {
+    return Arguments(args, command.options, command.takesFile);
+  } catch (const Unusable& unusable) {
+    throw Unusable({unusable.what(), "\n", usage(command)});
+  }
+}
+
 int runCommand(std::span<const std::string> args, std::ostream& out, std::ostream& err,
                const SheetWriter& writeSheet) {
   if (args.empty() || args[0].starts_with('-')) {
@@ -143,14 +153,14 @@ int runCommand(std::span<const std::string> args, std::ostream& out, std::ostrea
   if (command == nullptr) {
     std::vector<std::string_view> words;
     for (const Command& each : commands()) words.push_back(each.word);
-    throw Unusable({"There is no command “", args[0], "”.", didYouMean(args[0], words)});
+    throw Unusable({"There is no command “", args[0], "”.", didYouMean(args[0], words),
+                    " All of them: strokewright --help"});
   }
   if (std::ranges::find(args, kHelp.name) != args.end()) {
     printHelp(*command, out);
     return 0;
   }
-  const Arguments arguments(args.subspan(1), command->options, command->takesFile);
-  return command->run({arguments, out, err, writeSheet});
+  return command->run({argumentsOf(*command, args.subspan(1)), out, err, writeSheet});
 }
 
 }  // namespace
@@ -171,7 +181,7 @@ int run(std::span<const std::string> args, std::ostream& out, std::ostream& err,
       throw Unusable({"What was found could not be written out. Is the disk full?"});
     return status;
   } catch (const Unusable& unusable) {
-    err << unusable.what() << "\nHow to call it: strokewright --help\n";
+    err << unusable.what() << '\n';
     return 2;
   }
 }

@@ -13,7 +13,7 @@
 namespace strokewright::app {
 
 /// Writes the spec sheet of one engine as a PDF.
-/// @param engine  index into the project.
+/// @param engine  index into the project; -1: the target, or the first engine without one.
 /// @param paper   "A4", "Letter", or empty: what is usual here.
 /// @returns       why it could not be written, in a sentence; nothing when it was.
 using SheetWriter =

@@ -17,33 +17,38 @@ using describe::Cell;
 using describe::Result;
 using describe::State;
 
-/// The values of all cylinders, once where they are equal: "1.03 · 0.95 · 0.86 mm".
+/// The values of all cylinders, once where they read alike: "1.03 · 0.95 · 0.86 mm".
 std::string valuesOf(const Assessment& assessment, int engine, const Result& result) {
-  const bool same = assessment.sameInAll(engine, result);
-  const int count = same ? 1 : cellsOf(assessment, engine, result);
-  if (result.kind == units::Kind::Choice) {
-    std::string text;
-    for (int i = 0; i < count; ++i) {
-      if (i > 0) text += " · ";
-      text += wordValue(result, assessment(engine, result, i).value, kBench);
-    }
-    return text;
-  }
+  std::vector<std::string> texts;
   std::vector<describe::Quantity> quantities;
-  for (int i = 0; i < count; ++i) {
-    quantities.push_back({result.kind, assessment(engine, result, i).value, result.decimals});
+  for (int i = 0; i < cellsOf(assessment, engine, result); ++i) {
+    const double value = assessment(engine, result, i).value;
+    texts.push_back(wordValue(result, value, kBench));
+    quantities.push_back({result.kind, value, result.decimals});
   }
-  return word(describe::Sentence{"{1}", {std::move(quantities)}}, kBench);
+  if (std::ranges::count(texts, texts.front()) == std::ssize(texts)) return texts.front();
+  if (result.kind != units::Kind::Choice) {
+    return word(describe::Sentence{"{1}", {std::move(quantities)}}, kBench);
+  }
+  std::string text;
+  for (const std::string& each : texts) text.append(text.empty() ? "" : " · ").append(each);
+  return text;
 }
 
-/// The largest ± of all cylinders; a dash where no entry that was read has one.
+/// The largest ± of all cylinders, with up to two more decimals than the value where it takes them
+/// to be seen; a dash where there is none.
 std::string plusMinus(const Assessment& assessment, int engine, const Result& result,
                       double Cell::*which) {
   double most = 0.0;
   for (int i = 0; i < cellsOf(assessment, engine, result); ++i) {
     most = std::max(most, assessment(engine, result, i).*which);
   }
-  return most > 0.0 ? kBench.number(result.kind, most, result.decimals) : "–";
+  const int decimals = result.decimals < 0 ? kBench.group[result.kind].decimals : result.decimals;
+  for (int more = 0; more <= 2; ++more) {
+    std::string text = kBench.number(result.kind, most, decimals + more);
+    if (text.find_first_of("123456789") != std::string::npos) return text;
+  }
+  return "–";
 }
 
 /// What stands instead of values where a cylinder has none.
@@ -88,9 +93,10 @@ void printEngine(const Assessment& assessment, int engine, std::ostream& out) {
     addRow(table, assessment, engine, *result);
   }
   table.print(out);
-  if (assessment.findings(engine).empty()) return;
-  out << '\n';
-  printFindings(assessment, engine, out);
+  TextTable findings;
+  addFindings(findings, assessment, engine);
+  if (!findings.empty()) out << '\n';
+  findings.print(out);
 }
 
 }  // namespace

@@ -24,14 +24,15 @@ int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writ
   const std::string path = *arguments.text("-o");
   const auto paper = arguments.text("--paper");
   const OpenedProject opened = openProject(arguments, err);
+  if (opened.project.engines.empty())
+    throw Unusable({"The project has no engine to draw a sheet of."});
   const assess::Assessment assessment(opened.project);
-  if (const auto error =
-          writeSheet(assessment, opened.engine(), paper ? paperOf(*paper) : "", path)) {
-    throw Unusable({*error});
-  }
-  const int status = verdict(assessment, opened.engine());
+  const auto error =
+      writeSheet(assessment, opened.named.value_or(-1), paper ? paperOf(*paper) : "", path);
+  if (error) throw Unusable({*error});
+  const int status = verdict(assessment, opened.named);
   if (status != 0) {
-    err << "“" << path << "” is written, but something forbids this engine: strokewright check\n";
+    err << "“" << path << "” is written, but something forbids it to leave for the bench.\n";
   }
   return status;
 }

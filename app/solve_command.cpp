@@ -74,8 +74,8 @@ class Answer {
                            {&question_.result, &question_.by}},
                   kBench);
     }
-    return word(Sentence{"No {1} within its limits makes the {2} {3}: the nearest is {4}, where it "
-                         "is {5}.",
+    return word(Sentence{"Nothing within the limits of the {1} makes the {2} {3}: the nearest is "
+                         "{4}, where it is {5}.",
                          {&question_.by, &question_.result, result(question_.wanted),
                           input(solution_.nearest), result(solution_.reached)}},
                 kBench);
@@ -91,11 +91,11 @@ class Answer {
   std::string wordSolved() const {
     const describe::Evaluation& evaluation = assessment_.evaluation();
     Sentence says{
-        "With the {1} at {2}, the {3} is {4}.",
+        "With {2} for the {1}, the {3} is {4}.",
         {&question_.by, input(*solution_.value), &question_.result, result(solution_.reached)}};
     const bool stands = evaluation.inputStands(question_.engine, question_.by, cylinder_);
     if (stands && before().state == State::Value) {
-      says.pattern = "With the {1} at {2} instead of {5}, the {3} is {4} instead of {6}.";
+      says.pattern = "With {2} instead of {5} for the {1}, the {3} is {4} instead of {6}.";
       says.arguments.emplace_back(
           input(evaluation.inputValue(question_.engine, question_.by, cylinder_)));
       says.arguments.emplace_back(result(before().value));

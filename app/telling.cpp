@@ -2,10 +2,8 @@
 
 #include <algorithm>
 #include <numeric>
-#include <ostream>
 
 #include "app/joined.h"
-#include "app/text_table.h"
 #include "core/describe/wording.h"
 #include "core/sheet/sheet.h"
 
@@ -66,9 +64,8 @@ std::string sentenceOf(const Finding& finding) {
   return sentence;
 }
 
-void printFindings(const Assessment& assessment, int engine, std::ostream& out) {
+void addFindings(TextTable& table, const Assessment& assessment, int engine) {
   const bool several = assessment.evaluation().cylinders(engine) > 1;
-  TextTable table;
   for (const Finding& finding : assessment.findings(engine)) {
     std::string sentence = sentenceOf(finding);
     if (several && finding.cylinder >= 0) {
@@ -76,14 +73,13 @@ void printFindings(const Assessment& assessment, int engine, std::ostream& out) 
     }
     table.add({std::string(weightWord(finding.weight)), std::move(sentence)});
     for (const describe::Mend& mend : finding.mends) {
-      std::string offer = word(mend.says, kBench) + ":";
+      std::string offer = joined({word(mend.says, kBench), ":"});
       for (const auto& [input, text] : mend.entries) {
         offer += joined({" --set ", input->key, "=\"", text, "\""});
       }
       table.add({"", std::move(offer)});
     }
   }
-  table.print(out);
 }
 
 int verdict(const Assessment& assessment, std::optional<int> named) {
@@ -93,10 +89,10 @@ int verdict(const Assessment& assessment, std::optional<int> named) {
   }
   const sheet::Sheet page = sheet::sheetOf(
       assessment, kBench, {.engine = named.value_or(-1), .date = {}, .programVersion = {}});
-  const auto refused = [](const sheet::Objection& objection) {
-    return objection.word == "refused";
+  const auto stops = [](const sheet::Objection& objection) {
+    return objection.word == "refused" || objection.word == weightWord(describe::Weight::Forbids);
   };
-  return std::ranges::any_of(page.objections, refused) ? 1 : 0;
+  return std::ranges::any_of(page.objections, stops) ? 1 : 0;
 }
 
 }  // namespace strokewright::app

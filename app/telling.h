@@ -1,10 +1,11 @@
 #pragma once
 /// What the commands say of an engine in the same words.
 
-#include <iosfwd>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "app/text_table.h"
 #include "core/assess/assess.h"
 #include "core/units/style.h"
 
@@ -35,11 +36,12 @@ std::string whyNone(const assess::Assessment& assessment, int engine,
 /// The sentence of a finding with its suspicion behind it.
 std::string sentenceOf(const describe::Finding& finding);
 
-/// Weight, sentence, and what would put it right as it is given to --set. Nothing without findings.
-void printFindings(const assess::Assessment& assessment, int engine, std::ostream& out);
+/// Weight, sentence, and what would put it right as it is given to --set.
+void addFindings(TextTable& table, const assess::Assessment& assessment, int engine);
 
-/// 1 where something forbids or a result of the sheet is refused, else 0.
-/// @param named  the engine it is asked of; none: of all, with the sheet of the target.
+/// The exit status: 1 where something forbids or a result of the sheet is refused, else 0.
+/// @param named  the engine it is asked of, with its sheet; none: all, with the sheet of the
+/// target.
 int verdict(const assess::Assessment& assessment, std::optional<int> named);
 
 }  // namespace strokewright::app

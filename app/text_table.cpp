@@ -6,10 +6,13 @@
 namespace strokewright::app {
 namespace {
 
-/// Characters of UTF-8 text; none of ours is wider or narrower than one place.
+/// Places that UTF-8 text takes: one for each character, none for the marks above letters (U+0300
+/// to U+036F, whose first byte is CC or CD).
 std::size_t width(const std::string& text) {
-  return static_cast<std::size_t>(std::ranges::count_if(
-      text, [](char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }));
+  return static_cast<std::size_t>(std::ranges::count_if(text, [](char letter) {
+    const auto byte = static_cast<unsigned char>(letter);
+    return (byte & 0xC0U) != 0x80U && byte != 0xCCU && byte != 0xCDU;
+  }));
 }
 
 }  // namespace

@@ -11,6 +11,7 @@ class TextTable {
  public:
   /// One line; the last cell of a line takes the room that is left and widens no column.
   void add(std::vector<std::string> cells) { lines_.push_back(std::move(cells)); }
+  bool empty() const { return lines_.empty(); }
   /// Indented by two blanks, columns two blanks apart, nothing behind the last cell.
   void print(std::ostream& out) const;
 

@@ -82,6 +82,39 @@ Assessment::Assessment(const model::Project& project)
   }
 }
 
+/// A limit that a leaf function met forbids: said once, though many results rest on it.
+void Assessment::addRefusals(int engine, std::vector<describe::Finding>& findings) {
+  std::vector<describe::RefusedBecause> said;
+  for (const Result* result : catalogue().results()) {
+    const int last = result->per == describe::Per::Engine ? 1 : evaluation_.cylinders(engine);
+    for (int i = 0; i < last; ++i) {
+      const Cell& cell = evaluation_.cell(engine, *result, i);
+      if (cell.state != State::Refused) continue;
+      const describe::RefusedBecause because = evaluation_.refusal(cell);
+      if (because.input != nullptr || std::find(said.begin(), said.end(), because) != said.end()) {
+        continue;
+      }
+      said.push_back(because);
+      describe::Finding finding;
+      finding.weight = describe::Weight::Forbids;
+      finding.key = "refused";
+      finding.source = result->source;
+      finding.engine = engine;
+      finding.cylinder = sameInAll(engine, *result) ? -1 : i;
+      finding.says = {because.sentence,
+                      {describe::Quantity{because.kind, because.value},
+                       describe::Quantity{because.kind, because.limit}}};
+      for (const Input* input : catalogue().inputs()) {
+        if (cell.notes.read.own[static_cast<std::size_t>(input->number)] &&
+            evaluation_.inputGiven(engine, *input, i)) {
+          finding.about.push_back(input);
+        }
+      }
+      findings.push_back(std::move(finding));
+    }
+  }
+}
+
 std::vector<Assessment::Wait> Assessment::waitsFor(int engine, const Result& result,
                                                    int cylinder) const {
   std::vector<Wait> waits;

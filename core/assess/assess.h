@@ -51,6 +51,8 @@ class Assessment {
   bool sameInAll(int engine, const describe::Result& result) const;
 
  private:
+  void addRefusals(int engine, std::vector<describe::Finding>& findings);
+
   const model::Project* project_;
   describe::Evaluation evaluation_;
   std::vector<std::vector<describe::Finding>> findings_;

@@ -99,16 +99,16 @@ void Evaluation::run() {
     for (const Result* result : catalogue_->results()) {
       const Cell& first = evaluated(engine, *result, 0);
       Reads& reads = state.reads[index(result->number)];
-      reads = first.notes.read;
+      if (first.state == State::Value) reads = first.notes.read;
       const bool varies = variesByCylinder(engine, *result, first.notes);
       state.varies[index(result->number)] = varies;
       if (result->per == Per::Engine) continue;
       for (int i = 1; i < state.cylinders; ++i) {
         Cell& cell = state.cells[at(state, result->number, i)];
-        if (varies) {
-          reads |= evaluated(engine, *result, i).notes.read;
-        } else {
+        if (!varies) {
           cell = first;
+        } else if (evaluated(engine, *result, i).state == State::Value) {
+          reads |= cell.notes.read;
         }
       }
     }
@@ -207,11 +207,6 @@ std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine) const {
   return sources;
 }
 
-bool Evaluation::reads(int engine, const Result& result, const Source& source) const {
-  const Reads& reads = engines_[index(engine)].reads[index(result.number)];
-  return (engine == source.engine ? reads.own : reads.donor)[index(source.input->number)];
-}
-
 bool Evaluation::affected(int engine, const Result& result, int cylinder) const {
   if (!reads(engine, result, source_)) return false;
   if (source_.cylinder < 0 || source_.cylinder == cylinder || result.per == Per::Engine)
@@ -243,20 +238,22 @@ const Evaluation::Nudged& Evaluation::nudged(int engine, const Result& result, i
   EngineState& state = engines_[index(engine)];
   const int place = result.per == Per::Engine ? 0 : cylinder;
   const std::size_t i = at(state, result.number, place);
-  const Cell& cell = state.cells[i];
   Nudged& nudged = state.nudged[side_][i];
   if (nudged.run == nudgeRun_) return nudged;
+  const Cell& cell = state.cells[i];
   nudged = {cell.value, nudgeRun_, !cell.computed};
-  if (!nudged.bad && affected(engine, result, place)) {
-    try {
-      Reader read(*this, engine, place, nullptr);
-      const double value = result.value(read);
-      state.nudged[side_][i] = {value, nudgeRun_, !std::isfinite(value)};
-    } catch (const Refusal&) {
-      state.nudged[side_][i].bad = true;
-    }
-  }
+  if (!nudged.bad && affected(engine, result, place)) moved(nudged, engine, result, place);
   return nudged;
+}
+
+void Evaluation::moved(Nudged& nudged, int engine, const Result& result, int cylinder) {
+  try {
+    Reader read(*this, engine, cylinder, nullptr);
+    nudged.value = result.value(read);
+    nudged.bad = !std::isfinite(nudged.value);
+  } catch (const Refusal&) {
+    nudged.bad = true;
+  }
 }
 
 double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down) const {
@@ -266,17 +263,22 @@ double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down)
   return 0.5 * std::abs(up.value - down.value);
 }
 
-/// Finds all results that read the source's input, in the cylinders where it matters.
+/// Finds all results that read the source's input.
 void Evaluation::lookWhere(const Source& source) {
   looked_.clear();
   for (int engine = 0; engine < engines(); ++engine) {
-    if (engine != source.engine && source.engine != referenceDonor_) continue;
-    const EngineState& state = engines_[index(engine)];
+    const bool own = engine == source.engine;
+    if (!own && source.engine != referenceDonor_) continue;
+    EngineState& state = engines_[index(engine)];
     for (const Result* result : catalogue_->results()) {
       if (!reads(engine, *result, source) || !carriesTolerance(result->kind)) continue;
-      const bool varies = state.varies[index(result->number)] != 0;
-      const bool all = varies && result->per == Per::Cylinder;
-      looked_.push_back({engine, result, 0, all ? state.cylinders : 1, varies});
+      const std::size_t place = at(state, result->number, 0);
+      looked_.push_back({.engine = engine,
+                         .result = result,
+                         .cells = &state.cells[place],
+                         .sides = {&state.nudged[0][place], &state.nudged[1][place]},
+                         .varies = state.varies[index(result->number)] != 0,
+                         .everywhere = !own || state.cells[place].notes.across});
     }
   }
 }
@@ -285,34 +287,35 @@ void Evaluation::lookWhere(const Source& source) {
 /// the result is the same in all: the first one counts for every cylinder.
 void Evaluation::addShares(const Source& source) {
   for (Looked& look : looked_) {
-    if (source.cylinder < 0 || look.result->per == Per::Engine || look.engine != source.engine) {
-      if (source.single && source.cylinder > 0 && !look.varies) look.last = 0;
-      continue;
-    }
-    const Cell& first = cell(look.engine, *look.result, 0);
-    if (look.varies && !first.notes.across) {
-      look.first = source.cylinder;
-      look.last = source.cylinder + 1;
-    } else if (!look.varies && source.cylinder > 0) {
-      look.last = 0;
+    look.first = 0;
+    look.last = 1;
+    if (!look.varies) {
+      if (source.single && source.cylinder > 0) look.last = 0;
+    } else if (look.result->per == Per::Cylinder) {
+      const bool one = source.cylinder >= 0 && !look.everywhere;
+      look.first = one ? source.cylinder : 0;
+      look.last = one ? source.cylinder + 1 : cylinders(look.engine);
     }
   }
   for (const int side : {0, 1}) {
     nudge(source, side);
     for (const Looked& look : looked_) {
-      for (int i = look.first; i < look.last; ++i) nudged(look.engine, *look.result, i);
+      for (int i = look.first; i < look.last; ++i) {
+        Nudged& nudged = look.sides[side][i];
+        if (nudged.run == nudgeRun_) continue;
+        nudged = {look.cells[i].value, nudgeRun_, !look.cells[i].computed};
+        if (!nudged.bad) moved(nudged, look.engine, *look.result, i);
+      }
     }
     release();
   }
   for (const Looked& look : looked_) {
-    EngineState& state = engines_[index(look.engine)];
     const bool forAll = source.single && look.result->per == Per::Engine && !look.varies;
     const double times = forAll ? cylinders(source.engine) : 1.0;
     for (int i = look.first; i < look.last; ++i) {
-      const std::size_t place = at(state, look.result->number, i);
-      Cell& cell = state.cells[place];
+      Cell& cell = look.cells[i];
       if (cell.state != State::Value) continue;
-      const double one = share(cell, state.nudged[0][place], state.nudged[1][place]);
+      const double one = share(cell, look.sides[0][i], look.sides[1][i]);
       cell.worst += times * one;
       cell.likely += times * one * one;
     }

@@ -180,13 +180,17 @@ class Evaluation {
 
   bool variesByCylinder(int engine, const Result& result, const Frame& notes) const;
   std::vector<Source> sourcesOf(int engine) const;
-  bool reads(int engine, const Result& result, const Source& source) const;
+  bool reads(int engine, const Result& result, const Source& source) const {
+    const Reads& reads = engines_[index(engine)].reads[index(result.number)];
+    return (engine == source.engine ? reads.own : reads.donor)[index(source.input->number)];
+  }
   bool affected(int engine, const Result& result, int cylinder) const;
   void lookWhere(const Source& source);
   void addShares(const Source& source);
   void nudge(const Source& source, int side);
   void release();
   const Nudged& nudged(int engine, const Result& result, int cylinder);
+  void moved(Nudged& nudged, int engine, const Result& result, int cylinder);
   double share(const Cell& cell, const Nudged& up, const Nudged& down) const;
 
   const Catalogue* catalogue_;
@@ -196,11 +200,14 @@ class Evaluation {
   std::uint32_t run_ = 0;
   /// A result to look at while a source is nudged.
   struct Looked {
-    int engine;
-    const Result* result;
-    int first;  ///< cylinder
-    int last;   ///< cylinder, this one left out
-    bool varies;
+    int engine = 0;
+    const Result* result = nullptr;
+    Cell* cells = nullptr;                  ///< of its cylinders
+    Nudged* sides[2] = {nullptr, nullptr};  ///< of its cylinders
+    bool varies = false;                    ///< from cylinder to cylinder
+    bool everywhere = false;                ///< a move in one cylinder matters in all
+    int first = 0;                          ///< cylinder
+    int last = 0;                           ///< cylinder, this one left out
   };
   std::vector<Looked> looked_;    ///< all that reads the source's input
   Source source_;                 ///< engine -1: nothing is nudged

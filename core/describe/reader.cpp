@@ -32,7 +32,9 @@ double Reader::slot(int engine, const Input& input, int cylinder) {
   Evaluation::EngineState& state = ev.engines_[Evaluation::index(engine)];
   const std::size_t place = ev.at(state, input.number, cylinder);
   const Evaluation::Slot kind = state.slots[place];
-  if (frame_ != nullptr) {
+  if (frame_ == nullptr) {
+    if (kind != Evaluation::Slot::StandingBy) return state.values[place];
+  } else {
     if (frame_->directInputs != nullptr) frame_->directInputs->push_back(&input);
     const bool own = engine == engine_;
     (own ? frame_->read.own : frame_->read.donor).set(bit(input));
@@ -57,6 +59,10 @@ double Reader::slot(int engine, const Input& input, int cylinder) {
 double Reader::cell(int engine, const Result& result, int cylinder) {
   Evaluation& ev = *evaluation_;
   if (frame_ == nullptr) {
+    if (!ev.reads(engine, result, ev.source_)) {
+      const Cell& still = ev.cell(engine, result, cylinder);
+      if (still.computed) return still.value;
+    }
     const Evaluation::Nudged& nudged = ev.nudged(engine, result, cylinder);
     if (nudged.bad) throw Refusal("{1}", result.kind, 0.0, 0.0);
     return nudged.value;

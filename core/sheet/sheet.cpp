@@ -710,15 +710,15 @@ class Writer {
     sheet_.closing = {{"ratio", ratio.brief.empty() ? ratio.full : ratio.brief}, {"by, date", {}}};
   }
 
-  std::vector<Box> boxes(std::string_view what, const Result& result) const {
-    std::vector<Box> all;
+  Measured boxes(std::string_view what, const Result& result) const {
+    Measured all{std::string(what), {}};
     for (int i = 0; i < cylinders(); ++i) {
-      std::string label(what);
-      if (cylinders() > 1) label += " " + std::to_string(i + 1);
+      std::string label = cylinders() > 1 ? std::to_string(i + 1) : std::string();
       const Cell& it = cell(sheet_.engine, result, i);
-      all.push_back({std::move(label), it.state == State::Value
-                                           ? style_.number(result.kind, it.value, result.decimals)
-                                           : std::string()});
+      all.boxes.push_back(
+          {std::move(label), it.state == State::Value
+                                 ? style_.number(result.kind, it.value, result.decimals)
+                                 : std::string()});
     }
     return all;
   }

@@ -67,10 +67,18 @@ struct Objection {
 
 /// A box to be filled in by hand.
 struct Box {
-  std::string label;
+  std::string label;  ///< number of the cylinder where there are several
   std::string drawn;  ///< what it should come out as; may be empty
 
   bool operator==(const Box&) const = default;
+};
+
+/// What is measured on the built engine, cylinder by cylinder.
+struct Measured {
+  std::string what;
+  std::vector<Box> boxes;
+
+  bool operator==(const Measured&) const = default;
 };
 
 struct TitleBlock {
@@ -92,12 +100,12 @@ struct Sheet {
   std::vector<Column> columns;  ///< donor, the engine, and a single variant
   bool differences = false;     ///< there is a donor to differ from
   std::vector<Group> groups;
-  std::vector<Objection> objections;      ///< the heaviest first
-  std::string restsOn;                    ///< what is assumed, from books, by default; may be empty
-  std::string waitsFor;                   ///< entries that are missing; may be empty
-  std::string alsoInProject;              ///< engines without a column, by name; may be empty
-  std::vector<std::vector<Box>> asBuilt;  ///< for each measure its boxes, one a cylinder
-  std::vector<Box> closing;               ///< boxes of the whole engine
+  std::vector<Objection> objections;  ///< the heaviest first
+  std::string restsOn;                ///< what is assumed, from books, by default; may be empty
+  std::string waitsFor;               ///< entries that are missing; may be empty
+  std::string alsoInProject;          ///< engines without a column, by name; may be empty
+  std::vector<Measured> asBuilt;
+  std::vector<Box> closing;  ///< boxes of the whole engine
   std::string checkBar;
   std::string cautions;
   TitleBlock titleBlock;

@@ -163,8 +163,8 @@ TEST_F(ProjectFile, AFileThatIsNotThereIsSaidInASentence) {
 }
 
 TEST_F(ProjectFile, ACopyHasNoPathAndNothingToLose) {
-  ASSERT_TRUE(document_.openCopy(sample(QStringLiteral("burdock-719")),
-                                 QStringLiteral("Burdock 719")))
+  ASSERT_TRUE(
+      document_.openCopy(sample(QStringLiteral("burdock-719")), QStringLiteral("Burdock 719")))
       << document_.error().toStdString();
   EXPECT_TRUE(document_.path().isEmpty());
   EXPECT_EQ(document_.shownName(), QStringLiteral("Burdock 719"));

@@ -32,7 +32,8 @@ class EveryInput : public WithDocument, public testing::WithParamInterface<const
     from.instrument = "feeler";
     from.date = "2024-05-01";
     from.note = "cold, dry";
-    if (input().kind != Kind::Choice) from.plusMinus = units::toSi(taste_.style().group[input().kind], 0.5);
+    if (input().kind != Kind::Choice)
+      from.plusMinus = units::toSi(taste_.style().group[input().kind], 0.5);
     document_.say(kTarget, input(), from);
   }
 };

@@ -1,9 +1,9 @@
+#include <QApplication>
 #include <QElapsedTimer>
 #include <QFileInfo>
 #include <QProcess>
 #include <QSignalSpy>
 #include <QTest>
-#include <QApplication>
 #include <csignal>
 
 #include "tests/ui/fixture.h"
@@ -18,7 +18,8 @@ class Recovery : public WithDocument {
   /// A program that types into the bore of the first engine and is killed without warning.
   void typeAndDie(const QString& file, const QString& text) {
     QProcess child;
-    child.start(QApplication::applicationFilePath(), {QStringLiteral("--type-and-hang"), file, text});
+    child.start(QApplication::applicationFilePath(),
+                {QStringLiteral("--type-and-hang"), file, text});
     ASSERT_TRUE(child.waitForReadyRead(kPatience)) << child.readAllStandardError().toStdString();
     ASSERT_EQ(child.readAllStandardOutput(), "typed\n");
     EXPECT_TRUE(RecoveredWork::find().empty()) << "it is still alive";

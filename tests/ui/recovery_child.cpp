@@ -14,9 +14,8 @@ int typeAndHang(const QString& file, const QString& text) {
   Taste taste;
   Document document(taste);
   if (file != QStringLiteral("-") && !document.open(file)) return 1;
-  QObject::connect(&document.recoveryFile(), &RecoveryFile::written, &document, [] {
-    QTextStream(stdout) << "typed\n";
-  });
+  QObject::connect(&document.recoveryFile(), &RecoveryFile::written, &document,
+                   [] { QTextStream(stdout) << "typed\n"; });
   document.type(0, model::in::bore, text);
   return QApplication::exec();
 }

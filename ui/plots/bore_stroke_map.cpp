@@ -41,9 +41,10 @@ bool sameStep(double a, double b) { return std::abs(a - b) < 1e-9; }
 /// The entry with another length in it, in millimetres. Its ± and note stay; that it was measured
 /// does not.
 Entry withLength(const Entry& before, const Input& input, double metres) {
-  units::Style plain;
-  std::string text = plain.editable(Kind::Length, metres) + " mm";
-  if (before.plusMinus) text += " ± " + plain.editable(Kind::Length, *before.plusMinus) + " mm";
+  const units::Style plain;
+  std::string text = plain.editable(Kind::Length, metres);
+  if (before.plusMinus) text.append(" ± ").append(plain.editable(Kind::Length, *before.plusMinus));
+  text.append(" mm");
   Entry entry = model::entryFrom(input, text, units::UnitGroup::metric());
   entry.oneSigma = before.oneSigma;
   entry.note = before.note;

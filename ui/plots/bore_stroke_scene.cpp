@@ -137,22 +137,29 @@ void addRegions(PlotScene& scene, const Plane& plane, const std::vector<NoGo>& a
   }
 }
 
-void addEngines(PlotScene& scene, const Plane& plane, const assess::Assessment& assessment) {
+void addEngine(PlotScene& scene, const Plane& plane, const assess::Assessment& assessment,
+               int engine) {
+  const std::optional<Pair> pair = pairOf(assessment, engine);
+  if (!pair) return;
   const model::Project& project = assessment.project();
+  const bool target = engine == project.target();
+  const describe::Entry& bore = project.engines[static_cast<std::size_t>(engine)][in::bore];
+  scene.marks.push_back(
+      {.at = plane.shown(*pair),
+       .plusMinus = plane.shown({bore.limit(), 2.0 * assessment(engine, out::crankRadius).worst}),
+       .label = nameOf(project, engine),
+       .ink = target ? Ink::Accent : Ink::Text,
+       .shape = shapeOf(project, engine),
+       .draggable = target});
+}
+
+/// The target last, on top of the others.
+void addEngines(PlotScene& scene, const Plane& plane, const assess::Assessment& assessment) {
+  const int target = assessment.project().target();
   for (int engine = 0; engine < assessment.evaluation().engines(); ++engine) {
-    const std::optional<Pair> pair = pairOf(assessment, engine);
-    if (!pair) continue;
-    const model::Engine& it = project.engines[static_cast<std::size_t>(engine)];
-    const bool target = engine == project.target();
-    scene.marks.push_back(
-        {.at = plane.shown(*pair),
-         .plusMinus =
-             plane.shown({it[in::bore].limit(), 2.0 * assessment(engine, out::crankRadius).worst}),
-         .label = nameOf(project, engine),
-         .ink = target ? Ink::Accent : Ink::Text,
-         .shape = shapeOf(project, engine),
-         .draggable = target});
+    if (engine != target) addEngine(scene, plane, assessment, engine);
   }
+  addEngine(scene, plane, assessment, target);
 }
 
 /// Every curve as two columns, and the engines as three.

@@ -60,7 +60,7 @@ class Chart {
     const model::Project& project = assessment_.project();
     const int target = project.target();
     const int donor = project.referenceDonor;
-    double row = 0.0;
+    double row = 0.2;
     for (const Line& line : lines()) {
       row -= line.governs ? 1.0 : 1.6;
       scene_.panels[0].y.names.emplace_back(row, line.name);
@@ -100,8 +100,8 @@ class Chart {
     if (!speed) return;
     drawBar(*speed, row - 0.28, 0.24,
             {.ink = Ink::Text, .fill = PlotRegion::Fill::Open, .outline = Qt::DashLine});
-    write({shown(*speed), row - 0.16},
-          tr("%1 %2").arg(nameOf(assessment_.project(), donor), taste_.shown(Kind::Speed, *speed)));
+    write({shown(*speed), row - 0.16}, tr("%1: %2").arg(nameOf(assessment_.project(), donor),
+                                                        taste_.shown(Kind::Speed, *speed)));
     note(donor, line, *speed);
   }
 

@@ -23,7 +23,6 @@ namespace in = model::in;
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr int kStepsPerTurn = 720;
-constexpr std::array kKinds{Kind::Length, Kind::Velocity, Kind::Acceleration};
 constexpr std::array kInks{Ink::Blue, Ink::Green, Ink::Vermilion};
 
 QString tr(const char* text) { return QCoreApplication::translate("MotionPlot", text); }
@@ -62,19 +61,17 @@ void addPeak(PlotScene& scene, const assess::Assessment& assessment, const Taste
   const units::Style& style = taste.style();
   const double at = std::fmod(assessment(engine, angle).value + kTurn, kTurn);
   const double value = assessment(engine, peak).value;
-  const bool labelled =
-      assessment.project().engines[static_cast<std::size_t>(engine)].part != model::Part::Variant;
   scene.marks.push_back(
       {.panel = panel,
        .at = {toShown(style, Kind::Angle, at), toShown(style, peak.kind, value)},
-       .label = labelled
-                    ? tr("%1 at %2").arg(taste.value(peak, value), taste.shown(Kind::Angle, at, 1))
-                    : QString(),
+       .label = tr("%1: %2 at %3")
+                    .arg(nameOf(assessment.project(), engine), taste.value(peak, value),
+                         taste.shown(Kind::Angle, at, 1)),
        .ink = kInks[static_cast<std::size_t>(panel)],
        .shape = shapeOf(assessment.project(), engine)});
 }
 
-/// Room for the curves, from the least to the largest of them and a little more.
+/// Room for the curves, and above them for the labels of the peaks.
 void fitPanels(PlotScene& scene) {
   for (int panel = 0; panel < 3; ++panel) {
     double least = 0.0;
@@ -86,9 +83,9 @@ void fitPanels(PlotScene& scene) {
       most = std::max(most, *high);
     }
     PlotAxis& y = scene.panels[static_cast<std::size_t>(panel)].y;
-    const double room = 0.06 * (most - least);
-    y.from = least < 0.0 ? least - room : 0.0;
-    y.to = most + room;
+    const bool peaks = panel > 0;
+    y.from = least < 0.0 ? least - 0.06 * (most - least) : 0.0;
+    y.to = most + (peaks ? 0.4 : 0.06) * (most - least);
   }
 }
 

@@ -19,7 +19,7 @@ namespace {
 
 constexpr double kPad = 4.0;         // [px] around texts
 constexpr double kLeader = 26.0;     // [px] from a line's end to its label
-constexpr double kHatchStep = 9.0;   // [px] between hatch lines
+constexpr double kHatchStep = 12.0;  // [px] between hatch lines
 constexpr double kMarkRadius = 4.5;  // [px]
 
 QString numberText(const units::Style& style, double number, int decimals) {
@@ -154,7 +154,7 @@ class Regions final : public Drawing {
       path.addPolygon(outline);
       painter.setClipPath(path, Qt::IntersectClip);
       QColor light = colour;
-      light.setAlphaF(0.45F);
+      light.setAlphaF(0.4F);
       painter.setPen(QPen(light, 1.0));
       const bool rising = region.fill == PlotRegion::Fill::Rising;
       const double first = std::floor((box.left() - box.height()) / kHatchStep) * kHatchStep;
@@ -249,18 +249,18 @@ class Annotations final : public Drawing {
     const double w = box.width();
     const double h = box.height();
     const std::array offsets{QPointF(gap, -h / 2),        QPointF(gap, -h - gap),
+                             QPointF(gap, -2 * h - gap),  QPointF(gap, -3 * h - gap),
                              QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
                              QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
                              QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap)};
-    const QRectF limits = room.adjusted(0, -h, rightMargin(), 0);
+    const QRectF limits = room.adjusted(0, 0, rightMargin(), 0);
     for (const QPointF& offset : offsets) {
       box.moveTopLeft(at + offset);
-      if (limits.contains(box) && places.isFree(box)) {
-        break;
-      }
+      if (!limits.contains(box) || !places.isFree(box)) continue;
+      places.take(box);
+      write(painter, box, mark.label, Ink::Text);
+      return;
     }
-    places.take(box);
-    write(painter, box, mark.label, Ink::Text);
   }
 
   double rightMargin() const { return parentPlot()->axisRect(0)->margins().right(); }
@@ -271,16 +271,27 @@ class Annotations final : public Drawing {
     QRectF box;
   };
 
-  /// The last point of the curve that can be seen.
+  /// Where the curve leaves the panel for the last time, or ends in it.
   std::optional<QPointF> visibleEnd(const PlotCurve& curve) const {
     const QRectF room = QRectF(rect(curve.panel)->rect()).adjusted(-1, -1, 1, 1);
+    QPointF outside;
     for (std::size_t i = curve.x.size(); i-- > 0;) {
       const QPointF at = place(curve.panel, {curve.x[i], curve.y[i]});
-      if (room.contains(at)) {
-        return at;
-      }
+      if (room.contains(at)) return i + 1 == curve.x.size() ? at : at + leaving(at, outside, room);
+      outside = at;
     }
     return std::nullopt;
+  }
+
+  /// The part of the way from a place inside to one outside that lies inside.
+  static QPointF leaving(QPointF inside, QPointF outside, const QRectF& room) {
+    const QPointF way = outside - inside;
+    double share = 1.0;
+    if (way.x() > 0.0) share = std::min(share, (room.right() - inside.x()) / way.x());
+    if (way.x() < 0.0) share = std::min(share, (room.left() - inside.x()) / way.x());
+    if (way.y() > 0.0) share = std::min(share, (room.bottom() - inside.y()) / way.y());
+    if (way.y() < 0.0) share = std::min(share, (room.top() - inside.y()) / way.y());
+    return share * way;
   }
 
   void labelCurves(QCPPainter& painter, LabelPlaces& places) const {
@@ -426,7 +437,7 @@ class PlotCanvas::Parts {
     plot.plotLayout()->setRowSpacing(2);
     plot.addLayer(QStringLiteral("cursor"));
     plot.layer(QStringLiteral("cursor"))->setMode(QCPLayer::lmBuffered);
-    regions = new Regions(&plot, QStringLiteral("background"), {scene, theme});
+    regions = new Regions(&plot, QStringLiteral("main"), {scene, theme});
     annotations = new Annotations(&plot, QStringLiteral("legend"), {scene, theme});
     lines = new CursorLines(&plot, QStringLiteral("cursor"), {scene, theme});
   }

@@ -1,6 +1,7 @@
 #pragma once
 /// The spec sheet as it will leave the printer.
 
+#include <QPageSize>
 #include <QWidget>
 
 class QComboBox;
@@ -30,6 +31,8 @@ class SheetPreview final : public QWidget {
 
  private:
   void refresh();
+  QPageSize::PageSizeId paper() const;
+  QString suggestedPath() const;
 
   Document& document_;
   Taste& taste_;

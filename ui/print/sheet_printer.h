@@ -1,8 +1,10 @@
 #pragma once
 /// The one-page spec sheet on paper and in files.
 
+#include <QImage>
 #include <QPageSize>
 #include <QString>
+#include <optional>
 
 #include "core/assess/assess.h"
 #include "core/units/style.h"
@@ -21,12 +23,18 @@ std::optional<QPageSize::PageSizeId> paperOf(QStringView name);
 /// all; one that was there before stays when writing fails.
 ///
 /// @param engine index into the project; -1: the target, or the first engine where there is none.
-/// @param error  says why, in a sentence, when false is returned.
+/// @param error  says why, in a sentence, when false is returned; may be nullptr.
 bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style, int engine,
                    QPageSize::PageSizeId paper, const QString& path, QString* error);
 
-/// Paints the sheet on a printer that has been set up: paper, margins none, portrait.
+/// Prints the sheet on the printer's paper, upright and on the whole page.
+/// @param error as above
 bool printSheet(const assess::Assessment& assessment, const units::Style& style, int engine,
                 QPrinter& printer, QString* error);
+
+/// The page as a picture, as it will be printed.
+/// @param width [px] of the whole page
+QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style, int engine,
+                    QPageSize::PageSizeId paper, int width);
 
 }  // namespace strokewright::ui

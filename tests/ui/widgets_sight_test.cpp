@@ -1,0 +1,125 @@
+/// What can be seen and heard of the widgets: contrast, names, sizes.
+
+#include <QAccessible>
+#include <QApplication>
+#include <cmath>
+
+#include "core/chamber/results.h"
+#include "tests/ui/fixture.h"
+#include "ui/widgets/choice_edit.h"
+#include "ui/widgets/finding_line.h"
+#include "ui/widgets/ink.h"
+#include "ui/widgets/origin_dialog.h"
+#include "ui/widgets/quantity_edit.h"
+#include "ui/widgets/result_label.h"
+#include "ui/widgets/why_panel.h"
+
+namespace strokewright::ui {
+namespace {
+
+QPalette lightPalette() { return {QColor(0xef, 0xef, 0xef), QColor(0xef, 0xef, 0xef)}; }
+QPalette darkPalette() { return {QColor(0x2d, 0x2d, 0x2d), QColor(0x2d, 0x2d, 0x2d)}; }
+
+// WCAG 2.1, definitions of relative luminance and contrast ratio.
+double luminance(const QColor& colour) {
+  const auto channel = [](float share) {
+    const double s = static_cast<double>(share);
+    return s <= 0.03928 ? s / 12.92 : std::pow((s + 0.055) / 1.055, 2.4);
+  };
+  return 0.2126 * channel(colour.redF()) + 0.7152 * channel(colour.greenF()) +
+         0.0722 * channel(colour.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b) {
+  const double one = luminance(a);
+  const double other = luminance(b);
+  return (std::max(one, other) + 0.05) / (std::min(one, other) + 0.05);
+}
+
+TEST(Ink, WritingIsReadableOnLightAndDarkPaper) {
+  EXPECT_FALSE(ink::dark(lightPalette()));
+  EXPECT_TRUE(ink::dark(darkPalette()));
+  for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+    const QColor paper = palette.color(QPalette::Window);
+    for (const QColor& colour : {ink::text(palette), ink::muted(palette), ink::accent(palette),
+                                 ink::objects(palette), ink::forbids(palette)}) {
+      EXPECT_GE(contrast(colour, paper), 4.5) << colour.name().toStdString();
+    }
+    EXPECT_GE(contrast(ink::rule(palette), paper), 3.0);
+  }
+}
+
+void expectNames(QAccessibleInterface* shown, int& seen) {
+  if (shown->state().focusable && !shown->state().invisible) {
+    ++seen;
+    EXPECT_FALSE(shown->text(QAccessible::Name).isEmpty())
+        << (shown->object() != nullptr ? shown->object()->metaObject()->className() : "?");
+  }
+  for (int i = 0; i < shown->childCount(); ++i) {
+    if (shown->child(i) != nullptr) expectNames(shown->child(i), seen);
+  }
+}
+
+using Sight = WithDocument;
+
+TEST_F(Sight, WhateverTakesTheFocusHasAName) {
+  document_.type(kTarget, in::bore, QStringLiteral("abc"));
+  QWidget window;
+  new QuantityEdit(document_, kTarget, in::bore, &window);
+  new ChoiceEdit(document_, kTarget, in::cycle, &window);
+  new ResultLabel(document_, kTarget, out::displacement, -1, &window);
+  auto* line = new FindingLine(document_, &window);
+  ASSERT_FALSE(document_.assessment().findings(kTarget).empty());
+  line->setFinding(document_.assessment().findings(kTarget).front());
+  auto* why = new WhyPanel(document_, &window);
+  window.show();
+  why->explain(kTarget, out::displacement, 0);
+  int seen = 0;
+  expectNames(QAccessible::queryAccessibleInterface(&window), seen);
+  EXPECT_GE(seen, 5);
+
+  OriginDialog dialog(document_, kTarget, in::bore);
+  dialog.show();
+  expectNames(QAccessible::queryAccessibleInterface(&dialog), seen);
+}
+
+TEST_F(Sight, SizesFollowTheWriting) {
+  QuantityEdit field(document_, kTarget, in::bore);
+  ResultLabel result(document_, kTarget, out::displacement);
+  const QSize before = field.sizeHint();
+  const QSize resultBefore = result.sizeHint();
+  QFont font = field.font();
+  font.setPointSizeF(2 * font.pointSizeF());
+  field.setFont(font);
+  result.setFont(font);
+  EXPECT_GT(field.sizeHint().width(), before.width() * 3 / 2);
+  EXPECT_GT(field.sizeHint().height(), before.height() * 3 / 2);
+  EXPECT_GT(result.sizeHint().width(), resultBefore.width() * 3 / 2);
+}
+
+/// The picture has ink of the colour somewhere.
+bool holds(const QImage& picture, const QColor& colour) {
+  for (int y = 0; y < picture.height(); ++y) {
+    for (int x = 0; x < picture.width(); ++x) {
+      if (picture.pixelColor(x, y) == colour) return true;
+    }
+  }
+  return false;
+}
+
+TEST_F(Sight, ObjectionsAreMarkedBesideTheFieldOnLightAndDarkPaper) {
+  document_.type(kTarget, in::bore, QStringLiteral("abc"));
+  for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+    QWidget window;
+    window.setPalette(palette);
+    auto* field = new QuantityEdit(document_, kTarget, in::bore, &window);
+    field->resize(field->sizeHint());
+    EXPECT_TRUE(holds(window.grab().toImage(), ink::objects(palette)));
+    document_.type(kTarget, in::bore, QStringLiteral("76"));
+    EXPECT_FALSE(holds(window.grab().toImage(), ink::objects(palette)));
+    document_.type(kTarget, in::bore, QStringLiteral("abc"));
+  }
+}
+
+}  // namespace
+}  // namespace strokewright::ui

@@ -1,0 +1,119 @@
+#include <QSignalSpy>
+#include <QTest>
+#include <QTextBrowser>
+#include <QToolButton>
+
+#include "core/chamber/results.h"
+#include "core/deck/results.h"
+#include "tests/ui/fixture.h"
+#include "ui/widgets/why_panel.h"
+#include "ui/widgets/why_text.h"
+
+namespace strokewright::ui {
+namespace {
+
+TEST(FormulaWithNumbers, PutsNumbersWhereSymbolsStandBehindTheEqualsSign) {
+  EXPECT_EQ(formulaWithNumbers(QStringLiteral("V_d = π/4 · B² · S_t"),
+                               {{QStringLiteral("S_t"), QStringLiteral("72 mm")},
+                                {QStringLiteral("B"), QStringLiteral("76 mm")},
+                                {QStringLiteral("V_d"), QStringLiteral("327 ml")}}),
+            QStringLiteral("V_d = π/4 · (76 mm)² · (72 mm)"));
+}
+
+TEST(FormulaWithNumbers, LeavesLongerWordsAlone) {
+  EXPECT_EQ(formulaWithNumbers(QStringLiteral("x = S_t + S + max(S)"),
+                               {{QStringLiteral("S"), QStringLiteral("1")}}),
+            QStringLiteral("x = S_t + (1) + max((1))"));
+}
+
+class Why : public WithDocument {
+ protected:
+  void SetUp() override {
+    document_.type(kTarget, in::cylinderCount, QStringLiteral("2"));
+    document_.type(kTarget, in::crankThrow, QStringLiteral("36 ± 0.02"));
+    document_.type(kTarget, in::rodLength, QStringLiteral("130"));
+    document_.type(kTarget, in::bore, QStringLiteral("76.00 ± 0.10"));
+    panel_.explain(kTarget, out::sweptVolume, 0);
+  }
+
+  bool says(const char* text) const { return panel_.plainText().contains(QString::fromUtf8(text)); }
+  void follow(const char* link) {
+    auto* text = panel_.findChild<QTextBrowser*>();
+    Q_EMIT text->anchorClicked(QUrl(QString::fromLatin1(link)));
+  }
+
+  WhyPanel panel_{document_};
+};
+
+TEST_F(Why, ShowsFormulaNumbersSourceAndValidity) {
+  for (const char* text : {"Swept volume of one cylinder", "V_d = π/4 · B² · S_t",
+                           "(76.00\u00A0mm)²", "326.62", "± 0.88 likely", "± 1.04 worst case",
+                           "Bore", "True stroke", "Heywood ch. 2", "any bore and stroke"}) {
+    EXPECT_TRUE(says(text)) << text << "\n" << panel_.plainText().toStdString();
+  }
+}
+
+// 2 · 0.10 / 76 of 326.62 ml is 0.86 ml, 0.02 / 36 of it 0.18 ml (first order, plane geometry).
+TEST_F(Why, RanksWhatThePlusMinusIsMadeOf) {
+  const QString text = panel_.plainText();
+  const qsizetype ranked = text.indexOf(QStringLiteral("What its ±"));
+  ASSERT_GE(ranked, 0) << text.toStdString();
+  const qsizetype bore = text.indexOf(QStringLiteral("± 0.86"), ranked);
+  const qsizetype crankThrow = text.indexOf(QStringLiteral("± 0.18"), ranked);
+  EXPECT_GT(bore, ranked);
+  EXPECT_GT(crankThrow, bore);
+}
+
+TEST_F(Why, FollowsEveryEdit) {
+  document_.type(kTarget, in::bore, QStringLiteral("77"));
+  EXPECT_TRUE(says("335.28"));
+}
+
+TEST_F(Why, ResultsLeadToTheirOwnWorkingAndBack) {
+  follow("result:true_stroke_m@1@0");
+  EXPECT_TRUE(panel_.plainText().startsWith(QStringLiteral("True stroke")));
+  panel_.findChildren<QToolButton*>().front()->click();
+  EXPECT_TRUE(panel_.plainText().startsWith(QStringLiteral("Swept volume")));
+}
+
+TEST_F(Why, EntriesLeadToTheirField) {
+  QSignalSpy asked(&panel_, &WhyPanel::entryAsked);
+  follow("input:bore_m@1");
+  ASSERT_EQ(asked.count(), 1);
+  EXPECT_EQ(asked[0][0].toInt(), kTarget);
+  EXPECT_EQ(asked[0][1].value<const describe::Input*>(), &in::bore);
+}
+
+TEST_F(Why, SaysWhatAResultWaitsFor) {
+  panel_.explain(kDonor, out::sweptVolume, 0);
+  EXPECT_TRUE(says("Waits for")) << panel_.plainText().toStdString();
+}
+
+TEST_F(Why, EscapeCloses) {
+  const QSignalSpy closed(&panel_, &WhyPanel::closed);
+  QTest::keyClick(&panel_, Qt::Key_Escape);
+  EXPECT_FALSE(panel_.isVisible());
+  EXPECT_EQ(closed.count(), 1);
+}
+
+TEST_F(Why, ClosesWhenItsEngineGoes) {
+  document_.removeEngine(kTarget);
+  EXPECT_FALSE(panel_.isVisible());
+}
+
+/// Every result of every sample can be explained.
+TEST_F(Why, NoResultOfTheSamplesIsWithoutAnExplanation) {
+  for (const char* name : {"tansy-270", "burdock-719", "teasel-125", "culvert-1040"}) {
+    ASSERT_TRUE(document_.openCopy(sample(QString::fromLatin1(name)), QString()))
+        << document_.error().toStdString();
+    for (int engine = 0; engine < document_.evaluation().engines(); ++engine) {
+      for (const describe::Result* result : document_.evaluation().catalogue().results()) {
+        panel_.explain(engine, *result, 0);
+        EXPECT_TRUE(panel_.plainText().contains(QStringLiteral("Source:"))) << result->key;
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace strokewright::ui

@@ -1,0 +1,463 @@
+#include "ui/print/sheet_painter.h"
+
+#include <QFontMetricsF>
+#include <QGuiApplication>
+#include <QPainter>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+#include <vector>
+
+#include "ui/document/taste.h"
+#include "ui/drawings/section_painter.h"
+#include "ui/drawings/stack_painter.h"
+#include "ui/print/sheet_table.h"
+#include "ui/print/small_plots.h"
+#include "ui/print/text_flow.h"
+
+namespace strokewright::ui {
+namespace {
+
+// All in millimetres.
+constexpr double kPoints = 8.0;  // [pt] of the text; nothing is smaller
+constexpr double kPad = 3.0;     // from the frame to what is in it
+constexpr double kHead = 13.0;
+constexpr double kTitleBlock = 10.5;
+constexpr double kClosing = 10.0;
+constexpr double kBox = 6.0;
+constexpr double kDrawings = 70.0;  // width of the drawings beside the table
+constexpr double kBetween = 4.0;    // between them
+constexpr double kMostPitch = 4.1;  // from row to row of the table
+constexpr double kPitchStep = 0.05;
+constexpr double kPlotWidth = 44.0;
+constexpr double kMostPlot = 42.0;  // height
+constexpr double kLeastPlot = 32.0;
+constexpr double kStackShare = 0.36;  // of the height of the drawings
+constexpr double kFrame = 0.7;        // line width
+constexpr int kBoxesInARow = 6;
+
+/// Per cent of the font's own width; the first one at which the table fits is taken.
+constexpr std::array kStretches = {100, 94, 88, 82};
+
+Medium paperMedium(double millimetre, int stretch) {
+  Medium medium;
+  medium.millimetre = millimetre;
+  medium.points = kPoints;
+  medium.font = QGuiApplication::font();
+  medium.font.setStretch(stretch);
+  medium.font.setHintingPreference(QFont::PreferNoHinting);
+  medium.ink = DrawingInk::onPaper();
+  return medium;
+}
+
+struct Choice {
+  int stretch = kStretches.back();
+  bool brief = true;
+};
+
+class Page {
+ public:
+  Page(QPainter& painter, const QSizeF& paper, double millimetre, Choice choice,
+       const sheet::Sheet& sheet, const assess::Assessment& assessment, const units::Style& style)
+      : draft_(painter, paperMedium(millimetre, choice.stretch)),
+        sheet_(sheet),
+        assessment_(assessment),
+        style_(style),
+        frame_(draft_.mm(kFilingMargin), draft_.mm(kMargin),
+               draft_.mm(paper.width() - kFilingMargin - kMargin),
+               draft_.mm(paper.height() - 2.0 * kMargin)),
+        inner_(frame_.adjusted(draft_.mm(kPad), 0.0, -draft_.mm(kPad), 0.0)),
+        table_(draft_, sheet, inner_.width() - draft_.mm(kDrawings + kBetween), choice.brief) {}
+
+  bool tableFits() const { return table_.fits(); }
+
+  void paint() {
+    paintFrame();
+    paintHead();
+    double bottom = paintTitleBlock();
+    bottom = paintCautions(bottom);
+    bottom = paintClosing(bottom);
+    bottom = paintAsBuilt(bottom);
+    bottom = paintGrounds(bottom);
+    divide(frame_.top() + draft_.mm(kHead), bottom);
+    paintDrawings();
+    paintPlots();
+    paintObjections();
+  }
+
+ private:
+  double mm(double millimetres) const { return draft_.mm(millimetres); }
+
+  QString elided(const QString& text, double width, const QFont& font) {
+    return QFontMetricsF(font, draft_.painter().device()).elidedText(text, Qt::ElideRight, width);
+  }
+
+  void rule(double y) {
+    draft_.line(QPointF(frame_.left(), y), QPointF(frame_.right(), y), draft_.wide());
+  }
+
+  TextFlow fullWidth() {
+    return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
+      return LineRoom{inner_.left(), inner_.width()};
+    });
+  }
+
+  void paintFrame() {
+    QPen pen = draft_.wide();
+    pen.setWidthF(mm(kFrame));
+    draft_.rectangle(frame_, pen);
+  }
+
+  // ---- Head and title block
+
+  void paintHead() {
+    QPainter& painter = draft_.painter();
+    const QString kind = QStringLiteral("Spec sheet");
+    const double top = frame_.top() + mm(1.2);
+    const QRectF said = draft_.text(QPointF(inner_.right(), top + mm(3.2)), Qt::AlignRight, kind,
+                                    false, draft_.ink().faint);
+    const QFont large = draft_.font(16.0, true);
+    const QFontMetricsF metrics(large, painter.device());
+    painter.setFont(large);
+    painter.setPen(draft_.ink().line);
+    painter.drawText(QPointF(inner_.left(), top + metrics.ascent()),
+                     elided(fromCore(sheet_.title), said.left() - inner_.left() - mm(4.0), large));
+    const QString subtitle = elided(fromCore(sheet_.subtitle), inner_.width(), draft_.font());
+    draft_.text(QPointF(inner_.left(), frame_.top() + mm(kHead) - mm(2.6)), Qt::AlignLeft,
+                subtitle);
+  }
+
+  double paintTitleBlock() {
+    const double top = frame_.bottom() - mm(kTitleBlock);
+    rule(top);
+    const sheet::TitleBlock& block = sheet_.titleBlock;
+    const std::array<std::pair<const char*, const std::string*>, 7> cells{{
+        {"project", &block.project},
+        {"drawn for", &block.drawnFor},
+        {"units", &block.units},
+        {"revision", &block.revision},
+        {"date", &block.date},
+        {"sheet", &block.sheet},
+        {"made with", &block.program},
+    }};
+    constexpr std::array kShares = {0.25, 0.2, 0.115, 0.085, 0.115, 0.075, 0.16};
+    double left = frame_.left();
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      const double width = kShares[i] * frame_.width();
+      if (i > 0) draft_.line(QPointF(left, top), QPointF(left, frame_.bottom()), draft_.wide());
+      const QPointF at(left + mm(1.6), top + mm(1.0));
+      draft_.text(at, Qt::AlignLeft | Qt::AlignTop, QLatin1String(cells[i].first), false,
+                  draft_.ink().faint);
+      const QString value = elided(fromCore(*cells[i].second), width - mm(2.6), draft_.font(true));
+      draft_.text(at + QPointF(0.0, mm(4.6)), Qt::AlignLeft | Qt::AlignTop, value, i == 0);
+      left += width;
+    }
+    return top;
+  }
+
+  // ---- From the bottom up; each returns its upper edge
+
+  double paintCautions(double bottom) {
+    if (sheet_.cautions.empty()) return bottom;
+    const Paragraph paragraph{QStringLiteral("Take care."), fromCore(sheet_.cautions)};
+    const TextFlow flow = fullWidth();
+    const double top = bottom - mm(1.0) - flow.height(paragraph, 0.0);
+    flow.draw(draft_.painter(), paragraph, top);
+    return top - mm(1.0);
+  }
+
+  /// The check bar and the boxes of the whole engine.
+  double paintClosing(double bottom) {
+    const double top = bottom - mm(kClosing);
+    const double y = bottom - mm(2.5);
+    const QPointF left(inner_.left(), y);
+    const QPointF right(inner_.left() + mm(1000.0 * sheet::kCheckBar), y);
+    draft_.line(left, right, draft_.wide());
+    for (const QPointF& end : {left, right}) {
+      draft_.line(end - QPointF(0.0, mm(1.6)), end + QPointF(0.0, mm(1.6)), draft_.narrow());
+    }
+    draft_.text(QPointF((left.x() + right.x()) / 2.0, y - mm(0.6)),
+                Qt::AlignHCenter | Qt::AlignBottom, fromCore(sheet_.checkBar));
+    const double from = right.x() + mm(5.0);
+    const double width =
+        (inner_.right() - from) / std::max<double>(1.0, static_cast<double>(sheet_.closing.size()));
+    double x = from;
+    for (const sheet::Box& box : sheet_.closing) {
+      paintBox(QRectF(x, top, width - mm(1.5), mm(kClosing)), fromCore(box.label),
+               fromCore(box.drawn));
+      x += width;
+    }
+    return top - mm(1.0);
+  }
+
+  /// A caption with the number drawn, and the box under it.
+  void paintBox(const QRectF& cell, const QString& label, const QString& drawn) {
+    const QPointF middle(0.0, (cell.height() - mm(kBox)) / 2.0);
+    draft_.text(cell.topLeft() + middle, Qt::AlignLeft, label, false, draft_.ink().faint);
+    draft_.text(cell.topRight() + middle, Qt::AlignRight, drawn);
+    draft_.rectangle(QRectF(cell.left(), cell.bottom() - mm(kBox), cell.width(), mm(kBox)),
+                     draft_.narrow());
+  }
+
+  double paintAsBuilt(double bottom) {
+    std::size_t all = 0;
+    for (const sheet::Measured& measured : sheet_.asBuilt) all += measured.boxes.size();
+    if (all == 0) return bottom;
+    double top = bottom;
+    if (all <= kBoxesInARow) {
+      top -= cellHeight();
+      paintInOneRow(top, static_cast<double>(all));
+    } else {
+      for (auto row = sheet_.asBuilt.rbegin(); row != sheet_.asBuilt.rend(); ++row) {
+        top -= cellHeight();
+        paintRow(top, *row);
+      }
+    }
+    top -= draft_.textHeight() + mm(0.6);
+    draft_.text(QPointF(inner_.left(), top), Qt::AlignLeft | Qt::AlignTop,
+                QStringLiteral("As built, to be written at the bench; as drawn above each box, ") +
+                    fromCore(style_.unit(units::Kind::FineLength)),
+                false, draft_.ink().faint);
+    top -= mm(1.0);
+    rule(top);
+    return top;
+  }
+
+  double cellHeight() const { return draft_.textHeight() + mm(kBox + 1.0); }
+
+  void paintInOneRow(double top, double count) {
+    const double width = std::min((inner_.width() + mm(1.5)) / count, mm(40.0));
+    double x = inner_.left();
+    for (const sheet::Measured& measured : sheet_.asBuilt) {
+      for (const sheet::Box& box : measured.boxes) {
+        QString label = fromCore(measured.what);
+        if (!box.label.empty()) label += QLatin1Char(' ') + fromCore(box.label);
+        paintBox(QRectF(x, top, width - mm(1.5), cellHeight() - mm(0.6)), label,
+                 fromCore(box.drawn));
+        x += width;
+      }
+    }
+  }
+
+  void paintRow(double top, const sheet::Measured& measured) {
+    double labels = 0.0;
+    for (const sheet::Measured& row : sheet_.asBuilt) {
+      labels = std::max(labels, draft_.textWidth(fromCore(row.what)) + mm(2.0));
+    }
+    draft_.text(QPointF(inner_.left(), top + cellHeight() - mm(0.6 + kBox / 2.0)), Qt::AlignLeft,
+                fromCore(measured.what), false, draft_.ink().faint);
+    const double gap = mm(1.2);
+    const double width = std::min(
+        (inner_.width() - labels + gap) / static_cast<double>(measured.boxes.size()), mm(28.0));
+    double x = inner_.left() + labels;
+    for (const sheet::Box& box : measured.boxes) {
+      paintBox(QRectF(x, top, width - gap, cellHeight() - mm(0.6)), fromCore(box.label),
+               fromCore(box.drawn));
+      x += width;
+    }
+  }
+
+  /// What the numbers rest on and wait for.
+  double paintGrounds(double bottom) {
+    std::vector<Paragraph> paragraphs;
+    const auto say = [&](const char* lead, const std::string& text) {
+      if (!text.empty()) paragraphs.push_back({QLatin1String(lead), fromCore(text)});
+    };
+    say("Rests on", sheet_.restsOn);
+    say("Waits", sheet_.waitsFor);
+    say("Besides", sheet_.alsoInProject);
+    if (paragraphs.empty()) return bottom;
+    const TextFlow flow = fullWidth();
+    double height = 0.0;
+    for (const Paragraph& paragraph : paragraphs) height += flow.height(paragraph, 0.0);
+    const double top = bottom - height - mm(0.8);
+    double y = top;
+    for (const Paragraph& paragraph : paragraphs) y = flow.draw(draft_.painter(), paragraph, y);
+    return top - mm(0.8);
+  }
+
+  // ---- What is left is shared by drawings and table above, plots and objections below
+
+  void divide(double top, double bottom) {
+    top_ = top;
+    bottom_ = bottom;
+    const double least = draft_.textHeight() / mm(1.0) + 0.03;
+    plotHeight_ = mm(kMostPlot);
+    for (pitch_ = kMostPitch; pitch_ > least; pitch_ -= kPitchStep) {
+      if (objectionsFit(tableBottom())) break;
+    }
+    pitch_ = std::max(pitch_, least);
+    while (plotHeight_ > mm(kLeastPlot) && !objectionsFit(tableBottom())) plotHeight_ -= mm(1.0);
+    // What nobody needs goes to the drawings.
+    const double need = std::max(plotHeight_ + mm(2.0), objectionsEnd(0.0) + mm(1.0));
+    split_ = std::max(tableBottom(), bottom_ - need);
+    rule(top_);
+    rule(split_);
+  }
+
+  double tableBottom() const { return top_ + mm(2.0) + table_.height(pitch_); }
+
+  TextFlow besidePlots(double top) {
+    const double besideUntil = top + plotHeight_ + mm(1.0);
+    const double beside = inner_.left() + mm(2.0 * kPlotWidth + 5.0);
+    return TextFlow(draft_.font(), *draft_.painter().device(), [=, this](double y) {
+      return y < besideUntil ? LineRoom{beside, inner_.right() - beside}
+                             : LineRoom{inner_.left(), inner_.width()};
+    });
+  }
+
+  std::vector<Paragraph> objections() const {
+    std::vector<Paragraph> paragraphs;
+    for (const sheet::Objection& objection : sheet_.objections) {
+      paragraphs.push_back({fromCore(objection.word), fromCore(objection.sentence)});
+    }
+    if (paragraphs.empty()) {
+      paragraphs.push_back({QStringLiteral("Nothing"), QStringLiteral("speaks against it.")});
+    }
+    return paragraphs;
+  }
+
+  /// Where the last objection ends when the first begins below this height.
+  double objectionsEnd(double top) {
+    const TextFlow flow = besidePlots(top);
+    double y = top + mm(1.2);
+    for (const Paragraph& paragraph : objections()) y += flow.height(paragraph, y);
+    return y;
+  }
+
+  bool objectionsFit(double top) {
+    return std::max(objectionsEnd(top), top + plotHeight_ + mm(2.0)) <= bottom_;
+  }
+
+  void paintObjections() {
+    const TextFlow flow = besidePlots(split_);
+    const std::vector<Paragraph> all = objections();
+    const auto restOf = [&](std::size_t rest) {
+      return Paragraph{QStringLiteral("and %1 more:").arg(rest),
+                       QStringLiteral("see the window, or strokewright check.")};
+    };
+    double y = split_ + mm(1.2);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      const double next = y + flow.height(all[i], y);
+      const bool last = i + 1 == all.size();
+      const double closing = last ? 0.0 : flow.height(restOf(all.size()), next);
+      if (next + closing > bottom_ && !restFits(flow, all, i, y)) {
+        flow.draw(draft_.painter(), restOf(all.size() - i), y);
+        return;
+      }
+      y = flow.draw(draft_.painter(), all[i], y);
+    }
+  }
+
+  /// All from this one on find room after all.
+  bool restFits(const TextFlow& flow, const std::vector<Paragraph>& all, std::size_t from,
+                double y) const {
+    for (std::size_t i = from; i < all.size(); ++i) y += flow.height(all[i], y);
+    return y <= bottom_;
+  }
+
+  // ---- Drawings
+
+  void paintDrawings() {
+    table_.paint(QPointF(inner_.left() + mm(kDrawings + kBetween), top_ + mm(1.0)), pitch_);
+    const double line = draft_.textHeight();
+    QRectF area(inner_.left(), top_ + mm(1.0), mm(kDrawings), split_ - top_ - mm(2.0));
+    const CylinderOrWhyNot it = cylinderToDraw(assessment_, style_, sheet_.engine, 0);
+    if (!it.cylinder) {
+      const Paragraph paragraph{QStringLiteral("No drawing."), it.whyNot};
+      inColumn().draw(draft_.painter(), paragraph, area.top());
+      return;
+    }
+    const double stackHeight = kStackShare * area.height();
+    const QRectF stack(area.left(), area.bottom() - stackHeight, area.width(),
+                       stackHeight - line - mm(0.5));
+    const StackDrawn enlarged = paintStack(draft_, stack, *it.cylinder, style_, {});
+    caption(stackCaption(enlarged.enlargement, 0, style_), area.bottom() - line / 2.0);
+    area.setBottom(stack.top() - mm(1.5));
+    paintSectionIn(area, *it.cylinder);
+  }
+
+  TextFlow inColumn() {
+    return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
+      return LineRoom{inner_.left(), mm(kDrawings)};
+    });
+  }
+
+  void caption(const QString& text, double y) {
+    draft_.text(QPointF(inner_.left(), y), Qt::AlignLeft,
+                elided(text, mm(kDrawings), draft_.font()), false, draft_.ink().faint);
+  }
+
+  void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
+    const TextFlow column = inColumn();
+    const Paragraph note{{}, notFromNumbers(cylinder) + QLatin1Char('.')};
+    const double noteHeight = column.height(note, 0.0);
+    const double line = draft_.textHeight();
+    const QRectF drawing = area.adjusted(0.0, 0.0, 0.0, -noteHeight - line);
+    const double top = motion::topDeadCentreAngle(cylinder.mechanism);
+    const SectionDrawn drawn =
+        paintSection(draft_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
+    caption(QStringLiteral("Section at top dead centre, cylinder 1, ") + scaleText(drawn.reduction),
+            drawing.bottom() + line / 2.0);
+    column.draw(draft_.painter(), note, drawing.bottom() + line);
+  }
+
+  QString scaleText(double reduction) const {
+    const double larger = std::max(reduction, 1.0 / reduction);
+    const int decimals = larger == std::floor(larger) ? 0 : 1;
+    const QString number = fromCore(style_.number(units::Kind::Ratio, larger, decimals));
+    return reduction >= 1.0 ? QStringLiteral("1 : ") + number : number + QStringLiteral(" : 1");
+  }
+
+  void paintPlots() {
+    const double top = split_ + mm(1.2);
+    const QRectF left(inner_.left(), top, mm(kPlotWidth), plotHeight_);
+    paintAccelerationPlot(draft_, left, assessment_, style_, sheet_);
+    paintBoreStrokePlot(draft_, left.translated(mm(kPlotWidth + 2.0), 0.0), assessment_, style_,
+                        sheet_);
+  }
+
+  Drafting draft_;
+  const sheet::Sheet& sheet_;
+  const assess::Assessment& assessment_;
+  const units::Style& style_;
+  const QRectF frame_;
+  const QRectF inner_;
+  SheetTable table_;
+  double top_ = 0.0;     ///< of drawings and table
+  double split_ = 0.0;   ///< between them and plots with objections
+  double bottom_ = 0.0;  ///< of plots and objections
+  double pitch_ = kMostPitch;
+  double plotHeight_ = 0.0;
+};
+
+/// Full numbers before brief ones, a wide font before a narrow one.
+Choice chooseFor(QPainter& painter, const QSizeF& paper, double millimetre,
+                 const sheet::Sheet& sheet, const assess::Assessment& assessment,
+                 const units::Style& style) {
+  for (const bool brief : {false, true}) {
+    for (const int stretch : kStretches) {
+      const Choice choice{stretch, brief};
+      if (Page(painter, paper, millimetre, choice, sheet, assessment, style).tableFits()) {
+        return choice;
+      }
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
+void paintSheet(QPainter& painter, const QSizeF& paper, double millimetre,
+                const sheet::Sheet& sheet, const assess::Assessment& assessment,
+                const units::Style& style) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setRenderHint(QPainter::TextAntialiasing);
+  const Choice choice = chooseFor(painter, paper, millimetre, sheet, assessment, style);
+  Page(painter, paper, millimetre, choice, sheet, assessment, style).paint();
+  painter.restore();
+}
+
+}  // namespace strokewright::ui
