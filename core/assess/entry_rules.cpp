@@ -24,6 +24,7 @@ using describe::Speaker;
 using describe::takeAs;
 using describe::Weight;
 using units::Kind;
+namespace in = model::in;
 
 constexpr std::string_view kPractice = "common practice, no published source";
 constexpr std::string_view kBench = "what can stand on a bench";
@@ -44,25 +45,45 @@ units::Parsed reread(const Input& input, const Entry& entry) {
                       bare != nullptr ? *bare : units::unitsOf(input.kind)[0]);
 }
 
+/// A number with as many decimals as it takes to recognise it: 0.035 mm, not 0.04 mm.
+Quantity recognisable(Kind kind, double value) {
+  const units::Unit& unit = units::unitsOf(kind)[0];
+  const double number = units::fromSi(unit, value);
+  constexpr int kMost = 4;
+  for (int decimals = unit.decimals; decimals < kMost; ++decimals) {
+    const double scale = std::pow(10.0, decimals);
+    if (std::abs(std::round(number * scale) / scale - number) <= 1e-4 * std::abs(number)) {
+      return {kind, value, decimals == unit.decimals ? -1 : decimals};
+    }
+  }
+  return {kind, value, kMost};
+}
+
 /// A slip of the pen: the number meant another unit, or slipped by a power of ten.
 struct Slip {
-  std::string_view meant;  ///< "inches"
-  double factor;           ///< true value over what was read
+  std::string_view meant;      ///< "inches"
+  double factor;               ///< true value over what was read
+  std::string_view unit = {};  ///< the unit meant, where it is one
 };
 
 std::span<const Slip> slipsOf(Kind kind) {
-  static constexpr std::array kLengths = {
-      Slip{"inches", 25.4},          Slip{"centimetres", 10.0},       Slip{"metres", 1000.0},
-      Slip{"millimetres", 1 / 25.4}, Slip{"ten times as much", 10.0}, Slip{"a tenth of it", 0.1}};
-  static constexpr std::array kFine = {Slip{"thousandths of an inch", 0.0254}, Slip{"inches", 25.4},
-                                       Slip{"micrometres", 0.001}, Slip{"a tenth of it", 0.1}};
-  static constexpr std::array kVolumes = {Slip{"litres", 1000.0}, Slip{"cubic inches", 16.387064},
+  static constexpr std::array kLengths = {Slip{"inches", 25.4, "in"},
+                                          Slip{"centimetres", 10.0, "cm"},
+                                          Slip{"metres", 1000.0, "m"},
+                                          Slip{"millimetres", 1 / 25.4, "mm"},
+                                          Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kFine = {Slip{"thousandths of an inch", 0.0254, "thou"},
+                                       Slip{"inches", 25.4, "in"},
+                                       Slip{"micrometres", 0.001, "µm"},
+                                       Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kVolumes = {Slip{"litres", 1000.0, "l"},
+                                          Slip{"cubic inches", 16.387064, "cu in"},
                                           Slip{"ten times as much", 10.0},
                                           Slip{"a tenth of it", 0.1}};
-  static constexpr std::array kMasses = {Slip{"kilograms", 1000.0}, Slip{"grams", 0.001},
-                                         Slip{"ounces", 28.349523125}};
-  static constexpr std::array kAreas = {Slip{"square centimetres", 100.0},
-                                        Slip{"square inches", 645.16}};
+  static constexpr std::array kMasses = {Slip{"kilograms", 1000.0, "kg"}, Slip{"grams", 0.001, "g"},
+                                         Slip{"ounces", 28.349523125, "oz"}};
+  static constexpr std::array kAreas = {Slip{"square centimetres", 100.0, "cm²"},
+                                        Slip{"square inches", 645.16, "sq in"}};
   static constexpr std::array kSpeeds = {Slip{"a nought missing", 10.0},
                                          Slip{"a nought too many", 0.1}};
   static constexpr std::array kShares = {Slip{"a fraction", 100.0}};
@@ -86,10 +107,17 @@ std::span<const Slip> slipsOf(Kind kind) {
   }
 }
 
+/// [SI] the donor's number; nothing where there is none that tells a size.
+std::optional<double> donors(Reader& read, const Input& input) {
+  if (read.isDonor() || !read.donorGiven(input)) return std::nullopt;
+  const double value = read.donor(input);
+  return value > 0.0 && input.usual.holds(value) ? std::optional(value) : std::nullopt;
+}
+
 /// The slip that brings a value nearest to what the donor has, or to the typical one, inside the
 /// usual range.
 std::optional<Slip> likeliestSlip(Reader& read, const Input& input, double value) {
-  const double expected = read.donorGiven(input) ? read.donor(input) : input.typical;
+  const double expected = donors(read, input).value_or(input.typical);
   std::optional<Slip> best;
   double bestDistance = std::log(3.0);  // further off than threefold is no explanation
   for (const Slip& slip : slipsOf(input.kind)) {
@@ -104,14 +132,47 @@ std::optional<Slip> likeliestSlip(Reader& read, const Input& input, double value
   return best;
 }
 
+/// The number as it would be typed in the unit meant: "2.992 in".
+std::string typedIn(const Input& input, const Slip& slip, double meant) {
+  if (slip.unit.empty()) return describe::typedText(input, meant);
+  units::Style style;
+  style.group.choose(input.kind, slip.unit);
+  return describe::typedText(input, meant, style);
+}
+
 /// Adds to a finding what the number may have meant.
 void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& entry,
                double value) {
   const std::optional<Slip> slip = likeliestSlip(read, input, value);
   if (!slip) return;
   const double meant = value * slip->factor;
-  finding.hint = {"{1}? That makes {2}.", {std::string(slip->meant), Quantity{input.kind, meant}}};
-  if (entry.values.size() == 1) finding.mends.push_back(takeAs(input, meant));
+  const std::optional<double> donor = donors(read, input);
+  finding.hint = {donor ? "{1}? That makes {2}; the donor's is {3}." : "{1}? That makes {2}.",
+                  {std::string(slip->meant), recognisable(input.kind, meant)}};
+  if (donor) finding.hint.arguments.emplace_back(recognisable(input.kind, *donor));
+  if (entry.values.size() != 1) return;
+  describe::Mend mend = takeAs(input, meant);
+  mend.entries.front().second = typedIn(input, *slip, meant);
+  if (entry.plusMinus) {  // typed beside the number, it slipped with it
+    mend.entries.front().second += " ± " + typedIn(input, *slip, *entry.plusMinus * slip->factor);
+  }
+  finding.mends.push_back(std::move(mend));
+}
+
+/// An offset typed with a sign: its side says that.
+void offerSide(Finding& finding, const Input& input, double value) {
+  for (const auto& [offset, side] :
+       {std::pair{&in::cylinderOffset, &in::cylinderOffsetSide},
+        std::pair{&in::pinOffset, &in::pinOffsetSide}}) {
+    if (offset != &input || value >= 0.0) continue;
+    finding.hint = {"The side says the sign: {1} towards the thrust side?",
+                    {Quantity{input.kind, -value}}};
+    describe::Mend mend = takeAs(*offset, -value);
+    mend.says = {"Take {1} towards the thrust side", {Quantity{input.kind, -value}}};
+    mend.entries.emplace_back(
+        side, describe::typedText(*side, model::answer(model::Side::TowardsThrust)));
+    finding.mends.push_back(std::move(mend));
+  }
 }
 
 const Rule notANumber{
@@ -159,26 +220,30 @@ const Rule impossible{
           return;
         }
         for (const double value : entry.values) {
-          const Quantity met{input.kind, value};
           const auto& possible = input.possible;
-          if (input.kind == Kind::Count && value != std::floor(value)) {
-            speak.say(
-                Weight::Forbids,
-                {"{1}: {2} is not a whole number; it is counted from {3} to {4}.",
-                 {&input, Quantity{Kind::Ratio, value, 1}, Quantity{Kind::Count, possible.least},
-                  Quantity{Kind::Count, possible.most}}},
-                {&input});
+          if (possible.holds(value) && (input.kind != Kind::Count || value == std::floor(value))) {
+            continue;
+          }
+          if (input.kind == Kind::Count) {
+            speak.say(Weight::Forbids,
+                      {"{1}: {2} cannot be, it is a whole number from {3} to {4}.",
+                       {&input, recognisable(Kind::Ratio, value),
+                        Quantity{Kind::Count, possible.least}, Quantity{Kind::Count, possible.most}}},
+                      {&input});
             return;
           }
-          if (possible.holds(value)) continue;
           const bool over = value > possible.most;
-          const std::string_view pattern = over ? "A {1} of {2} cannot be: at most {3}."
+          const std::string_view pattern = over ? "{1}: {2} cannot be, it is at most {3}."
                                            : possible.leastExcluded
-                                               ? "A {1} of {2} cannot be: it must be more than {3}."
-                                               : "A {1} of {2} cannot be: at least {3}.";
-          const Quantity limit{input.kind, over ? possible.most : possible.least};
-          offerSlip(read, speak.say(Weight::Forbids, {pattern, {&input, met, limit}}, {&input}),
-                    input, entry, value);
+                                               ? "{1}: {2} cannot be, it must be more than {3}."
+                                               : "{1}: {2} cannot be, it is at least {3}.";
+          const double limit = over ? possible.most : possible.least;
+          Finding& finding = speak.say(
+              Weight::Forbids,
+              {pattern, {&input, recognisable(input.kind, value), Quantity{input.kind, limit}}},
+              {&input});
+          offerSlip(read, finding, input, entry, value);
+          offerSide(finding, input, value);
           return;
         }
       });
@@ -194,9 +259,9 @@ const Rule unusual{
           const bool over = value > usual.most;
           const bool far = over && usual.most > 0.0 && value > 5.0 * usual.most;
           Finding& finding = speak.say(far ? Weight::Forbids : Weight::Objects,
-                                       {over ? "A {1} of {2} is unusual: seldom more than {3}."
-                                             : "A {1} of {2} is unusual: seldom less than {3}.",
-                                        {&input, Quantity{input.kind, value},
+                                       {over ? "{1}: {2} is unusual, seldom more than {3}."
+                                             : "{1}: {2} is unusual, seldom less than {3}.",
+                                        {&input, recognisable(input.kind, value),
                                          Quantity{input.kind, over ? usual.most : usual.least}}},
                                        {&input});
           offerSlip(read, finding, input, entry, value);
@@ -219,7 +284,7 @@ const Rule thousandOrDecimal{
         Finding& finding = speak.say(clear ? Weight::Remarks : Weight::Objects,
                                      {clear ? "The {1}, “{2}”, is read as {3}; {4} cannot be meant."
                                             : "The {1}, “{2}”, is read as {3}; was {4} meant?",
-                                      {&input, entry.text, Quantity{input.kind, taken},
+                                      {&input, entry.text, recognisable(input.kind, taken),
                                        Quantity{input.kind, 1000.0 * taken}}},
                                      {&input});
         if (!clear) finding.mends.push_back(takeAs(input, 1000.0 * taken));
@@ -239,7 +304,7 @@ const Rule readAs{.key = "read_as", .source = kBench, .judge = [](Reader& read, 
                             Weight::Remarks,
                             {comma ? "A comma is read as a decimal mark: the {1}, “{2}”, is {3}."
                                    : "The {1}, “{2}”, is read as {3}.",
-                             {&input, entry.text, Quantity{input.kind, entry.values.front(), 3}}},
+                             {&input, entry.text, recognisable(input.kind, entry.values.front())}},
                             {&input});
                         break;
                       }
@@ -271,10 +336,20 @@ const Rule toleranceOverValue{
         const double limit = entry.limit();
         for (const double value : entry.values) {
           if (value == 0.0 || limit <= std::abs(value)) continue;
-          speak.say(Weight::Objects,
-                    {"The ± {2} of the {1} is larger than the {3} itself. Micrometres?",
-                     {&input, Quantity{input.kind, limit, 3}, Quantity{input.kind, value}}},
-                    {&input});
+          Finding& finding = speak.say(Weight::Objects,
+                                       {"The ± {2} of the {1} is larger than the {3} itself.",
+                                        {&input, recognisable(input.kind, limit),
+                                         recognisable(input.kind, value)}},
+                                       {&input});
+          const double micrometres = *entry.plusMinus / 1000.0;
+          if (input.kind != Kind::FineLength && input.kind != Kind::Length) return;
+          if (micrometres < input.plusMinus / 10.0 || entry.values.size() != 1) return;
+          const Quantity meant = recognisable(input.kind, micrometres);
+          finding.hint = {"Micrometres? That makes ± {1}.", {meant}};
+          describe::Mend mend = takeAs(input, value);
+          mend.says = {"Give it ± {1}", {meant}};
+          mend.entries.front().second += " ± " + describe::typedText(input, micrometres);
+          finding.mends.push_back(std::move(mend));
           return;
         }
       });

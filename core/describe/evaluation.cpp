@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
+
+#include "core/describe/said_once.h"
 
 namespace strokewright::describe {
 namespace {
@@ -207,13 +210,6 @@ std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine) const {
   return sources;
 }
 
-bool Evaluation::affected(int engine, const Result& result, int cylinder) const {
-  if (!reads(engine, result, source_)) return false;
-  if (source_.cylinder < 0 || source_.cylinder == cylinder || result.per == Per::Engine)
-    return true;
-  return engine != source_.engine || cell(engine, result, cylinder).notes.across;
-}
-
 void Evaluation::nudge(const Source& source, int side) {
   source_ = source;
   side_ = side;
@@ -234,16 +230,17 @@ void Evaluation::release() {
   std::copy(unnudged_.begin(), unnudged_.end(), &state.values[at(state, source_.input->number, 0)]);
 }
 
-const Evaluation::Nudged& Evaluation::nudged(int engine, const Result& result, int cylinder) {
+double Evaluation::nudgedValue(int engine, const Result& result, int cylinder) {
   EngineState& state = engines_[index(engine)];
-  const int place = result.per == Per::Engine ? 0 : cylinder;
-  const std::size_t i = at(state, result.number, place);
+  const std::size_t i = at(state, result.number, result.per == Per::Engine ? 0 : cylinder);
+  if (state.touched[index(result.number)] == 0) return state.cells[i].value;
   Nudged& nudged = state.nudged[side_][i];
-  if (nudged.run == nudgeRun_) return nudged;
-  const Cell& cell = state.cells[i];
-  nudged = {cell.value, nudgeRun_, !cell.computed};
-  if (!nudged.bad && affected(engine, result, place)) moved(nudged, engine, result, place);
-  return nudged;
+  if (nudged.run != nudgeRun_) {
+    nudged.run = nudgeRun_;
+    moved(nudged, engine, result, result.per == Per::Engine ? 0 : cylinder);
+  }
+  if (nudged.bad) throw Refusal("{1}", result.kind, 0.0, 0.0);
+  return nudged.value;
 }
 
 void Evaluation::moved(Nudged& nudged, int engine, const Result& result, int cylinder) {
@@ -267,11 +264,14 @@ double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down)
 void Evaluation::lookWhere(const Source& source) {
   looked_.clear();
   for (int engine = 0; engine < engines(); ++engine) {
+    EngineState& state = engines_[index(engine)];
+    state.touched.assign(catalogue_->results().size(), 0);
     const bool own = engine == source.engine;
     if (!own && source.engine != referenceDonor_) continue;
-    EngineState& state = engines_[index(engine)];
     for (const Result* result : catalogue_->results()) {
-      if (!reads(engine, *result, source) || !carriesTolerance(result->kind)) continue;
+      if (!reads(engine, *result, source)) continue;
+      state.touched[index(result->number)] = 1;
+      if (!carriesTolerance(result->kind)) continue;
       const std::size_t place = at(state, result->number, 0);
       looked_.push_back({.engine = engine,
                          .result = result,
@@ -303,8 +303,8 @@ void Evaluation::addShares(const Source& source) {
       for (int i = look.first; i < look.last; ++i) {
         Nudged& nudged = look.sides[side][i];
         if (nudged.run == nudgeRun_) continue;
-        nudged = {look.cells[i].value, nudgeRun_, !look.cells[i].computed};
-        if (!nudged.bad) moved(nudged, look.engine, *look.result, i);
+        nudged.run = nudgeRun_;
+        moved(nudged, look.engine, *look.result, i);
       }
     }
     release();
@@ -368,10 +368,12 @@ std::vector<Contributor> Evaluation::contributors(int engine, const Result& resu
     sources.insert(sources.end(), donors.begin(), donors.end());
   }
   for (const Source& source : sources) {
+    lookWhere(source);
+    if (!reads(engine, result, source)) continue;
     Nudged sides[2];
-    for (int side : {0, 1}) {
+    for (const int side : {0, 1}) {
       nudge(source, side);
-      sides[side] = nudged(engine, result, place);
+      moved(sides[side], engine, result, place);
       release();
     }
     const double one = share(base, sides[0], sides[1]);
@@ -442,14 +444,35 @@ void Evaluation::judge(int engine, const Rule& rule, std::vector<Finding>& findi
       finding.engine = engine;
     }
   }
-  const bool same =
-      std::all_of(said.begin(), said.end(), [&](const auto& one) { return one == said.front(); });
-  for (int i = 0; i < (same ? 1 : n); ++i) {
-    for (Finding& finding : said[index(i)]) {
-      if (!same) finding.cylinder = i;
-      findings.push_back(std::move(finding));
+  for (Finding& finding : saidOnce(said)) {
+    for (Mend& mend : finding.mends) {
+      for (auto& [input, text] : mend.entries) {
+        if (!text.empty()) text = completed(engine, *input, finding.cylinder, std::move(text));
+      }
     }
+    findings.push_back(std::move(finding));
   }
+}
+
+/// What is typed for one cylinder leaves the numbers of the others alone, and a ± stays.
+std::string Evaluation::completed(int engine, const Input& input, int cylinder,
+                                  std::string text) const {
+  const int n = cylinders(engine);
+  bool lists = cylinder >= 0 && input.list && n > 1;
+  for (int i = 0; i < n; ++i) lists = lists && inputGiven(engine, input, i);
+  if (lists) {
+    std::string list;
+    for (int i = 0; i < n; ++i) {
+      if (i > 0) list += "; ";
+      list += i == cylinder ? text : typedText(input, inputValue(engine, input, i));
+    }
+    text = std::move(list);
+  }
+  const Entries& entries = *engines_[index(engine)].entries;
+  const auto found = entries.find(&input);
+  const bool keeps = found != entries.end() && found->second.plusMinus &&
+                     carriesTolerance(input.kind) && text.find("±") == std::string::npos;
+  return keeps ? text + " ± " + typedText(input, *found->second.plusMinus) : text;
 }
 
 }  // namespace strokewright::describe

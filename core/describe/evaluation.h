@@ -4,6 +4,7 @@
 #include <bitset>
 #include <cstdint>
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -153,9 +154,10 @@ class Evaluation {
     std::bitset<kMostInputs> listed;
     std::vector<double> values;  ///< [input * cylinders + cylinder]
     std::vector<Slot> slots;
-    std::vector<Cell> cells;           ///< [result * cylinders + cylinder]
-    std::vector<Nudged> nudged[2];     ///< like cells, up and down
-    std::vector<Reads> reads;          ///< of each result, over all cylinders
+    std::vector<Cell> cells;            ///< [result * cylinders + cylinder]
+    std::vector<Nudged> nudged[2];      ///< like cells, up and down
+    std::vector<Reads> reads;           ///< of each result, over all cylinders
+    std::vector<std::uint8_t> touched;  ///< each result: reads the entry that is nudged
     std::vector<std::uint8_t> varies;  ///< each result: not the same in every cylinder by its reads
   };
 
@@ -177,6 +179,7 @@ class Evaluation {
   Cell& evaluated(int engine, const Result& result, int cylinder);
   void evaluate(Cell& cell, int engine, const Result& result, int cylinder);
   int keepRefusal(const RefusedBecause& because);
+  std::string completed(int engine, const Input& input, int cylinder, std::string text) const;
 
   bool variesByCylinder(int engine, const Result& result, const Frame& notes) const;
   std::vector<Source> sourcesOf(int engine) const;
@@ -184,12 +187,11 @@ class Evaluation {
     const Reads& reads = engines_[index(engine)].reads[index(result.number)];
     return (engine == source.engine ? reads.own : reads.donor)[index(source.input->number)];
   }
-  bool affected(int engine, const Result& result, int cylinder) const;
   void lookWhere(const Source& source);
   void addShares(const Source& source);
   void nudge(const Source& source, int side);
   void release();
-  const Nudged& nudged(int engine, const Result& result, int cylinder);
+  double nudgedValue(int engine, const Result& result, int cylinder);
   void moved(Nudged& nudged, int engine, const Result& result, int cylinder);
   double share(const Cell& cell, const Nudged& up, const Nudged& down) const;
 

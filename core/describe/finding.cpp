@@ -1,6 +1,6 @@
 #include "core/describe/finding.h"
 
-#include "core/units/style.h"
+#include <cmath>
 
 namespace strokewright::describe {
 
@@ -16,13 +16,25 @@ std::string_view weightWord(Weight weight) {
   return {};
 }
 
-std::string typedText(const Input& input, double value) {
+namespace {
+
+/// Ten digits are more than any bench knows: what arithmetic leaves behind them is not typed.
+double tidied(const units::Unit& unit, double si) {
+  const double number = units::fromSi(unit, si);
+  if (number == 0.0 || !std::isfinite(number)) return si;
+  const double scale = std::pow(10.0, 9.0 - std::floor(std::log10(std::abs(number))));
+  return units::toSi(unit, std::round(number * scale) / scale);
+}
+
+}  // namespace
+
+std::string typedText(const Input& input, double value, const units::Style& style) {
   if (input.kind == units::Kind::Choice) {
     return std::string(input.choices[static_cast<std::size_t>(value)].key);
   }
-  const units::Style style;
   const std::string unit(style.unit(input.kind));
-  return style.editable(input.kind, value) + (unit.empty() ? "" : " ") + unit;
+  return style.editable(input.kind, tidied(style.group[input.kind], value)) +
+         (unit.empty() ? "" : " ") + unit;
 }
 
 Mend takeAs(const Input& input, double value) {

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/describe/reader.h"
+#include "core/units/style.h"
 
 namespace strokewright::describe {
 
@@ -47,7 +48,8 @@ struct Mend {
 };
 
 /// Text that is this number when typed into the entry, whatever unit the entry shows: "76.2 mm".
-std::string typedText(const Input& input, double value);
+/// What lies beyond ten digits is left out.
+std::string typedText(const Input& input, double value, const units::Style& style = {});
 
 /// One entry put to another number: "take {1} as {2}".
 Mend takeAs(const Input& input, double value);

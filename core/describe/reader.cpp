@@ -58,15 +58,7 @@ double Reader::slot(int engine, const Input& input, int cylinder) {
 
 double Reader::cell(int engine, const Result& result, int cylinder) {
   Evaluation& ev = *evaluation_;
-  if (frame_ == nullptr) {
-    if (!ev.reads(engine, result, ev.source_)) {
-      const Cell& still = ev.cell(engine, result, cylinder);
-      if (still.computed) return still.value;
-    }
-    const Evaluation::Nudged& nudged = ev.nudged(engine, result, cylinder);
-    if (nudged.bad) throw Refusal("{1}", result.kind, 0.0, 0.0);
-    return nudged.value;
-  }
+  if (frame_ == nullptr) return ev.nudgedValue(engine, result, cylinder);
   const Cell& cell = ev.evaluated(engine, result, cylinder);
   if (frame_->directResults != nullptr) frame_->directResults->push_back(&result);
   engine == engine_ ? merge(*frame_, cell.notes) : mergeFromDonor(*frame_, cell.notes);
@@ -125,21 +117,31 @@ Reader Reader::at(int cylinder) const {
 int Reader::cylinders() const { return evaluation_->cylinders(engine_); }
 
 double Reader::sum(const Result& result) {
-  double total = 0.0;
-  for (int i = 0; i < cylinders(); ++i) total += at(i)(result);
-  return total;
+  return fold(result, [](double a, double b) { return a + b; });
 }
 
 double Reader::least(const Result& result) {
-  double value = at(0)(result);
-  for (int i = 1; i < cylinders(); ++i) value = std::min(value, at(i)(result));
-  return value;
+  return fold(result, [](double a, double b) { return std::min(a, b); });
 }
 
 double Reader::most(const Result& result) {
-  double value = at(0)(result);
-  for (int i = 1; i < cylinders(); ++i) value = std::max(value, at(i)(result));
+  return fold(result, [](double a, double b) { return std::max(a, b); });
+}
+
+template <typename Operation>
+double Reader::fold(const Result& result, Operation operation) {
+  if (frame_ != nullptr) frame_->across = true;
+  double value = cell(engine_, result, 0);
+  if (result.per == Per::Engine) return value;
+  for (int i = 1; i < cylinders(); ++i) value = operation(value, cell(engine_, result, i));
   return value;
+}
+
+bool Reader::knownInAll(const Result& result) {
+  for (int i = 0; i < cylinders(); ++i) {
+    if (!at(i).known(result)) return false;
+  }
+  return true;
 }
 
 double Reader::worst(const Result& result) {

@@ -43,6 +43,9 @@ class Reader {
   /// The result has a value: it does not wait, is not refused and does apply. Nothing waits for it.
   bool known(const Result& result);
 
+  /// known() in every cylinder.
+  bool knownInAll(const Result& result);
+
   /// The result means something for this engine (breathing does not for a two-stroke).
   bool applies(const Result& result);
 
@@ -79,6 +82,8 @@ class Reader {
       : evaluation_(&evaluation), engine_(engine), cylinder_(cylinder), frame_(frame) {}
 
   double cell(int engine, const Result& result, int cylinder);
+  template <typename Operation>
+  double fold(const Result& result, Operation operation);
   double slot(int engine, const Input& input, int cylinder);
   bool givenIn(int engine, const Input& input, int cylinder);
 

@@ -14,10 +14,6 @@ double choking(const Breathing& b) {
 
 }  // namespace
 
-double meanPistonSpeed(const PistonRun& run) {
-  return run.speed * run.trueStroke / std::numbers::pi;
-}
-
 double pistonSpeedCeiling(const PistonSpeedLimit& limit) {
   return std::numbers::pi * limit.meanPistonSpeed / limit.trueStroke;
 }

@@ -4,15 +4,6 @@
 
 namespace strokewright::limits {
 
-struct PistonRun {
-  double trueStroke = 0.0;  ///< [m]
-  double speed = 0.0;       ///< [rad/s]
-};
-
-/// Mean piston speed [m/s]: two strokes a turn, ω S/π.
-/// @source Heywood ch. 2
-double meanPistonSpeed(const PistonRun& run);
-
 struct PistonSpeedLimit {
   double trueStroke = 0.0;       ///< [m] > 0
   double meanPistonSpeed = 0.0;  ///< [m/s] allowed

@@ -40,19 +40,20 @@ struct Lowest {
 /// known, all that apply are read, so that the result waits for what they wait for.
 Lowest lowestLine(Reader& read, std::size_t leftOut = kLines.size()) {
   Lowest lowest;
-  for (int cylinder = 0; cylinder < read.cylinders(); ++cylinder) {
-    Reader here = read.at(cylinder);
-    for (std::size_t line = 0; line < kLines.size(); ++line) {
-      if (line == leftOut || !here.known(*kLines[line])) continue;
-      const double speed = here(*kLines[line]);
-      if (!lowest.found() || speed < lowest.speed) lowest = {line, speed};
-    }
+  for (std::size_t line = 0; line < kLines.size(); ++line) {
+    if (line == leftOut || !read.knownInAll(*kLines[line])) continue;
+    const double speed = read.least(*kLines[line]);
+    if (!lowest.found() || speed < lowest.speed) lowest = {line, speed};
   }
   if (lowest.found()) return lowest;
   for (std::size_t line = 0; line < kLines.size(); ++line) {
     if (line != leftOut && read.applies(*kLines[line])) lowest = {line, read(*kLines[line])};
   }
   return lowest;
+}
+
+Lowest nextLine(Reader& read) {
+  return lowestLine(read, static_cast<std::size_t>(read(out::governs)));
 }
 
 bool twoStroke(Reader& read) {
@@ -245,9 +246,7 @@ const Result nextCeiling{.key = "next_ceiling_rad_s",
                          .formula = "the lowest line but the one that governs",
                          .source = "each line names its own",
                          .valid = "as the rev ceiling",
-                         .value = [](Reader& read) {
-                           return limits::lowestLine(read, limits::lowestLine(read).line).speed;
-                         }};
+                         .value = [](Reader& read) { return limits::nextLine(read).speed; }};
 
 const Result governsNext{
     .key = "governs_next",
@@ -259,9 +258,7 @@ const Result governsNext{
     .formula = "the lowest line but the one that governs",
     .source = "each line names its own",
     .valid = "as the rev ceiling",
-    .value = [](Reader& read) {
-      return static_cast<double>(limits::lowestLine(read, limits::lowestLine(read).line).line);
-    }};
+    .value = [](Reader& read) { return static_cast<double>(limits::nextLine(read).line); }};
 
 const Result overRevCeiling{
     .key = "over_rev_ceiling_rad_s",

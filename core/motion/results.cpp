@@ -2,7 +2,6 @@
 
 #include <array>
 
-#include "core/limits/ceilings.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::motion {
@@ -145,7 +144,7 @@ const Result meanPistonSpeed{
     .source = "Heywood ch. 2",
     .valid = "any crank",
     .value = [](Reader& read) {
-      return limits::meanPistonSpeed({.trueStroke = read(trueStroke), .speed = read(workingSpeed)});
+      return motion::meanSpeed({.trueStroke = read(trueStroke), .speed = read(workingSpeed)});
     }};
 
 const Result peakPistonSpeed{

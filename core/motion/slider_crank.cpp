@@ -196,6 +196,8 @@ Peak peakDownwardAcceleration(const SliderCrank& m) {
   return {.crankAngle = angle, .magnitude = -last.acceleration};
 }
 
+double meanSpeed(const PistonRun& run) { return run.speed * run.trueStroke / std::numbers::pi; }
+
 Pose pose(const SliderCrank& m, double crankAngle) {
   return {.crankpin = {.x = m.crankRadius * std::sin(crankAngle),
                        .y = m.crankRadius * std::cos(crankAngle)},

@@ -104,6 +104,15 @@ Peak peakDownwardSpeed(const SliderCrank& mechanism);
 ///         safeguarded Newton
 Peak peakDownwardAcceleration(const SliderCrank& mechanism);
 
+struct PistonRun {
+  double trueStroke = 0.0;  ///< [m]
+  double speed = 0.0;       ///< [rad/s]
+};
+
+/// Mean piston speed [m/s]: two strokes a turn, ω S/π.
+/// @source Heywood ch. 2
+double meanSpeed(const PistonRun& run);
+
 struct Point {
   double x = 0.0;  ///< [m] away from the thrust side
   double y = 0.0;  ///< [m] along the cylinder axis

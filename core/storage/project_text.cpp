@@ -5,6 +5,7 @@
 #include <cmath>
 #include <functional>
 #include <initializer_list>
+#include <limits>
 #include <set>
 #include <span>
 #include <utility>
@@ -36,6 +37,18 @@ using Upgrade = void (*)(Node& file, std::vector<Remark>& remarks);
 /// Entry n - 1 leads from version n to n + 1.
 constexpr std::array<Upgrade, 0> kUpgrades{};
 static_assert(kUpgrades.size() == kFileVersion - 1, "every change of the format needs its upgrade");
+
+/// Equal but for the rounding of a conversion: 4 epsilon of the first.
+bool sameNumber(double a, double b) {
+  return std::abs(a - b) <= 4 * std::numeric_limits<double>::epsilon() * std::abs(a);
+}
+
+/// The entry holds what was typed; a ± may have been entered beside the text.
+bool agree(const Entry& entry, const Entry& typed) {
+  return std::equal(entry.values.begin(), entry.values.end(), typed.values.begin(),
+                    typed.values.end(), sameNumber) &&
+         (!typed.plusMinus || (entry.plusMinus && sameNumber(*entry.plusMinus, *typed.plusMinus)));
+}
 
 const Input* findInput(std::string_view key) {
   const auto all = model::inputs();
@@ -424,8 +437,7 @@ class ProjectReader {
              {&input, entry.text});
       entry.values = typed.values;
       if (typed.plusMinus) entry.plusMinus = typed.plusMinus;
-    } else if (typed.values != entry.values ||
-               (typed.plusMinus && typed.plusMinus != entry.plusMinus)) {
+    } else if (!agree(entry, typed)) {
       remark(node.at, node.key,
              "Line {1}, column {2}: the text “{4}” of {3} says something else than its number. The "
              "number stands; the text was dropped.",

@@ -39,9 +39,9 @@ struct Read {
 ///
 /// Refused, with every place that is wrong: what is not JSON, what no project is, a newer version,
 /// unknown and repeated keys, values of the wrong type, unknown answers, units and origins. Where
-/// the number of an entry and its text disagree, the number stands and the text is dropped with a
-/// remark; where there is only a text that reads as a number, it is taken, with a remark.
-/// Never throws.
+/// the number of an entry and its text disagree by more than the rounding of a conversion, the
+/// number stands and the text is dropped with a remark; where there is only a text that reads as a
+/// number, it is taken, with a remark. Never throws.
 Read read(std::string_view text);
 
 }  // namespace strokewright::storage

@@ -54,7 +54,7 @@ struct Row {
     trueStroke = static_cast<float>(travel);
     ratioShare = 1.0F;
     meanPistonSpeed =
-        static_cast<float>(limits::meanPistonSpeed({.trueStroke = travel, .speed = held.speed}));
+        static_cast<float>(motion::meanSpeed({.trueStroke = travel, .speed = held.speed}));
     const double lowest =
         std::min({limits.shaftSpeed,
                   limits::pistonSpeedCeiling(

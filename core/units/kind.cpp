@@ -1,8 +1,12 @@
 #include "core/units/kind.h"
 
+#include <algorithm>
 #include <array>
+#include <charconv>
 #include <numbers>
+#include <optional>
 #include <string>
+#include <system_error>
 #include <vector>
 
 #include "core/units/spelling.h"
@@ -151,11 +155,40 @@ std::array<std::vector<Spelling>, kKindCount> spellingsOfAllKinds() {
   return result;
 }
 
+/// -3 for mm, 6 for MPa; nothing where the factor of the unit is no power of ten.
+std::optional<int> powerOfTen(const Unit& unit) {
+  const auto [small, large] = std::minmax(unit.multiply, unit.divide);
+  if (small != 1.0) return std::nullopt;
+  int power = 0;
+  double rest = large;
+  for (; rest >= 10.0; rest /= 10.0) ++power;
+  if (rest != 1.0) return std::nullopt;
+  return unit.multiply > unit.divide ? power : -power;
+}
+
+/// The number with its decimal point moved: the double nearest to its shortest text times
+/// 10^power; nothing where no double is.
+std::optional<double> withPointMoved(double number, int power) {
+  std::array<char, 384> text;  // room for the smallest double in full and the power
+  char* const last = text.data() + text.size();
+  char* end = std::to_chars(text.data(), last, number, std::chars_format::fixed).ptr;
+  *end++ = 'e';
+  end = std::to_chars(end, last, power).ptr;
+  double moved = 0.0;
+  if (std::from_chars(text.data(), end, moved).ec != std::errc{}) return std::nullopt;
+  return moved;
+}
+
 const Row& rowOf(Kind kind) { return kKinds[static_cast<std::size_t>(kind)]; }
 
 }  // namespace
 
-double toSi(const Unit& unit, double number) { return number * unit.multiply / unit.divide; }
+double toSi(const Unit& unit, double number) {
+  if (const auto power = powerOfTen(unit)) {
+    if (const auto moved = withPointMoved(number, *power)) return *moved;
+  }
+  return number * unit.multiply / unit.divide;
+}
 
 double fromSi(const Unit& unit, double si) { return si * unit.divide / unit.multiply; }
 

@@ -34,8 +34,8 @@ enum class Kind : std::uint8_t {
 };
 inline constexpr std::size_t kKindCount = static_cast<std::size_t>(Kind::Choice) + 1;
 
-/// One unit of a kind: SI = number * multiply / divide (in this order, once, so that every text
-/// comes back as it was typed). All factors are exact but those with π in them.
+/// One unit of a kind: SI = number * multiply / divide. All factors are exact but those with π in
+/// them.
 struct Unit {
   std::string_view name;  ///< as shown: "mm", "cu in", "°"
   double multiply = 1.0;
@@ -45,6 +45,10 @@ struct Unit {
 };
 
 /// The number in SI; infinite where a double cannot hold it.
+///
+/// Where the factor is a power of ten, as from mm, ml, g, MPa and %, the decimal point is moved
+/// instead: of a number of up to 15 digits the double nearest to the decimal in SI. So 28.4 mm is
+/// the double 0.0284, which 28.4 / 1000 is not.
 double toSi(const Unit& unit, double number);
 /// The SI value as a number of this unit; infinite where a double cannot hold it.
 double fromSi(const Unit& unit, double si);

@@ -1,7 +1,10 @@
 #include "core/limits/ceilings.h"
+#include "core/motion/slider_crank.h"
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <numbers>
 #include <string>
 
 #include "tests/bench_units.h"
@@ -26,8 +29,8 @@ class PublishedPistonSpeed : public testing::TestWithParam<Published> {};
 
 TEST_P(PublishedPistonSpeed, IsMetAndTurnedRound) {
   const Published& row = GetParam();
-  EXPECT_TRUE(
-      close(meanPistonSpeed({.trueStroke = row.stroke, .speed = row.speed}), row.meanSpeed, 1e-14));
+  EXPECT_TRUE(close(motion::meanSpeed({.trueStroke = row.stroke, .speed = row.speed}),
+                    row.meanSpeed, 1e-14));
   EXPECT_TRUE(
       close(pistonSpeedCeiling({.trueStroke = row.stroke, .meanPistonSpeed = row.meanSpeed}),
             row.speed, 1e-14));
@@ -64,6 +67,51 @@ TEST(Ceilings, AreThoseOfAKnownTwin) {
   EXPECT_NEAR(
       speedFactorCeiling({.pinDiameter = 28 * mm, .eyeDiameter = 36 * mm}, 350000 * mm * rpm) / rpm,
       10937.5, 1e-9);
+}
+
+struct PublishedValve {
+  const char* name;
+  double speed;          // [rad/s]
+  double valveDiameter;  // [m] unrounded, for an index of 0.55
+  const char* source;
+  friend void PrintTo(const PublishedValve& row, std::ostream* out) {
+    *out << row.name << " (" << row.source << ")";
+  }
+};
+
+class PublishedBreathing : public testing::TestWithParam<PublishedValve> {};
+
+TEST_P(PublishedBreathing, IsMetByTheValveOfTheBook) {
+  const PublishedValve& row = GetParam();
+  const Breathing inlet{.bore = 110 * mm,
+                        .valveCount = 1,
+                        .valveDiameter = row.valveDiameter,
+                        .flowCoefficient = 0.33,
+                        .soundSpeed = std::sqrt(1.4 * 287 * 340)};
+  const double pistonSpeed = motion::meanSpeed({.trueStroke = 140 * mm, .speed = row.speed});
+  EXPECT_TRUE(close(breathingIndex(inlet, pistonSpeed), 0.55, 5e-5));
+}
+
+constexpr const char* kAfterTaylor =
+    "R. K. Rajput, Internal Combustion Engines, Ex. 7.12, after Taylor";
+
+INSTANTIATE_TEST_SUITE_P(
+    Books, PublishedBreathing,
+    testing::Values(PublishedValve{"ValveFor2400", 2400 * rpm, 44.946 * mm, kAfterTaylor},
+                    PublishedValve{"ValveFor2800", 2800 * rpm, 48.547 * mm, kAfterTaylor}),
+    [](const auto& row) { return std::string(row.param.name); });
+
+// Taylor vol. 1 ch. 6, from memory: least valve area 1.3 times bore squared times piston speed over
+// speed of sound, for an index of 0.6; unrounded (π/4)/0.6.
+TEST(Breathing, AsksForTheLeastValveAreaOfTheRuleOfThumb) {
+  const Breathing inlet{.bore = 80 * mm,
+                        .valveCount = 1,
+                        .valveDiameter = 40 * mm,
+                        .flowCoefficient = 1.0,
+                        .soundSpeed = 345.0};
+  const double area = std::numbers::pi / 4 * 40 * mm * 40 * mm;
+  const double pistonSpeed = pistonSpeedAtBreathingIndex(inlet, 0.6);
+  EXPECT_NEAR(area * 345.0 / (80 * mm * 80 * mm * pistonSpeed), 1.309, 5e-5);
 }
 
 // The index is that of Taylor vol. 1 ch. 6; the valves are invented.

@@ -334,6 +334,38 @@ TEST(ANumber, WinsOverItsText) {
   EXPECT_EQ(bore.unit, "mm");
 }
 
+TEST(ANumber, KeepsItsTextWhenTheyDifferByRoundingAlone) {
+  for (const char* number : {"0.06600000000000002", "0.06599999999999998"}) {
+    const Read small = read(replaced(std::string(kSmall), "0.066", number));
+    EXPECT_EQ(said(small), "") << number;
+    const Entry& bore = small.project.value().engines[0][in::bore];
+    EXPECT_EQ(bore.text, "66.0");
+    EXPECT_EQ(units::exact(bore.values.at(0)), number);
+  }
+}
+
+TEST(ANumber, WinsOverATextThatDiffersByMoreThanRounding) {
+  const Read spoilt = read(replaced(std::string(kSmall), "0.066", "0.0660000000000002"));
+  EXPECT_EQ(spoilt.project.value().engines[0][in::bore].text, "");
+}
+
+TEST(ANumber, KeepsATextWhosePlusMinusDiffersByRoundingAlone) {
+  const Read small = read(replaced(replaced(std::string(kSmall), "66.0", "66.0 ± 0.03"), "5e-06",
+                                   "2.9999999999999997e-05"));
+  EXPECT_EQ(said(small), "");
+  const Entry& bore = small.project.value().engines[0][in::bore];
+  EXPECT_EQ(bore.text, "66.0 ± 0.03");
+  EXPECT_EQ(bore.plusMinus, 2.9999999999999997e-05);
+}
+
+TEST(AHandWrittenNumber, AgreesWithItsDecimalText) {
+  Entry entry = model::entryFrom(in::compressionHeight, "28.4 ± 0.03", units::UnitGroup::metric());
+  EXPECT_EQ(entry.values, std::vector{0.0284});
+  EXPECT_EQ(entry.plusMinus, 0.00003);
+  const std::string text = write(withEntry(in::compressionHeight, entry));
+  EXPECT_THAT(text, HasSubstr("\"value\": 0.0284, \"plus_minus\": 3e-05,"));
+}
+
 TEST(ANumber, WinsOverATextWithAnotherPlusMinus) {
   const Read spoilt = read(replaced(std::string(kSmall), "66.0", "66.0 ± 0.01"));
   EXPECT_EQ(spoilt.project.value().engines[0][in::bore].text, "");

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "core/model/entry_text.h"
 #include "core/model/inputs.h"
 #include "core/storage/project_text.h"
 
@@ -56,6 +57,20 @@ TEST_P(Sample, IsWrittenAsItStands) {
   ASSERT_TRUE(sample.project);
   EXPECT_TRUE(sample.remarks.empty());
   EXPECT_EQ(anyWriter(write(*sample.project)), anyWriter(before));
+}
+
+TEST_P(Sample, HoldsExactlyWhatItsTextsSay) {
+  const Project project = read(text()).project.value();
+  for (const Engine& engine : project.engines) {
+    for (const auto& [input, entry] : engine.entries) {
+      if (input->kind == units::Kind::Choice) continue;
+      units::UnitGroup group = units::UnitGroup::metric();
+      if (!entry.unit.empty()) group.choose(input->kind, entry.unit);
+      const describe::Entry typed = model::entryFrom(*input, entry.text, group);
+      EXPECT_EQ(entry.values, typed.values) << engine.name << ' ' << input->key;
+      EXPECT_EQ(entry.plusMinus, typed.plusMinus) << engine.name << ' ' << input->key;
+    }
+  }
 }
 
 TEST_P(Sample, HasItsEnginesInOrder) {

@@ -57,7 +57,7 @@ TEST(Maps, HoldWhatThePlainFunctionsSayInEveryCell) {
         EXPECT_TRUE(close(double{maps.compressionRatio(row, column)},
                           chamber::compressionRatio({swept, clearance}), kFloat));
         EXPECT_TRUE(close(double{maps.meanPistonSpeed(row, column)},
-                          limits::meanPistonSpeed({stroke, held.speed}), kFloat));
+                          motion::meanSpeed({stroke, held.speed}), kFloat));
         EXPECT_TRUE(close(double{maps.ceiling(row, column)}, lowest, kFloat));
       }
     }
@@ -103,7 +103,7 @@ TEST(Lines, MeetTheirValueOnTheExactMotion) {
       EXPECT_TRUE(close(2 * chamber::sweptVolume({kBores[i], travel}), 671 * ml, 1e-13));
     }
     const double bySpeed = motion::trueStroke(mechanismOf(strokeForPistonSpeed(20.0, held)));
-    EXPECT_TRUE(close(limits::meanPistonSpeed({bySpeed, held.speed}), 20.0, 1e-13));
+    EXPECT_TRUE(close(motion::meanSpeed({bySpeed, held.speed}), 20.0, 1e-13));
     const motion::Peak peak =
         motion::peakDownwardAcceleration(mechanismOf(strokeForAcceleration(32250.0, held)));
     EXPECT_TRUE(close(peak.magnitude * held.speed * held.speed, 32250.0, 1e-13));

@@ -1,5 +1,7 @@
 /// Whatever can be entered: typed, undone, redone, saved and loaded.
 
+#include <vector>
+
 #include "tests/ui/fixture.h"
 
 namespace strokewright::ui {
@@ -9,7 +11,16 @@ using describe::Entry;
 using describe::Input;
 using units::Kind;
 
-void PrintTo(const Input* input, std::ostream* out) { *out << input->key; }
+struct Row {
+  const Input* input;
+  friend void PrintTo(const Row& row, std::ostream* out) { *out << row.input->key; }
+};
+
+std::vector<Row> everyInput() {
+  std::vector<Row> rows;
+  for (const Input* input : model::inputs()) rows.push_back({input});
+  return rows;
+}
 
 /// A text that is not what stands by default: the typical value, a little more where it is nought
 /// or the default itself.
@@ -20,9 +31,9 @@ QString typedFor(const Input& input, const units::Style& style) {
   return fromCore(style.text(input.kind, plain ? input.typical + step : input.typical));
 }
 
-class EveryInput : public WithDocument, public testing::WithParamInterface<const Input*> {
+class EveryInput : public WithDocument, public testing::WithParamInterface<Row> {
  protected:
-  const Input& input() const { return *GetParam(); }
+  const Input& input() const { return *GetParam().input; }
 
   /// Everything an entry may carry.
   void fill() {
@@ -72,9 +83,8 @@ TEST_P(EveryInput, KeepsATextThatMakesNoSenseInTheFile) {
   EXPECT_EQ(loaded.project(), document_.project());
 }
 
-INSTANTIATE_TEST_SUITE_P(OfTheTable, EveryInput,
-                         testing::ValuesIn(model::inputs().begin(), model::inputs().end()),
-                         [](const auto& row) { return std::string(row.param->key); });
+INSTANTIATE_TEST_SUITE_P(OfTheTable, EveryInput, testing::ValuesIn(everyInput()),
+                         [](const auto& row) { return std::string(row.param.input->key); });
 
 }  // namespace
 }  // namespace strokewright::ui

@@ -2,7 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <charconv>
+#include <limits>
 #include <ostream>
+#include <random>
 #include <set>
 #include <string>
 
@@ -89,11 +92,52 @@ INSTANTIATE_TEST_SUITE_P(
         Conversion{"PerCent", Kind::Share, "%", 50.0, 0.5, kSi}),
     [](const auto& row) { return std::string(row.param.name); });
 
-TEST(Kind, AMillimetreIsTheSameDoubleAsItsTextInMetres) {
+// Oracle: the decimal text with its exponent, read once.
+struct Decimal {
+  const char* name;
+  Kind kind;
+  const char* unit;
+  const char* exponent;
+  friend void PrintTo(const Decimal& row, std::ostream* out) { *out << row.name; }
+};
+class DecimalUnit : public testing::TestWithParam<Decimal> {};
+
+TEST_P(DecimalUnit, GivesTheDoubleNearestToTheDecimalInSi) {
+  const Unit& unit = *findUnit(GetParam().kind, GetParam().unit);
+  std::mt19937 random(19770301);
+  std::uniform_int_distribution<int> tenThousandths(-9'999'999, 9'999'999);
+  for (int n = 0; n < 5000; ++n) {
+    const int number = tenThousandths(random);
+    const std::string text = std::to_string(number) + "e-4";
+    double typed = 0.0;
+    std::from_chars(text.data(), text.data() + text.size(), typed);
+    const std::string inSi = std::to_string(number) + GetParam().exponent;
+    double si = 0.0;
+    std::from_chars(inSi.data(), inSi.data() + inSi.size(), si);
+    ASSERT_EQ(toSi(unit, typed), si) << text << ' ' << unit.name;
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(FourDecimals, DecimalUnit,
+                         testing::Values(Decimal{"Millimetre", Kind::Length, "mm", "e-7"},
+                                         Decimal{"FineMillimetre", Kind::FineLength, "mm", "e-7"},
+                                         Decimal{"Micrometre", Kind::FineLength, "µm", "e-10"},
+                                         Decimal{"Millilitre", Kind::Volume, "ml", "e-10"},
+                                         Decimal{"Gram", Kind::Mass, "g", "e-7"},
+                                         Decimal{"SquareMillimetre", Kind::Area, "mm²", "e-10"},
+                                         Decimal{"Kilonewton", Kind::Force, "kN", "e-1"},
+                                         Decimal{"Megapascal", Kind::Stress, "MPa", "e2"},
+                                         Decimal{"PerCent", Kind::Share, "%", "e-6"},
+                                         Decimal{"MetrePerSecond", Kind::Velocity, "m/s", "e-4"}),
+                         [](const auto& row) { return std::string(row.param.name); });
+
+TEST(Kind, ADecimalUnitHoldsWhatADoubleHolds) {
   const Unit& millimetre = unitsOf(Kind::Length).front();
-  EXPECT_EQ(toSi(millimetre, 66.0), 0.066);
-  EXPECT_EQ(toSi(millimetre, 126.5), 0.1265);
-  EXPECT_EQ(toSi(millimetre, 0.04), 0.00004);
+  EXPECT_EQ(toSi(millimetre, 28.4), 0.0284);
+  EXPECT_EQ(toSi(millimetre, std::numeric_limits<double>::max()), 1.7976931348623157e305);
+  EXPECT_EQ(toSi(millimetre, std::numeric_limits<double>::denorm_min()), 0.0);
+  const Unit& megapascal = unitsOf(Kind::Stress).front();
+  EXPECT_EQ(toSi(megapascal, -1e308), -std::numeric_limits<double>::infinity());
 }
 
 TEST(Kind, EveryKindHasAUnitAndNames) {

@@ -297,6 +297,9 @@ TEST(Parse, DecimalTextInMillimetresIsTheSameDoubleAsTheTextInMetres) {
   EXPECT_EQ(parseBare(Kind::Length, "66.0").values, std::vector{0.066});
   EXPECT_EQ(parseBare(Kind::Length, "126.500").values, std::vector{0.1265});
   EXPECT_EQ(parseBare(Kind::FineLength, "0,040").values, std::vector{0.00004});
+  EXPECT_EQ(parseBare(Kind::Length, "28.4").values, std::vector{0.0284});
+  EXPECT_EQ(parseBare(Kind::Length, "98.20 ± 0.03").plusMinus, 0.00003);
+  EXPECT_EQ(parseBare(Kind::Length, "2.84e1").values, std::vector{0.0284});
 }
 
 TEST(Parse, EveryNameAndAliasOfEveryUnitIsReadBehindANumber) {

@@ -44,8 +44,10 @@ LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(des
   int column = 0;
   for (const QString& head : {tr("stopped by"), tr("limit"), tr("from"), tr("donor, rpm"),
                               tr("target, rpm")}) {
-    grid->addWidget(new QuietLabel(head, this), 0, column++,
-                    column > 3 ? Qt::AlignRight : Qt::AlignLeft);
+    const bool speed = column > 2;
+    grid->addWidget(new QuietLabel(head, this), 0, column,
+                    speed ? Qt::AlignRight : Qt::AlignLeft);
+    ++column;
   }
   addLine(*grid, {&in::meanPistonSpeedLimit, false, &out::ceilingPistonSpeed});
   addLine(*grid, {&in::ringFlutterConstant, false, &out::ceilingRingFlutter});

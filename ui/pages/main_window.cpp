@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPushButton>
 #include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
@@ -294,9 +295,9 @@ bool MainWindow::mayOverwrite() {
                   tr("%1 was changed by another program since it was opened.")
                       .arg(QFileInfo(document_.path()).fileName()),
                   QMessageBox::Cancel, this);
-  QPushButton* overwrite = box.addButton(tr("Overwrite it"), QMessageBox::DestructiveRole);
+  const QAbstractButton* overwrite = box.addButton(tr("Overwrite it"), QMessageBox::DestructiveRole);
   box.exec();
-  return box.clickedButton() == static_cast<QAbstractButton*>(overwrite);
+  return box.clickedButton() == overwrite;
 }
 
 bool MainWindow::maySetAside() {

@@ -130,8 +130,8 @@ void addRegions(PlotScene& scene, const Plane& plane, const std::vector<NoGo>& a
     region.ink = Ink::Faint;
     region.fill = rising ? PlotRegion::Fill::Rising : PlotRegion::Fill::Falling;
     region.outline = Qt::DashLine;
-    region.corners = {plane.shown({left, foot}), plane.shown({right, foot}),
-                      plane.shown({right, top}), plane.shown({left, top})};
+    region.least = plane.shown({left, foot});
+    region.most = plane.shown({right, top});
     scene.regions.push_back(std::move(region));
     rising = !rising;
   }

@@ -107,7 +107,8 @@ class Chart {
 
   void drawBar(double speed, double foot, double height, PlotRegion bar) {
     const double end = shown(speed);
-    bar.corners = {{0.0, foot}, {end, foot}, {end, foot + height}, {0.0, foot + height}};
+    bar.least = {0.0, foot};
+    bar.most = {end, foot + height};
     scene_.regions.push_back(std::move(bar));
     most_ = std::max(most_, end);
   }

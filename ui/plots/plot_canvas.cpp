@@ -110,6 +110,9 @@ class Drawing : public QCPLayerable {
     painter.setPen(look_.theme[ink]);
     painter.drawText(where, Qt::AlignCenter, text);
   }
+  QRectF areaOf(const PlotRegion& region) const {
+    return QRectF(place(region.panel, region.least), place(region.panel, region.most)).normalized();
+  }
   QRectF boxOf(const QString& text) const {
     const QFontMetricsF metrics(look_.theme.font);
     return {0.0, 0.0, metrics.horizontalAdvance(text) + 2.0 * kPad, metrics.height()};
@@ -118,58 +121,77 @@ class Drawing : public QCPLayerable {
   Look look_;
 };
 
-/// The hatched areas, below everything.
+/// The areas, below the curves.
 class Regions final : public Drawing {
  public:
   using Drawing::Drawing;
 
  protected:
   void draw(QCPPainter* painter) override {
-    for (const PlotRegion& region : look_.scene.regions) {
-      painter->save();
-      painter->setClipRect(rect(region.panel)->rect());
-      drawRegion(*painter, region);
-      painter->restore();
-    }
+    for (const PlotRegion& region : look_.scene.regions) drawRegion(*painter, region);
   }
 
  private:
   void drawRegion(QCPPainter& painter, const PlotRegion& region) const {
-    QPolygonF outline;
-    for (const QPointF& corner : region.corners) {
-      outline << place(region.panel, corner);
-    }
-    const QColor colour = look_.theme[region.ink];
-    const QRectF box = outline.boundingRect() & QRectF(rect(region.panel)->rect());
-    if (box.isEmpty()) {
-      return;
-    }
+    const QRectF room = rect(region.panel)->rect();
+    const QRectF area = areaOf(region) & room.adjusted(-9, -9, 9, 9);
+    const QRectF visible = area & room;
+    if (visible.isEmpty()) return;
+    const QColor& colour = look_.theme[region.ink];
     if (region.fill == PlotRegion::Fill::Solid) {
-      painter.setPen(Qt::NoPen);
-      painter.setBrush(colour);
-      painter.drawPolygon(outline);
+      painter.fillRect(visible, colour);
     } else if (region.fill != PlotRegion::Fill::Open) {
-      painter.save();
-      QPainterPath path;
-      path.addPolygon(outline);
-      painter.setClipPath(path, Qt::IntersectClip);
-      QColor light = colour;
-      light.setAlphaF(0.4F);
-      painter.setPen(QPen(light, 1.0));
-      const bool rising = region.fill == PlotRegion::Fill::Rising;
-      const double first = std::floor((box.left() - box.height()) / kHatchStep) * kHatchStep;
-      for (double x = first; x < box.right(); x += kHatchStep) {
-        const double low = rising ? x : x + box.height();
-        const double high = rising ? x + box.height() : x;
-        painter.drawLine(QPointF(low, box.bottom()), QPointF(high, box.top()));
-      }
-      painter.restore();
+      painter.setPen(QPen(look_.theme.hatch, 0.0));
+      hatch(painter, visible, region.fill == PlotRegion::Fill::Rising);
     }
     if (region.outline != Qt::NoPen) {
-      painter.setPen(QPen(colour, region.heavy ? 2.0 : 1.0, region.outline));
+      painter.setPen(QPen(colour, region.heavy ? 2.0 : 0.0, region.outline));
       painter.setBrush(Qt::NoBrush);
-      painter.drawPolygon(outline);
+      painter.setClipRect(room);
+      painter.drawRect(area);
+      painter.setClipping(false);
     }
+  }
+
+  /// Lines at 45° that start at multiples of the step, so that neighbouring areas join.
+  static void hatch(QCPPainter& painter, const QRectF& area, bool rising) {
+    const double low = rising ? area.left() + area.top() : area.left() - area.bottom();
+    const double high = rising ? area.right() + area.bottom() : area.right() - area.top();
+    for (double c = std::ceil(low / kHatchStep) * kHatchStep; c < high; c += kHatchStep) {
+      if (rising) {  // x + y = c
+        const double left = std::max(area.left(), c - area.bottom());
+        const double right = std::min(area.right(), c - area.top());
+        painter.drawLine(QPointF(left, c - left), QPointF(right, c - right));
+      } else {  // x - y = c
+        const double left = std::max(area.left(), c + area.top());
+        const double right = std::min(area.right(), c + area.bottom());
+        painter.drawLine(QPointF(left, left - c), QPointF(right, right - c));
+      }
+    }
+  }
+};
+
+/// A curve of thin lines, which are drawn many times faster than thick ones; side by side they are
+/// as thick as the screen needs.
+template <typename Plottable>
+class ThinLines final : public Plottable {
+ public:
+  using Plottable::Plottable;
+
+ protected:
+  void draw(QCPPainter* painter) override {
+    const double ratio = this->parentPlot()->bufferDevicePixelRatio();
+    if (painter->modes().testFlag(QCPPainter::pmVectorized) || ratio <= 1.0) {
+      return Plottable::draw(painter);
+    }
+    const int passes = static_cast<int>(std::ceil(ratio));
+    const double spread = (ratio - 1.0) / ratio;
+    painter->translate(0.0, -0.5 * spread);
+    for (int pass = 0; pass < passes; ++pass) {
+      Plottable::draw(painter);
+      painter->translate(0.0, spread / (passes - 1));
+    }
+    painter->translate(0.0, -0.5 * spread - spread / (passes - 1));
   }
 };
 
@@ -212,7 +234,7 @@ class Annotations final : public Drawing {
       return;
     }
     const QColor colour = look_.theme[mark.ink];
-    painter.setPen(QPen(colour, 1.0));
+    painter.setPen(QPen(colour, 0.0));
     const QPointF least = place(mark.panel, mark.at - mark.plusMinus);
     const QPointF most = place(mark.panel, mark.at + mark.plusMinus);
     if (mark.plusMinus.x() > 0.0) {
@@ -345,7 +367,7 @@ class Annotations final : public Drawing {
     }
     for (const End& end : ends) {
       painter.setPen(
-          QPen(look_.theme[end.curve->ink], end.curve->heavy ? 2.0 : 1.0, end.curve->line));
+          QPen(look_.theme[end.curve->ink], end.curve->heavy ? 2.0 : 0.0, end.curve->line));
       painter.drawLine(end.at, QPointF(end.box.left() + 2.0, end.box.center().y()));
       places.take(end.box);
       painter.setPen(look_.theme.text);
@@ -357,11 +379,7 @@ class Annotations final : public Drawing {
     if (region.label.isEmpty()) {
       return;
     }
-    QPolygonF outline;
-    for (const QPointF& corner : region.corners) {
-      outline << place(region.panel, corner);
-    }
-    const QRectF visible = outline.boundingRect() & QRectF(rect(region.panel)->rect());
+    const QRectF visible = areaOf(region) & QRectF(rect(region.panel)->rect());
     QRectF box = boxOf(region.label);
     if (visible.width() < box.width() || visible.height() < box.height()) {
       return;
@@ -392,12 +410,12 @@ class CursorLines final : public Drawing {
       drawCursor(*painter);
     }
     if (band) {
-      painter->setPen(QPen(look_.theme.accent, 1.0, Qt::DashLine));
+      painter->setPen(QPen(look_.theme.accent, 0.0, Qt::DashLine));
       painter->setBrush(Qt::NoBrush);
       painter->drawRect(*band);
     }
     if (focused) {
-      painter->setPen(QPen(look_.theme.accent, 1.0));
+      painter->setPen(QPen(look_.theme.accent, 0.0));
       painter->setBrush(Qt::NoBrush);
       painter->drawRect(QRectF(parentPlot()->viewport()).adjusted(0.5, 0.5, -0.5, -0.5));
     }
@@ -405,7 +423,7 @@ class CursorLines final : public Drawing {
 
  private:
   void drawCursor(QCPPainter& painter) const {
-    painter.setPen(QPen(look_.theme.accent, 1.0));
+    painter.setPen(QPen(look_.theme.accent, 0.0));
     for (int panel = 0; panel < static_cast<int>(look_.scene.panels.size()); ++panel) {
       const QRectF room = rect(panel)->rect();
       const QPointF at = place(panel, {cursor->x, cursor->y.value_or(0.0)});
@@ -514,15 +532,15 @@ class PlotCanvas::Parts {
       QCPAxisRect* const rect = plot.axisRect(curve.panel);
       QCPAxis* const x = rect->axis(QCPAxis::atBottom);
       QCPAxis* const y = rect->axis(QCPAxis::atLeft);
-      const QPen pen(theme[curve.ink], curve.heavy ? 2.0 : 1.0, curve.line);
+      const QPen pen(theme[curve.ink], curve.heavy ? 2.0 : 0.0, curve.line);
       const QVector<double> xs(curve.x.begin(), curve.x.end());
       const QVector<double> ys(curve.y.begin(), curve.y.end());
       if (std::is_sorted(xs.begin(), xs.end())) {
-        auto* const graph = new QCPGraph(x, y);
+        auto* const graph = new ThinLines<QCPGraph>(x, y);
         graph->setPen(pen);
         graph->setData(xs, ys, true);
       } else {
-        auto* const line = new QCPCurve(x, y);
+        auto* const line = new ThinLines<QCPCurve>(x, y);
         line->setPen(pen);
         line->setData(xs, ys);
       }

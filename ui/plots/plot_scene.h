@@ -40,7 +40,7 @@ struct PlotCurve {
   std::vector<double> y = {};
 };
 
-/// An area with a light hatch.
+/// A rectangle with its edges along the axes.
 struct PlotRegion {
   int panel = 0;
   QString label = {};  ///< in words, inside the area
@@ -48,7 +48,8 @@ struct PlotRegion {
   enum class Fill : std::uint8_t { Rising, Falling, Solid, Open } fill = Fill::Rising;
   Qt::PenStyle outline = Qt::NoPen;
   bool heavy = false;
-  std::vector<QPointF> corners = {};
+  QPointF least = {};
+  QPointF most = {};
 };
 
 struct PlotMark {

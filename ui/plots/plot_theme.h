@@ -10,7 +10,7 @@
 namespace strokewright::ui {
 
 struct PlotTheme {
-  QColor paper, text, faint, grid, accent, blue, green, vermilion;
+  QColor paper, text, faint, grid, hatch, accent, blue, green, vermilion;
   QFont font;
 
   const QColor& operator[](Ink ink) const;

@@ -22,10 +22,10 @@ constexpr double kMillimetresPerInch = 25.4;
 QString tr(const char* text) { return QCoreApplication::translate("SheetPrinter", text); }
 
 sheet::Sheet sheetFor(const assess::Assessment& assessment, const units::Style& style, int engine) {
-  return sheetOf(assessment, style,
-                 {.engine = engine,
-                  .date = QDate::currentDate().toString(Qt::ISODate).toStdString(),
-                  .programVersion = QCoreApplication::applicationVersion().toStdString()});
+  return sheet::sheetOf(assessment, style,
+                        {.engine = engine,
+                         .date = QDate::currentDate().toString(Qt::ISODate).toStdString(),
+                         .programVersion = QCoreApplication::applicationVersion().toStdString()});
 }
 
 bool fail(QString* error, const QString& sentence) {

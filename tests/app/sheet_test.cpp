@@ -1,0 +1,73 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/app/ran.h"
+
+namespace strokewright::app {
+namespace {
+
+using testing::HasSubstr;
+
+/// A writer that remembers what it was to write.
+struct Asked {
+  int engine = -2;
+  std::string paper;
+  std::string path;
+
+  SheetWriter writer() {
+    return [this](const assess::Assessment&, int engineAsked, std::string_view paperAsked,
+                  const std::string& pathAsked) -> std::optional<std::string> {
+      engine = engineAsked;
+      paper = paperAsked;
+      path = pathAsked;
+      return std::nullopt;
+    };
+  }
+};
+
+TEST(Sheet, IsWrittenOfTheTargetOnTheUsualPaper) {
+  Asked asked;
+  const Ran it = ran({"sheet", sample("burdock-719"), "-o", "out.pdf"}, asked.writer());
+  EXPECT_EQ(it.status, 0);
+  EXPECT_EQ(it.err, "");
+  EXPECT_EQ(asked.engine, -1);
+  EXPECT_EQ(asked.paper, "");
+  EXPECT_EQ(asked.path, "out.pdf");
+}
+
+TEST(Sheet, IsWrittenOfTheNamedEngineOnTheNamedPaper) {
+  Asked asked;
+  ran({"sheet", sample("burdock-719"), "--engine", "short rod", "--paper", "letter", "-o", "o.pdf"},
+      asked.writer());
+  EXPECT_EQ(asked.engine, 2);
+  EXPECT_EQ(asked.paper, "Letter");
+}
+
+TEST(Sheet, IsWrittenAllTheSameWhereSomethingForbids) {
+  Asked asked;
+  const Ran it = ran({"sheet", sample("burdock-719"), "-o", "out.pdf", "--set", "rod_length_m=3"},
+                     asked.writer());
+  EXPECT_EQ(it.status, 1);
+  EXPECT_EQ(asked.path, "out.pdf");
+  EXPECT_THAT(it.err, HasSubstr("“out.pdf” is written"));
+}
+
+TEST(Sheet, ThatCannotBeWrittenSaysWhy) {
+  const auto full = [](const assess::Assessment&, int, std::string_view, const std::string&) {
+    return std::optional<std::string>("The disk is full.");
+  };
+  const Ran it = ran({"sheet", sample("burdock-719"), "-o", "out.pdf"}, full);
+  EXPECT_EQ(it.status, 2);
+  EXPECT_EQ(it.err, "The disk is full.\n");
+}
+
+TEST(Sheet, OfAProjectWithoutEnginesIsRefused) {
+  const std::string path = testing::TempDir() + "empty.strokewright";
+  std::ofstream(path) << storage::write(model::Project{});
+  const Ran it = ran({"sheet", path, "-o", "out.pdf"}, Asked{}.writer());
+  EXPECT_EQ(it.status, 2);
+  EXPECT_THAT(it.err, HasSubstr("no engine"));
+}
+
+}  // namespace
+}  // namespace strokewright::app
