@@ -60,6 +60,31 @@ std::vector<describe::Subject> subjectsOf(const model::Project& project) {
   return subjects;
 }
 
+/// That an entry is unusual need not be said where a rule of its subject objects to it as well: the
+/// telling one stays, and takes over what the number may have meant where it offers nothing itself.
+void giveWay(std::vector<describe::Finding>& findings) {
+  const auto tells = [&](const describe::Finding& general, bool offering) {
+    return std::find_if(findings.begin(), findings.end(), [&](const describe::Finding& it) {
+      return it.key != general.key && it.weight >= general.weight &&
+             it.about.front() == general.about.front() && it.mends.empty() != offering;
+    });
+  };
+  for (auto general = findings.begin(); general != findings.end();) {
+    auto telling = findings.end();
+    if (isGeneral(*general)) telling = tells(*general, true);
+    if (isGeneral(*general) && telling == findings.end()) telling = tells(*general, false);
+    if (telling == findings.end()) {
+      ++general;
+      continue;
+    }
+    if (telling->mends.empty() && !general->mends.empty()) {
+      telling->hint = std::move(general->hint);
+      telling->mends = std::move(general->mends);
+    }
+    general = findings.erase(general);
+  }
+}
+
 }  // namespace
 
 const Catalogue& catalogue() {
@@ -76,25 +101,29 @@ Assessment::Assessment(const model::Project& project)
   for (int engine = 0; engine < evaluation_.engines(); ++engine) {
     std::vector<describe::Finding>& findings = findings_[static_cast<std::size_t>(engine)];
     for (const Rule* rule : catalogue().rules()) evaluation_.judge(engine, *rule, findings);
+    giveWay(findings);
+    addRefusals(engine, findings);
     std::stable_sort(
         findings.begin(), findings.end(),
         [](const describe::Finding& a, const describe::Finding& b) { return a.weight > b.weight; });
   }
 }
 
-/// A limit that a leaf function met forbids: said once, though many results rest on it.
+/// A limit that a leaf function met forbids: said once, though many results rest on it, and of the
+/// entries of the result that reads the fewest. What the donor met is said of the donor.
 void Assessment::addRefusals(int engine, std::vector<describe::Finding>& findings) {
-  std::vector<describe::RefusedBecause> said;
+  struct Said {
+    describe::RefusedBecause because;
+    describe::Finding finding;
+  };
+  std::vector<Said> said;
   for (const Result* result : catalogue().results()) {
     const int last = result->per == describe::Per::Engine ? 1 : evaluation_.cylinders(engine);
     for (int i = 0; i < last; ++i) {
       const Cell& cell = evaluation_.cell(engine, *result, i);
-      if (cell.state != State::Refused) continue;
+      if (cell.state != State::Refused || cell.notes.read.donor.any()) continue;
       const describe::RefusedBecause because = evaluation_.refusal(cell);
-      if (because.input != nullptr || std::find(said.begin(), said.end(), because) != said.end()) {
-        continue;
-      }
-      said.push_back(because);
+      if (because.input != nullptr) continue;
       describe::Finding finding;
       finding.weight = describe::Weight::Forbids;
       finding.key = "refused";
@@ -110,9 +139,16 @@ void Assessment::addRefusals(int engine, std::vector<describe::Finding>& finding
           finding.about.push_back(input);
         }
       }
-      findings.push_back(std::move(finding));
+      const auto before = std::find_if(said.begin(), said.end(),
+                                       [&](const Said& one) { return one.because == because; });
+      if (before == said.end()) {
+        said.push_back({because, std::move(finding)});
+      } else if (finding.about.size() < before->finding.about.size()) {
+        before->finding = std::move(finding);
+      }
     }
   }
+  for (Said& one : said) findings.push_back(std::move(one.finding));
 }
 
 std::vector<Assessment::Wait> Assessment::waitsFor(int engine, const Result& result,

@@ -67,19 +67,15 @@ struct Slip {
 };
 
 std::span<const Slip> slipsOf(Kind kind) {
-  static constexpr std::array kLengths = {Slip{"inches", 25.4, "in"},
-                                          Slip{"centimetres", 10.0, "cm"},
-                                          Slip{"metres", 1000.0, "m"},
-                                          Slip{"millimetres", 1 / 25.4, "mm"},
-                                          Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kLengths = {
+      Slip{"inches", 25.4, "in"}, Slip{"centimetres", 10.0, "cm"}, Slip{"metres", 1000.0, "m"},
+      Slip{"millimetres", 1 / 25.4, "mm"}, Slip{"a tenth of it", 0.1}};
   static constexpr std::array kFine = {Slip{"thousandths of an inch", 0.0254, "thou"},
-                                       Slip{"inches", 25.4, "in"},
-                                       Slip{"micrometres", 0.001, "µm"},
+                                       Slip{"inches", 25.4, "in"}, Slip{"micrometres", 0.001, "µm"},
                                        Slip{"a tenth of it", 0.1}};
-  static constexpr std::array kVolumes = {Slip{"litres", 1000.0, "l"},
-                                          Slip{"cubic inches", 16.387064, "cu in"},
-                                          Slip{"ten times as much", 10.0},
-                                          Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kVolumes = {
+      Slip{"litres", 1000.0, "l"}, Slip{"cubic inches", 16.387064, "cu in"},
+      Slip{"ten times as much", 10.0}, Slip{"a tenth of it", 0.1}};
   static constexpr std::array kMasses = {Slip{"kilograms", 1000.0, "kg"}, Slip{"grams", 0.001, "g"},
                                          Slip{"ounces", 28.349523125, "oz"}};
   static constexpr std::array kAreas = {Slip{"square centimetres", 100.0, "cm²"},
@@ -153,7 +149,7 @@ void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& 
   if (entry.values.size() != 1) return;
   describe::Mend mend = takeAs(input, meant);
   mend.entries.front().second = typedIn(input, *slip, meant);
-  if (entry.plusMinus) {  // typed beside the number, it slipped with it
+  if (entry.plusMinus && !slip->unit.empty()) {  // typed beside the number, it slipped with it
     mend.entries.front().second += " ± " + typedIn(input, *slip, *entry.plusMinus * slip->factor);
   }
   finding.mends.push_back(std::move(mend));
@@ -161,9 +157,8 @@ void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& 
 
 /// An offset typed with a sign: its side says that.
 void offerSide(Finding& finding, const Input& input, double value) {
-  for (const auto& [offset, side] :
-       {std::pair{&in::cylinderOffset, &in::cylinderOffsetSide},
-        std::pair{&in::pinOffset, &in::pinOffsetSide}}) {
+  for (const auto& [offset, side] : {std::pair{&in::cylinderOffset, &in::cylinderOffsetSide},
+                                     std::pair{&in::pinOffset, &in::pinOffsetSide}}) {
     if (offset != &input || value >= 0.0) continue;
     finding.hint = {"The side says the sign: {1} towards the thrust side?",
                     {Quantity{input.kind, -value}}};
@@ -225,11 +220,12 @@ const Rule impossible{
             continue;
           }
           if (input.kind == Kind::Count) {
-            speak.say(Weight::Forbids,
-                      {"{1}: {2} cannot be, it is a whole number from {3} to {4}.",
-                       {&input, recognisable(Kind::Ratio, value),
-                        Quantity{Kind::Count, possible.least}, Quantity{Kind::Count, possible.most}}},
-                      {&input});
+            speak.say(
+                Weight::Forbids,
+                {"{1}: {2} cannot be, it is a whole number from {3} to {4}.",
+                 {&input, recognisable(Kind::Ratio, value), Quantity{Kind::Count, possible.least},
+                  Quantity{Kind::Count, possible.most}}},
+                {&input});
             return;
           }
           const bool over = value > possible.most;
@@ -336,11 +332,11 @@ const Rule toleranceOverValue{
         const double limit = entry.limit();
         for (const double value : entry.values) {
           if (value == 0.0 || limit <= std::abs(value)) continue;
-          Finding& finding = speak.say(Weight::Objects,
-                                       {"The ± {2} of the {1} is larger than the {3} itself.",
-                                        {&input, recognisable(input.kind, limit),
-                                         recognisable(input.kind, value)}},
-                                       {&input});
+          Finding& finding = speak.say(
+              Weight::Objects,
+              {"The ± {2} of the {1} is larger than the {3} itself.",
+               {&input, recognisable(input.kind, limit), recognisable(input.kind, value)}},
+              {&input});
           const double micrometres = *entry.plusMinus / 1000.0;
           if (input.kind != Kind::FineLength && input.kind != Kind::Length) return;
           if (micrometres < input.plusMinus / 10.0 || entry.values.size() != 1) return;
@@ -388,5 +384,7 @@ std::span<const Rule* const> entryRules() {
       &listLength};
   return kRules;
 }
+
+bool isGeneral(const describe::Finding& finding) { return finding.key == unusual.key; }
 
 }  // namespace strokewright::assess

@@ -9,4 +9,7 @@ namespace strokewright::assess {
 
 std::span<const describe::Rule* const> entryRules();
 
+/// Says no more than that an entry is outside what is usual.
+bool isGeneral(const describe::Finding& finding);
+
 }  // namespace strokewright::assess

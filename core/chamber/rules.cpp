@@ -62,28 +62,63 @@ const Rule gasketOverBore{
       }
     }};
 
+/// A class limit under half or over twice the displacement is a slip, not a class.
+bool ofAnotherSize(double limit, double displacement) {
+  return limit < displacement / 2 || limit > 2 * displacement;
+}
+
+/// The largest bore that stays inside the class at worst case, by 0.01 mm.
+void offerBore(Reader& read, Finding& finding, double limit, double worst) {
+  if (read.entry(in::bore)->values.size() != 1) return;
+  const double most = read(in::bore) * std::sqrt(limit / (read(out::displacement) + worst));
+  finding.mends.push_back(takeAs(in::bore, std::floor(most * 1e5) / 1e5));
+}
+
 const Rule overTheClass{
     .key = "class_limit",
     .source = "the class rule; its text decides",
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::classLimit)) return;
+      const double limit = read(in::classLimit);
+      const double displacement = read(out::displacement);
       const double margin = read(out::classMargin);
       const double worst = read.worst(out::classMargin);
-      const Quantity limit{Kind::Volume, read(in::classLimit)};
-      if (margin < 0.0) {
-        speak.say(Weight::Objects,
-                  {"{1} is {2} over the class limit of {3}.",
-                   {Quantity{Kind::Volume, read(out::displacement)},
-                    Quantity{Kind::Volume, -margin}, limit}},
-                  {&in::classLimit, &in::bore, &in::crankThrow, &in::stroke});
-      } else if (margin < worst) {
-        speak.say(Weight::Objects,
-                  {"{1} may be over the class limit of {2}: the margin of {3} is less than its "
-                   "worst case ± of {4}.",
-                   {Quantity{Kind::Volume, read(out::displacement)}, limit,
-                    Quantity{Kind::Volume, margin}, Quantity{Kind::Volume, worst}}},
-                  {&in::classLimit, &in::bore, &in::crankThrow, &in::stroke});
-      }
+      if (margin >= worst || ofAnotherSize(limit, displacement)) return;
+      const Quantity size{Kind::Volume, displacement};
+      const describe::Sentence says =
+          margin < 0.0 ? describe::Sentence{"{1} is {2} over the class limit of {3}.",
+                                            {size, Quantity{Kind::Volume, -margin},
+                                             Quantity{Kind::Volume, limit}}}
+                       : describe::Sentence{
+                             "{1} may be over the class limit of {2}: the margin of {3} is "
+                             "less than its worst case ± of {4}.",
+                             {size, Quantity{Kind::Volume, limit}, Quantity{Kind::Volume, margin},
+                              Quantity{Kind::Volume, worst}}};
+      Finding& finding = speak.say(Weight::Objects, says,
+                                   {&in::classLimit, &in::bore, &in::crankThrow, &in::stroke});
+      offerBore(read, finding, limit, worst);
+    }};
+
+const Rule reboreOut{
+    .key = "class_leaves_no_rebore",
+    .source = kPractice,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::classLimit)) return;
+      constexpr double kStep = 0.25e-3;  // [m] on the bore: the smallest usual oversize
+      const double limit = read(in::classLimit);
+      const double margin = read(out::classMargin);
+      const double worst = read.worst(out::classMargin);
+      if (margin < worst) return;
+      const double growth = 1.0 + kStep / read(in::bore);
+      const double rebored = read(out::displacement) * growth * growth;
+      if (rebored + worst <= limit) return;
+      speak.say(Weight::Remarks,
+                {"{1} is inside the class limit of {2} by {3} (± {4}), but leaves no rebore: {5} "
+                 "on the bore makes {6}.",
+                 {Quantity{Kind::Volume, read(out::displacement)}, Quantity{Kind::Volume, limit},
+                  Quantity{Kind::Volume, margin}, Quantity{Kind::Volume, worst},
+                  Quantity{Kind::FineLength, kStep}, Quantity{Kind::Volume, rebored}}},
+                {&in::classLimit, &in::bore});
     }};
 
 const Rule classOfAnotherSize{
@@ -91,22 +126,22 @@ const Rule classOfAnotherSize{
       if (!read.given(in::classLimit)) return;
       const double limit = read(in::classLimit);
       const double displacement = read(out::displacement);
-      if (limit >= displacement / 2 && limit <= 2 * displacement) return;
+      if (!ofAnotherSize(limit, displacement)) return;
       Finding& finding =
           speak.say(Weight::Objects,
                     {"A class limit of {1} against a displacement of {2}: is that so?",
                      {Quantity{Kind::Volume, limit}, Quantity{Kind::Volume, displacement}}},
                     {&in::classLimit});
       const double litres = 1000.0 * limit;
-      if (litres >= displacement / 2 && litres <= 2 * displacement) {
-        finding.hint = {"Litres?", {}};
-        finding.mends.push_back(takeAs(in::classLimit, litres));
-      }
+      if (ofAnotherSize(litres, displacement)) return;
+      finding.hint = {"Litres?", {}};
+      finding.mends.push_back(takeAs(in::classLimit, litres));
     }};
 
 const Rule crownWithoutSense{
     .key = "crown_without_sense",
     .source = "plane geometry",
+    .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::crownVolume) || read(in::crownVolume) == 0.0 ||
           read.given(in::crownVolumeSense)) {
@@ -125,7 +160,8 @@ const Rule crownWithoutSense{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&boreAgainstStroke, &gasketOverBore, &overTheClass,
+  static constexpr std::array kRules = {&boreAgainstStroke,  &gasketOverBore,
+                                        &overTheClass,       &reboreOut,
                                         &classOfAnotherSize, &crownWithoutSense};
   return kRules;
 }

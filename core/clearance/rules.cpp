@@ -57,6 +57,7 @@ const Rule bronzeFloor{
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;  // it has run so
       if (read.choice<model::SmallEnd>(in::smallEndKind) != model::SmallEnd::Bush) return;
       const double wall = read(out::bushWall);
       constexpr double kSolidBronze = 1.5e-3;  // [m]
@@ -91,7 +92,7 @@ void judgeShare(Reader& read, Speaker& speak, const Input& part, double least, d
   const double share = read(part) / read(in::bore);
   if (share >= least && share <= most) return;
   speak.say(Weight::Objects,
-            {"A {1} of {2} is {3} of the bore, outside {4} to {5}: is that so?",
+            {"{1}: {2} is {3} of the bore, outside {4} to {5}; is that so?",
              {&part, Quantity{Kind::Length, read(part)}, Quantity{Kind::Ratio, share},
               Quantity{Kind::Ratio, least}, Quantity{Kind::Ratio, most}}},
             {&part, &in::bore});
@@ -137,10 +138,14 @@ const Rule skirtLeavesLiner{
       const double outside = read(out::skirtOut);
       const double share = read(in::skirtOutShare);
       if (outside <= share * skirt) return;
-      speak.say(Weight::Objects,
-                {"The skirt comes {1} out of the liner, of {2} below the pin: over {3} of it.",
-                 {fine(outside), fine(skirt), Quantity{Kind::Share, share}}},
-                {&in::skirtLength, &in::linerBottomHeight, &in::linerLength});
+      Finding& finding =
+          speak.say(Weight::Objects,
+                    {"The skirt comes {1} out of the liner, of {2} below the pin: over {3} of it.",
+                     {fine(outside), fine(skirt), Quantity{Kind::Share, share}}},
+                    {&in::skirtLength, &in::linerBottomHeight, &in::linerLength});
+      if (read.isDonor() || !read.donorKnown(out::skirtOut)) return;
+      finding.hint = {"The donor's came {1} out, of {2}.",
+                      {fine(read.donor(out::skirtOut)), fine(read.donor(in::skirtLength))}};
     }};
 
 const Rule pinLeavesLiner{

@@ -5,6 +5,7 @@
 #include "core/chamber/chamber.h"
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
+#include "core/deck/results.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::compression {
@@ -24,6 +25,8 @@ namespace {
 
 constexpr std::string_view kPractice = "common practice, no published source";
 
+Quantity fine(double value) { return {Kind::FineLength, value}; }
+
 struct RatioRange {
   double least;
   double most;
@@ -34,6 +37,10 @@ RatioRange usualRatios(Reader& read) {
   return read.choice<model::Ignition>(in::ignition) == model::Ignition::Compression
              ? RatioRange{14.0, 23.0}
              : RatioRange{6.0, 20.0};
+}
+
+bool twoStroke(Reader& read) {
+  return read.given(in::cycle) && read.choice<model::Cycle>(in::cycle) == model::Cycle::TwoStroke;
 }
 
 const Rule ratioRange{
@@ -56,7 +63,9 @@ const Rule ratioRange{
       for (const double factor : {10.0, 0.1, 1000.0}) {
         const double clearance = others + factor * chamber;
         if (clearance <= 0.0 || !usual.holds(1.0 + read(out::sweptVolume) / clearance)) continue;
-        finding.hint = {factor > 100.0 ? "Litres?" : "A factor of ten in the chamber volume?", {}};
+        finding.hint = {
+            factor > 100.0 ? "A chamber of {1}: litres?" : "A chamber of {1}: a factor of ten?",
+            {Quantity{Kind::Volume, chamber, 3}}};
         finding.mends.push_back(takeAs(in::chamberVolume, factor * chamber));
         return;
       }
@@ -65,6 +74,7 @@ const Rule ratioRange{
 const Rule crownSense{
     .key = "crown_sense_against_donor",
     .source = kPractice,
+    .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (read.isDonor() || !read.given(in::crownVolumeSense) ||
           !read.donorGiven(in::crownVolumeSense) || read(in::crownVolume) == 0.0) {
@@ -89,25 +99,26 @@ const Rule crownSense{
                  static_cast<double>(takes ? model::CrownSense::Adds : model::CrownSense::Takes)));
     }};
 
-const Rule effectiveOverFull{
-    .key = "effective_ratio_too_high",
-    .source = "plane geometry",
+const Rule closingBeforeBottom{
+    .key = "inlet_closing_before_bottom",
+    .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
-      const double effective = read(out::effectiveCompressionRatio);
-      const double full = read(out::compressionRatio);
-      if (effective <= full * (1.0 + 1e-9)) return;
-      speak.say(
-          Weight::Forbids,
-          {"The effective ratio {1} is above the full one, {2}: the inlet cannot close there. "
-           "It is counted after bottom dead centre.",
-           {Quantity{Kind::Ratio, effective}, Quantity{Kind::Ratio, full}}},
-          {&in::inletClosing});
+      if (!read.given(in::inletClosing)) return;
+      const double closing = read(in::inletClosing);
+      if (closing >= 0.0) return;
+      speak
+          .say(Weight::Objects,
+               {"The inlet closes at {1}, before bottom dead centre: {2} after it?",
+                {Quantity{Kind::Angle, closing, 0}, Quantity{Kind::Angle, -closing, 0}}},
+               {&in::inletClosing})
+          .mends.push_back(takeAs(in::inletClosing, -closing));
     }};
 
 const Rule absoluteClosing{
     .key = "inlet_closing_from_top",
     .source = kPractice,
+    .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::inletClosing)) return;
       const double closing = read(in::inletClosing);
@@ -124,8 +135,10 @@ const Rule absoluteClosing{
 const Rule closingWithoutLift{
     .key = "inlet_closing_without_lift",
     .source = kPractice,
+    .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::inletClosing) || read.given(in::inletClosingLift)) return;
+      if (twoStroke(read)) return;
       speak.say(
           Weight::Objects,
           {"At which lift does the inlet close at {1}? At the seat and at 1.0 mm are some 20° "
@@ -135,11 +148,11 @@ const Rule closingWithoutLift{
     }};
 
 const Rule twoStrokeValves{
-    .key = "two_stroke_valves", .source = "definition", .judge = [](Reader& read, Speaker& speak) {
-      if (!read.given(in::cycle) ||
-          read.choice<model::Cycle>(in::cycle) != model::Cycle::TwoStroke) {
-        return;
-      }
+    .key = "two_stroke_valves",
+    .source = "definition",
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!twoStroke(read)) return;
       for (const describe::Input* valve :
            {&in::inletClosing, &in::inletValveCount, &in::inletValveDiameter}) {
         if (!read.given(*valve)) continue;
@@ -152,9 +165,10 @@ const Rule twoStrokeValves{
 const Rule spread{.key = "compression_ratio_spread",
                   .source = kPractice,
                   .judge = [](Reader& read, Speaker& speak) {
+                    if (read.isDonor()) return;  // it is as it is
                     const double apart = read(out::ratioSpread);
                     const double most = read(in::ratioSpread);
-                    if (apart <= most) return;
+                    if (apart <= most + 1e-9) return;
                     speak.say(Weight::Objects,
                               {"The compression ratio differs by {1} between cylinders, over {2}.",
                                {Quantity{Kind::Ratio, apart}, Quantity{Kind::Ratio, most}}},
@@ -175,12 +189,54 @@ const Rule largeCrevice{.key = "large_crevice",
                               {&in::creviceVolume});
                         }};
 
+/// What is wanted of the deck, and what the stack gives.
+struct Wanted {
+  const describe::Input* entry;
+  Quantity given;
+};
+
+Wanted wantedOf(Reader& read) {
+  switch (read.choice<model::StackDriver>(in::stackDriver)) {
+    case model::StackDriver::DeckClearance:
+      return {&in::wantedDeckClearance, fine(read(out::deckClearance))};
+    case model::StackDriver::CompressionRatio:
+      return {&in::wantedCompressionRatio, {Kind::Ratio, read(out::compressionRatio)}};
+    case model::StackDriver::SquishGap:
+      break;
+  }
+  return {&in::wantedSquish, fine(read(out::squishGap))};
+}
+
+const Rule wantedNotMet{
+    .key = "wanted_not_met",
+    .source = "plane geometry: a sum of lengths",
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::spacer)) return;
+      const double toMake = read(out::spacerToMake);
+      const double entered = read(in::spacer);
+      constexpr double kHalfStep = 0.0051e-3;  // [m] the result is put into the entry by 0.01 mm
+      if (std::abs(toMake - entered) <= kHalfStep) return;
+      const Wanted it = wantedOf(read);
+      Finding& finding = speak.say(Weight::Remarks,
+                                   {"{1}: {2}, the stack gives {3}. That asks for a spacer of {4}, "
+                                    "where {5} is entered.",
+                                    {it.entry, Quantity{it.given.kind, read(*it.entry)}, it.given,
+                                     fine(toMake), fine(entered)}},
+                                   {&in::spacer, it.entry});
+      const bool noPlate = entered == 0.0 && std::abs(toMake) < read(in::spacerLeast);
+      if (!noPlate || it.entry != &in::wantedSquish) return;
+      const double gasket = read(in::headGasket) + toMake;
+      if (gasket <= 0.0) return;
+      finding.hint = {"That is no plate: a head gasket of {1} would meet it.", {fine(gasket)}};
+    }};
+
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&ratioRange,      &crownSense,         &effectiveOverFull,
-                                        &absoluteClosing, &closingWithoutLift, &twoStrokeValves,
-                                        &spread,          &largeCrevice};
+  static constexpr std::array kRules = {&wantedNotMet,        &ratioRange,      &crownSense,
+                                        &closingBeforeBottom, &absoluteClosing, &closingWithoutLift,
+                                        &twoStrokeValves,     &spread,          &largeCrevice};
   return kRules;
 }
 

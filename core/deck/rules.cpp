@@ -24,6 +24,7 @@ using units::Kind;
 namespace {
 
 constexpr std::string_view kPractice = "common practice, no published source";
+constexpr double kRounding = 1e-9;  // [m] below any instrument
 constexpr std::string_view kStack = "plane geometry: a sum of lengths";
 
 Quantity fine(double value) { return {Kind::FineLength, value}; }
@@ -39,19 +40,29 @@ std::string gapName(Reader& read) {
              : "squish gap";
 }
 
-const Rule squishCloses{.key = "squish_closes",
-                        .source = kStack,
-                        .per = Per::Cylinder,
-                        .judge = [](Reader& read, Speaker& speak) {
-                          const double gap = read(out::squishGap);
-                          const double least = gap - read.worst(out::squishGap);
-                          if (least > 0.0) return;
-                          speak.say(
-                              Weight::Forbids,
-                              {"The {1} is {2}, at worst case {3}: the piston can touch the head.",
-                               {gapName(read), fine(gap), fine(least)}},
-                              stackEntries());
-                        }};
+const Rule squishCloses{
+    .key = "squish_closes",
+    .source = kStack,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double gap = read(out::squishGap);
+      const double least = gap - read.worst(out::squishGap);
+      if (least > 0.0) return;
+      Finding& finding =
+          speak.say(Weight::Forbids,
+                    {"The {1} is {2}, at worst case {3}: the piston can touch the head.",
+                     {gapName(read), fine(gap), fine(least)}},
+                    stackEntries());
+      const bool dome =
+          gap < 0.0 && read.given(in::crownVolumeSense) &&
+          read.choice<model::CrownSense>(in::crownVolumeSense) == model::CrownSense::Takes;
+      if (dome) {
+        finding.hint = {
+            "Was the compression height taken to the top of the dome? It goes to the "
+            "squish band; the dome goes into the crown volume.",
+            {}};
+      }
+    }};
 
 const Rule squishRange{
     .key = "squish_range",
@@ -62,33 +73,17 @@ const Rule squishRange{
       if (gap - read.worst(out::squishGap) <= 0.0) return;
       const double least = read(in::squishLeast);
       const double most = read(in::squishMost);
-      if (gap < least) {
+      if (gap < least - kRounding) {
         speak.say(Weight::Objects,
                   {"A {1} of {2} cold is less than {3}: hot and at over-rev it closes further.",
                    {gapName(read), fine(gap), fine(least)}},
                   stackEntries());
-      } else if (gap > most) {
+      } else if (gap > most + kRounding) {
         speak.say(Weight::Objects,
                   {"A {1} of {2} is more than {3}: the band does little and knocks.",
                    {gapName(read), fine(gap), fine(most)}},
                   stackEntries());
       }
-    }};
-
-const Rule wantedNotMet{
-    .key = "wanted_not_met",
-    .source = kStack,
-    .per = Per::Cylinder,
-    .judge = [](Reader& read, Speaker& speak) {
-      if (read.isDonor() || !read.given(in::spacer)) return;
-      const double toMake = read(out::spacerToMake);
-      const double entered = read(in::spacer);
-      constexpr double kHalfStep = 0.0051e-3;  // the result is put into the entry by 0.01 mm
-      if (std::abs(toMake - entered) <= kHalfStep) return;
-      speak.say(Weight::Remarks,
-                {"What is wanted of the deck asks for a spacer of {1}; {2} is entered.",
-                 {fine(toMake), fine(entered)}},
-                {&in::spacer, &in::wantedSquish});
     }};
 
 const Rule spacerSign{
@@ -116,13 +111,17 @@ const Rule spacerThickness{
       const double spacer = read(out::spacerInStack);
       const double least = read(in::spacerLeast);
       const double most = read(in::spacerMost);
-      if (spacer > 0.0 && spacer < least) {
-        speak.say(
+      if (spacer > kRounding && spacer < least - kRounding) {
+        Finding& finding = speak.say(
             Weight::Objects,
             {"A spacer of {1} is a shim or a thicker gasket, not a plate: plates begin at {2}.",
              {fine(spacer), fine(least)}},
-            {&in::spacer});
-      } else if (spacer > most) {
+            {&in::spacer, &in::baseGasket});
+        if (!read.given(in::baseGasket)) return;
+        const double gasket = read(in::baseGasket);
+        finding.hint = {"A base gasket of {1} instead of {2} does the same.",
+                        {fine(gasket + spacer), fine(gasket)}};
+      } else if (spacer > most + kRounding) {
         speak.say(Weight::Objects,
                   {"A spacer of {1}, over {2}: think of a longer barrel or rod; spigot, studs and "
                    "cam drive change with it.",
@@ -137,7 +136,7 @@ const Rule skim{
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       const double spacer = read(out::spacerInStack);
-      if (spacer >= 0.0) return;
+      if (spacer >= -kRounding) return;
       const motion::SliderCrank crank = motion::mechanism(read);
       const double top = motion::topPinHeight(crank) - spacer;
       const double rod = std::hypot(top, crank.offset) - crank.crankRadius;
@@ -156,34 +155,109 @@ const Rule gasketOverSquish{
       if (!read.given(in::wantedSquish)) return;
       const double gasket = read(in::headGasket);
       const double wanted = read(in::wantedSquish);
-      if (gasket <= wanted) return;
-      speak.say(Weight::Objects,
-                {"The head gasket of {1} is thicker than the {2} wanted: the crown must stand {3} "
-                 "proud of the deck. Check that it enters the gasket's bore.",
-                 {fine(gasket), fine(wanted), fine(gasket - wanted)}},
-                {&in::headGasket, &in::wantedSquish});
+      if (gasket <= wanted + kRounding) return;
+      Finding& finding = speak.say(
+          Weight::Objects,
+          {"The head gasket of {1} is thicker than the {2} wanted: the crown must stand {3} proud "
+           "of the deck, inside the gasket's bore.",
+           {fine(gasket), fine(wanted), fine(gasket - wanted)}},
+          {&in::headGasket, &in::wantedSquish});
+      if (!read.known(out::deckClearance) || read(out::deckClearance) >= 0.0) return;
+      if (!read.given(in::headGasketBore) || !read.given(in::bore)) return;
+      finding.hint = {"It stands {1} proud; the bore is {2}, that of the gasket {3}.",
+                      {fine(-read(out::deckClearance)), Quantity{Kind::Length, read(in::bore)},
+                       Quantity{Kind::Length, read(in::headGasketBore)}}};
     }};
 
-const Rule wantedSquishSlip{.key = "wanted_squish_in_inches",
-                            .source = kPractice,
-                            .judge = [](Reader& read, Speaker& speak) {
-                              if (!read.given(in::wantedSquish)) return;
-                              const double wanted = read(in::wantedSquish);
-                              if (wanted > 0.1e-3) return;
-                              Finding& finding = speak.say(
-                                  Weight::Objects,
-                                  {"A squish gap of {1} leaves nothing. Inches? That makes {2}.",
-                                   {Quantity{Kind::FineLength, wanted, 3}, fine(25.4 * wanted)}},
-                                  {&in::wantedSquish});
-                              finding.mends.push_back(takeAs(in::wantedSquish, 25.4 * wanted));
-                            }};
+/// A rod taken over its eyes is too long by half of each.
+const Rule rodOverTheEyes{
+    .key = "crown_proud_by_the_eyes",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read(out::rodRatio) > read(in::rodRatioHigh)) return;  // its own rule says so
+      if (!read.given(in::smallEndBore) || !read.given(in::bigEndEyeDiameter)) return;
+      const double proud = read(out::protrusionWithoutSpacer);
+      const double halves = (read(in::smallEndBore) + read(in::bigEndEyeDiameter)) / 2;
+      if (std::abs(proud - halves) > 0.25 * halves) return;
+      speak
+          .say(
+              Weight::Objects,
+              {"Rod ratio {1}, the crown {2} proud without a spacer: was the rod measured over the "
+               "eyes? Between centres it is half of each eye less.",
+               {Quantity{Kind::Ratio, read(out::rodRatio)}, fine(proud)}},
+              {&in::rodLength})
+          .mends.push_back(takeAs(in::rodLength, read(in::rodLength) - halves));
+    }};
+
+/// A compression height taken to the edge of the pin is too small by half of it.
+const Rule pinEdge{
+    .key = "crown_low_by_half_the_pin",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::spacer)) return;
+      if (!read.given(in::compressionHeight) || !read.given(in::gudgeonPinDiameter)) return;
+      const double low = read(in::spacer) - read(out::spacerToMake);
+      const double pin = read(in::gudgeonPinDiameter);
+      if (std::abs(low - pin / 2) > 0.5e-3) return;
+      speak
+          .say(Weight::Objects,
+               {"The crown is {1} lower than planned, half the pin of {2}: was the compression "
+                "height measured to the pin's edge?",
+                {fine(low), Quantity{Kind::Length, pin}}},
+               {&in::compressionHeight})
+          .mends.push_back(takeAs(in::compressionHeight, read(in::compressionHeight) + pin / 2));
+    }};
+
+/// Pistons, gaskets and heads change in a conversion; where the heights are the donor's, a deck
+/// that is higher by just the spacer has it inside already.
+const Rule spacerTwice{
+    .key = "spacer_counted_twice",
+    .source = kStack,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::deckHeight) || !read.given(in::spacer)) return;
+      if (read.given(in::seatHeight) || !read.donorKnown(out::heightWithoutSpacer)) return;
+      const double spacer = read(in::spacer);
+      const double height = read(in::deckHeight);
+      const double higher = read(out::heightWithoutSpacer) - read.donor(out::heightWithoutSpacer);
+      constexpr double kReading = 0.05e-3;  // [m]
+      if (std::abs(spacer) <= kReading || std::abs(higher - spacer) > kReading) return;
+      speak
+          .say(Weight::Objects,
+               {"The deck height of {1} is the donor's and the spacer of {2}: does it hold the "
+                "spacer already? Then it counts twice.",
+                {Quantity{Kind::Length, height}, fine(spacer)}},
+               {&in::deckHeight, &in::spacer})
+          .mends.push_back(takeAs(in::deckHeight, height - spacer));
+    }};
+
+/// What a packet or a catalogue gives is not yet clamped.
+const Rule packetGasket{
+    .key = "gasket_from_the_packet",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      for (const Input* gasket :
+           {&in::baseGasket, &in::secondBaseGasket, &in::thirdBaseGasket, &in::headGasket}) {
+        if (!read.given(*gasket) || read(*gasket) <= 0.0) continue;
+        if (read.entry(*gasket)->origin != describe::Origin::Catalogue) continue;
+        constexpr double kFibreLeaves = 0.85;  // fibre gives up 10 to 20 % when clamped
+        speak.say(Weight::Objects,
+                  {"{1}: {2} is a packet figure; compressed it is less, {3} where it is fibre. "
+                   "Measure with solder.",
+                   {gasket, fine(read(*gasket)), fine(kFibreLeaves * read(*gasket))}},
+                  {gasket});
+      }
+    }};
 
 void judgeThin(Reader& read, Speaker& speak, const Input& gasket, double least) {
   if (!read.given(gasket)) return;
   const double thickness = read(gasket);
   if (thickness <= 0.0 || thickness >= least) return;
   speak.say(Weight::Objects,
-            {"A {1} of {2} is thinner than any gasket: nought means that none is fitted.",
+            {"{1}: {2} is thinner than any gasket; nought means that none is fitted.",
              {&gasket, fine(thickness)}},
             {&gasket});
 }
@@ -215,17 +289,26 @@ const Rule twoRoutes{
         stack += read(*part);
         joint += read.entry(*part)->limit();
       }
-      const double apart = stack - read(in::deckHeight);
-      if (std::abs(apart) <= joint + 1e-9) return;
+      const double direct = read(in::deckHeight);
+      const double apart = std::abs(stack - direct);
+      if (apart <= joint + kRounding) return;
       Finding& finding = speak.say(
           Weight::Forbids,
           {"Two ways to the deck differ by {1}, more than their joint ± of {2}: {3} by the stack, "
            "{4} direct. The stack is used.",
-           {fine(std::abs(apart)), fine(joint), Quantity{Kind::Length, stack},
-            Quantity{Kind::Length, read(in::deckHeight)}}},
-          {&in::seatHeight, &in::deckHeight});
-      if (apart < -5e-3) {
-        finding.hint = {"Half a mandrel left out, or a spacer counted in the direct height?", {}};
+           {fine(apart), fine(joint), Quantity{Kind::Length, stack},
+            Quantity{Kind::Length, direct}}},
+          {&in::seatHeight, &in::barrelHeight, &in::baseGasket, &in::deckHeight});
+      const double spacer = read.given(in::spacer) ? read(in::spacer) : 0.0;
+      constexpr double kLeastHalfMandrel = 5e-3;  // [m]
+      if (spacer != 0.0 && std::abs(direct - stack - spacer) <= joint + kRounding) {
+        finding.hint = {"Does the direct height hold the spacer of {1}? Then it counts twice.",
+                        {fine(spacer)}};
+        finding.mends.push_back(takeAs(in::deckHeight, direct - spacer));
+      } else if (direct - stack > kLeastHalfMandrel) {
+        finding.hint = {"Half of a {1} mandrel left out of the seat?",
+                        {Quantity{Kind::Length, 2 * apart}}};
+        finding.mends.push_back(takeAs(in::seatHeight, read(in::seatHeight) + apart));
       }
     }};
 
@@ -238,7 +321,7 @@ const Rule seatsApart{
         if (entry.values.size() < 2) continue;
         const auto [least, largest] = std::minmax_element(entry.values.begin(), entry.values.end());
         const double apart = *largest - *least;
-        if (apart <= most + 1e-9) continue;
+        if (apart <= most + kRounding) continue;
         const auto number = [&](auto i) {
           return Quantity{Kind::Count, static_cast<double>(i - entry.values.begin() + 1)};
         };
@@ -252,9 +335,10 @@ const Rule seatsApart{
 
 const Rule deckSpread{
     .key = "deck_spread", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;  // it is as it is
       const double spread = read(out::deckClearanceSpread);
       const double most = read(in::deckSpread);
-      if (spread <= most + 1e-9) return;
+      if (spread <= most + kRounding) return;
       speak.say(Weight::Objects,
                 {"The deck clearance differs by {1} between cylinders, over {2}.",
                  {fine(spread), fine(most)}},
@@ -264,6 +348,7 @@ const Rule deckSpread{
 const Rule proudTwice{
     .key = "liner_protrusion_counted",
     .source = kPractice,
+    .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::linerProud) || read(in::linerProud) == 0.0) return;
       if (read.given(in::heightTakenTo)) return;
@@ -277,6 +362,33 @@ const Rule proudTwice{
            {model::HeightTakenTo::LinerTop, model::HeightTakenTo::BlockFace}) {
         finding.mends.push_back(takeAs(in::heightTakenTo, static_cast<double>(face)));
       }
+    }};
+
+/// The liner's protrusion is added or not by the face the height was taken to: a height that is the
+/// donor's was taken to the donor's face.
+const Rule faceAgainstDonor{
+    .key = "height_taken_to_against_donor",
+    .source = kStack,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::heightTakenTo) || !read.hasDonor()) return;
+      if (!read.given(in::linerProud) || read(in::linerProud) == 0.0) return;
+      const double face = read(in::heightTakenTo);
+      const double donors = read.donor(in::heightTakenTo);
+      if (face == donors) return;
+      const Input& height = read.given(in::seatHeight) ? in::barrelHeight : in::deckHeight;
+      if (!read.donorGiven(height) || read.donor(height) != read(height)) return;
+      const bool added = face == model::answer(model::HeightTakenTo::BlockFace);
+      speak
+          .say(
+              Weight::Objects,
+              {added ? "The liner's {1} would be added to a height that has it in the donor: taken "
+                       "to which face?"
+                     : "The liner's {1} would be left out of a height that lacks it in the donor: "
+                       "taken to which face?",
+               {fine(read(in::linerProud))}},
+              {&in::heightTakenTo, &in::linerProud})
+          .mends.push_back(takeAs(in::heightTakenTo, donors));
     }};
 
 const Rule linerFlush{.key = "liner_protrusion_small",
@@ -297,9 +409,10 @@ const Rule linerFlush{.key = "liner_protrusion_small",
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {
-      &squishCloses, &squishRange,      &wantedNotMet,     &spacerSign, &spacerThickness,
-      &skim,         &gasketOverSquish, &wantedSquishSlip, &thinGasket, &twoRoutes,
-      &seatsApart,   &deckSpread,       &proudTwice,       &linerFlush};
+      &squishCloses,     &squishRange,    &spacerSign, &spacerThickness, &skim,
+      &gasketOverSquish, &rodOverTheEyes, &pinEdge,    &packetGasket,    &thinGasket,
+      &twoRoutes,        &spacerTwice,    &seatsApart, &deckSpread,      &proudTwice,
+      &faceAgainstDonor, &linerFlush};
   return kRules;
 }
 

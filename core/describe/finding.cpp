@@ -40,9 +40,9 @@ std::string typedText(const Input& input, double value, const units::Style& styl
 Mend takeAs(const Input& input, double value) {
   Sentence says =
       input.kind == units::Kind::Choice
-          ? Sentence{"Take the {1} as {2}",
+          ? Sentence{"{1}: take {2}",
                      {&input, std::string(input.choices[static_cast<std::size_t>(value)].label)}}
-          : Sentence{"Take the {1} as {2}", {&input, Quantity{input.kind, value}}};
+          : Sentence{"{1}: take {2}", {&input, Quantity{input.kind, value}}};
   return {std::move(says), {{&input, typedText(input, value)}}};
 }
 

@@ -42,7 +42,7 @@ struct Sentence {
 
 /// What would put it right, offered as one key: texts as if typed into these entries of the engine.
 struct Mend {
-  Sentence says;                                              ///< "take as 76.2 mm"
+  Sentence says;                                              ///< "Bore: take 76.20 mm"
   std::vector<std::pair<const Input*, std::string>> entries;  ///< an empty text clears the entry
   bool operator==(const Mend&) const = default;
 };
@@ -51,7 +51,7 @@ struct Mend {
 /// What lies beyond ten digits is left out.
 std::string typedText(const Input& input, double value, const units::Style& style = {});
 
-/// One entry put to another number: "take {1} as {2}".
+/// One entry put to another number: "Bore: take 76.20 mm".
 Mend takeAs(const Input& input, double value);
 
 struct Finding {

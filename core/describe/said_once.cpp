@@ -1,6 +1,7 @@
 #include "core/describe/said_once.h"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 #include <string>
 #include <utility>
@@ -11,11 +12,20 @@ namespace {
 /// The findings that stand at the same place in the answers for each cylinder.
 using Row = std::vector<const Finding*>;
 
+bool alike(const Argument& a, const Argument& b) {
+  const auto* one = std::get_if<Quantity>(&a);
+  const auto* other = std::get_if<Quantity>(&b);
+  if (one == nullptr || other == nullptr) return a == b;
+  constexpr double kRounding = 1e-9;  // relative: left over from arithmetic
+  return one->kind == other->kind && one->decimals == other->decimals &&
+         std::abs(one->value - other->value) <= kRounding * std::abs(one->value);
+}
+
 /// One argument for all: the same thing, or the list of the cylinders' numbers.
 std::optional<Argument> merged(const std::vector<const Argument*>& arguments) {
   const Argument& first = *arguments.front();
   if (std::all_of(arguments.begin(), arguments.end(),
-                  [&](const Argument* argument) { return *argument == first; })) {
+                  [&](const Argument* argument) { return alike(*argument, first); })) {
     return first;
   }
   std::vector<Quantity> numbers;

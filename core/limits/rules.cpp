@@ -1,4 +1,7 @@
 #include <array>
+#include <cmath>
+#include <utility>
+#include <vector>
 
 #include "core/limits/results.h"
 #include "core/model/inputs.h"
@@ -24,24 +27,51 @@ namespace {
 constexpr std::string_view kPractice = "common practice, no published source";
 
 Quantity speed(double value) { return {Kind::Speed, value}; }
+Quantity fine(double value) { return {Kind::FineLength, value}; }
 
 /// "ring flutter": the words of the line that governs.
 std::string governing(Reader& read) {
   return std::string(out::governs.choices[static_cast<std::size_t>(read(out::governs))].label);
 }
 
-const Rule wantedOverCeiling{.key = "speed_over_ceiling",
-                             .source = "the line that governs names its own",
-                             .judge = [](Reader& read, Speaker& speak) {
-                               if (!read.given(in::wantedSpeed)) return;
-                               const double wanted = read(in::wantedSpeed);
-                               const double ceiling = read(out::revCeiling);
-                               if (wanted <= ceiling) return;
-                               speak.say(Weight::Objects,
-                                         {"{1} wanted; {2} stops it at {3}.",
-                                          {speed(wanted), governing(read), speed(ceiling)}},
-                                         {&in::wantedSpeed, &in::ringWidth});
-                             }};
+/// The entry that sets the line that governs; nullptr: the donor's.
+const Input* governingEntry(Reader& read) {
+  static constexpr std::array<const Input*, 5> kEntries = {&in::meanPistonSpeedLimit,
+                                                           &in::ringWidth, &in::rodLeastSection,
+                                                           &in::bigEndPinDiameter, nullptr};
+  return kEntries[static_cast<std::size_t>(read(out::governs))];
+}
+
+const Rule wantedOverCeiling{
+    .key = "speed_over_ceiling",
+    .source = "the line that governs names its own",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::wantedSpeed)) return;
+      const double wanted = read(in::wantedSpeed);
+      const double ceiling = read(out::revCeiling);
+      if (wanted <= ceiling) return;
+      const Input* entry = governingEntry(read);
+      std::vector<const Input*> about = {&in::wantedSpeed};
+      if (entry != nullptr) about.push_back(entry);
+      if (entry != &in::ringWidth) {
+        speak.say(
+            Weight::Objects,
+            {"{1} wanted; {2} stops it at {3}.", {speed(wanted), governing(read), speed(ceiling)}},
+            std::move(about));
+        return;
+      }
+      Finding& finding =
+          speak.say(Weight::Objects,
+                    {"{1} wanted; {2} stops it at {4} with the {3} ring.",
+                     {speed(wanted), governing(read), fine(read(in::ringWidth)), speed(ceiling)}},
+                    std::move(about));
+      if (!read.isDonor() && read.donorGiven(in::ringWidth) &&
+          read.donorKnown(out::ceilingRingFlutter)) {
+        finding.hint = {
+            "The donor's {1} ring gave {2}.",
+            {fine(read.donor(in::ringWidth)), speed(read.donor(out::ceilingRingFlutter))}};
+      }
+    }};
 
 const Rule provenOverCeiling{
     .key = "proven_over_ceiling", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
@@ -80,18 +110,28 @@ const Rule lineMissing{
       }
     }};
 
+/// The rods are the donor's own, as far as the entries tell: one of another length, weight or
+/// section has not stood what the donor's did.
+bool donorsRods(Reader& read) {
+  for (const Input* part : {&in::rodLength, &in::rodSmallEndMass, &in::rodLeastSection}) {
+    if (!read.given(*part) || !read.donorGiven(*part)) continue;
+    if (std::abs(read(*part) - read.donor(*part)) > 0.005 * read.donor(*part)) return false;
+  }
+  return true;
+}
+
 const Rule rodLoad{
     .key = "rod_load",
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
-      if (read.isDonor()) return;
+      if (read.isDonor() || !donorsRods(read)) return;
       const double ratio = read(out::rodLoadRatio);
       const double most = read(in::rodLoadRatioLimit);
       if (ratio <= most * (1.0 + 1e-9)) return;
       speak.say(Weight::Objects,
-                {"The rods would carry {1} of what the donor's proved, over {2}: it counts where "
-                 "the rods are the donor's, for a used rod has spent life.",
+                {"The donor's rods would carry {1} of what they proved there, over {2}: a used rod "
+                 "has spent life.",
                  {Quantity{Kind::Ratio, ratio}, Quantity{Kind::Ratio, most}}},
                 {&in::wantedSpeed, &in::rodLoadRatioLimit});
     }};
@@ -129,7 +169,7 @@ const Rule ringAgainstDonor{
       if (width <= 2.0 * donors) return;
       speak.say(Weight::Objects,
                 {"A ring {1} wide against the donor's {2}: along the bore, not across?",
-                 {Quantity{Kind::FineLength, width}, Quantity{Kind::FineLength, donors}}},
+                 {fine(width), fine(donors)}},
                 {&in::ringWidth});
     }};
 

@@ -73,6 +73,7 @@ const Rule pistonDensity{
     .judge = [](Reader& read, Speaker& speak) {
       const double bore = read(in::bore);
       const double piston = read(in::pistonMass);
+      if (!in::pistonMass.usual.holds(piston)) return;       // said of any bore
       const double density = piston / (bore * bore * bore);  // [kg/m3]
       if (density >= 300.0 && density <= 1800.0) return;
       Finding& finding =
@@ -87,6 +88,25 @@ const Rule pistonDensity{
           return;
         }
       }
+    }};
+
+const Rule oneClip{
+    .key = "one_circlip_weighed",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::circlipMass) || !read.donorGiven(in::circlipMass)) {
+        return;
+      }
+      const double clips = read(in::circlipMass);
+      const double donors = read.donor(in::circlipMass);
+      if (clips <= 0.0 || std::abs(2.0 * clips - donors) > 0.1 * donors) return;
+      speak
+          .say(Weight::Objects,
+               {"One clip or both? {1} is half the donor's {2}; both of a piston count.",
+                {mass(clips), mass(donors)}},
+               {&in::circlipMass})
+          .mends.push_back(takeAs(in::circlipMass, 2.0 * clips));
     }};
 
 const Rule balanceOutside{
@@ -106,7 +126,7 @@ const Rule balanceOutside{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&endsAgainstWhole, &endsSwapped, &pistonDensity,
+  static constexpr std::array kRules = {&endsAgainstWhole, &endsSwapped, &pistonDensity, &oneClip,
                                         &balanceOutside};
   return kRules;
 }

@@ -66,7 +66,10 @@ const Rule overTheEyes{
     }};
 
 const Rule halfOfTheDonors{
-    .key = "throw_for_stroke", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+    .key = "throw_for_stroke",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
       if (read.isDonor() || !read.donorKnown(out::crankRadius) || !read.given(in::stroke)) return;
       const double stroke = read(in::stroke);
       const double donors = 2 * read.donor(out::crankRadius);
@@ -82,23 +85,36 @@ const Rule halfOfTheDonors{
     }};
 
 const Rule strokeForThrow{
-    .key = "stroke_for_throw", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+    .key = "stroke_for_throw",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::crankThrow)) return;
       const double entered = read(in::crankThrow);
-      const bool donors = !read.isDonor() && read.donorKnown(out::crankRadius) &&
-                          sameFigure(entered, 2 * read.donor(out::crankRadius));
-      const bool tooLong = read.given(in::rodLength) && read(in::rodLength) / (2 * entered) < 1.0;
-      if (!donors && !tooLong) return;
-      Finding& finding = speak.say(
-          Weight::Forbids,
-          {donors ? "A throw of {1} is the donor's whole stroke: a fixture offset of that much "
-                    "ruins the web. The throw is half the stroke, {2}."
-                  : "A throw of {1} makes the stroke {3}, longer than the rod: is it the stroke? "
-                    "The throw is half of it, {2}.",
-           {Quantity{Kind::Length, entered}, Quantity{Kind::Length, entered / 2},
-            Quantity{Kind::Length, 2 * entered}}},
-          {&in::crankThrow});
-      finding.mends.push_back(takeAs(in::crankThrow, entered / 2));
+      const Quantity met{Kind::Length, entered};
+      const Quantity half{Kind::Length, entered / 2};
+      if (!read.isDonor() && read.donorKnown(out::crankRadius) &&
+          sameFigure(entered, 2 * read.donor(out::crankRadius))) {
+        speak
+            .say(Weight::Forbids,
+                 {"A throw of {1} is the donor's whole stroke: a fixture offset of that much ruins "
+                  "the web. The throw is half the stroke, {2}.",
+                  {met, half}},
+                 {&in::crankThrow})
+            .mends.push_back(takeAs(in::crankThrow, entered / 2));
+        return;
+      }
+      if (!read.given(in::rodLength)) return;
+      const double ratio = read(in::rodLength) / (2 * entered);
+      const double ratioOfHalf = 2 * ratio;
+      if (ratio >= 1.0 || ratioOfHalf < read(in::rodRatioLimit)) return;
+      speak
+          .say(Weight::Forbids,
+               {"A throw of {1} makes the stroke {2} and the rod ratio {3}: is it the stroke? The "
+                "throw is half of it, {4}.",
+                {met, Quantity{Kind::Length, 2 * entered}, Quantity{Kind::Ratio, ratio}, half}},
+               {&in::crankThrow})
+          .mends.push_back(takeAs(in::crankThrow, entered / 2));
     }};
 
 const Rule throwAgainstStroke{
@@ -152,21 +168,33 @@ void judgeSide(Reader& read, Speaker& speak, const describe::Input& offset,
 
 const Rule cylinderOffsetSide{.key = "cylinder_offset_side",
                               .source = "plane geometry",
+                              .per = Per::Cylinder,
                               .judge = [](Reader& read, Speaker& speak) {
                                 judgeSide(read, speak, in::cylinderOffset, in::cylinderOffsetSide);
                               }};
 
 const Rule pinOffsetSide{.key = "pin_offset_side",
                          .source = "plane geometry",
+                         .per = Per::Cylinder,
                          .judge = [](Reader& read, Speaker& speak) {
                            judgeSide(read, speak, in::pinOffset, in::pinOffsetSide);
                          }};
+
+/// The speed wanted is so far from the donor's that a nought slipped.
+bool farFromDonors(Reader& read) {
+  if (read.isDonor() || !read.given(in::wantedSpeed) || !read.donorGiven(in::provenSpeed)) {
+    return false;
+  }
+  const double share = read(in::wantedSpeed) / read.donor(in::provenSpeed);
+  return share > 1.5 || share < 0.5;
+}
 
 const Rule pistonSpeedRange{
     .key = "speed_out_of_reach",
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
+      if (farFromDonors(read)) return;
       const double speed = read(out::meanPistonSpeed);
       const bool stationary =
           read.given(in::use) && read.choice<model::Use>(in::use) == model::Use::Stationary;
@@ -183,17 +211,19 @@ const Rule pistonSpeedRange{
 
 const Rule noughtSlip{
     .key = "speed_against_donor", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
-      if (read.isDonor() || !read.given(in::wantedSpeed) || !read.donorGiven(in::provenSpeed)) {
-        return;
-      }
+      if (!farFromDonors(read)) return;
       const double wanted = read(in::wantedSpeed);
       const double proven = read.donor(in::provenSpeed);
-      if (wanted <= 1.5 * proven && wanted >= 0.5 * proven) return;
       Finding& finding =
           speak.say(Weight::Objects,
                     {"{1} wanted, where the donor held {2}: a nought too many, or one missing?",
                      {Quantity{Kind::Speed, wanted}, Quantity{Kind::Speed, proven}}},
                     {&in::wantedSpeed});
+      if (read.known(out::meanPistonSpeed)) {
+        finding.hint = {
+            "{1} is a mean piston speed of {2}.",
+            {Quantity{Kind::Speed, wanted}, Quantity{Kind::Velocity, read(out::meanPistonSpeed)}}};
+      }
       for (const double factor : {10.0, 0.1}) {
         const double meant = wanted * factor;
         if (meant <= 1.5 * proven && meant >= 0.5 * proven) {

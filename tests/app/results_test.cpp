@@ -176,8 +176,9 @@ TEST(Results, ThatAreRefusedSayWhyAndLeaveTheOthersAlone) {
 }
 
 TEST(Results, CarryFindingsWithWhatWouldPutThemRight) {
-  const json written = json::parse(
-      ran({"results", sample("burdock-719"), "--json", "--set", "rod_length_m=4.6"}).out);
+  const json written = json::parse(ran({"results", sample("burdock-719"), "--json", "--set",
+                                        "rod_length_m=4.6", "--set", "bore_m=0.1"})
+                                       .out);
   const json& findings = written["engines"][1]["findings"];
   ASSERT_FALSE(findings.empty());
   EXPECT_EQ(findings[0]["weight"], "forbids");
@@ -256,8 +257,8 @@ TEST(Set, LeavesTheFileAsItIs) {
 }
 
 TEST(Check, SaysWhatForbidsWhatIsRefusedAndWhatWaits) {
-  const Ran it = ran(
-      {"check", sample("teasel-125"), "--set", "rod_length_m=3", "--set", "head_gasket_bore_m="});
+  const Ran it = ran({"check", sample("teasel-125"), "--set", "bore_m=0.1", "--set",
+                      "rod_length_m=3", "--set", "head_gasket_bore_m="});
   EXPECT_EQ(it.status, 1);
   EXPECT_THAT(it.out, HasSubstr("forbids"));
   EXPECT_THAT(it.out, HasSubstr("refused"));

@@ -22,7 +22,7 @@ Entry typed(const Input& input, std::string_view text) {
 
 TEST(TypedText, BecomesANumberInTheUnitOfTheGroup) {
   const Entry entry = typed(in::bore, "66.0");
-  EXPECT_EQ(entry.values, std::vector{66.0 / 1000.0});
+  EXPECT_EQ(entry.values, std::vector{0.066});
   EXPECT_EQ(entry.text, "66.0");
   EXPECT_EQ(entry.unit, "mm");
   EXPECT_EQ(entry.plusMinus, std::nullopt);
@@ -51,7 +51,7 @@ TEST(TypedText, CarriesItsPlusMinusWithoutASign) {
 
 TEST(TypedText, IsAListWhereTheInputTakesOne) {
   const Entry entry = typed(in::seatHeight, "98.12; 98.20; 98.29 ± 0.03");
-  EXPECT_EQ(entry.values, (std::vector{98.12 / 1000.0, 98.20 / 1000.0, 98.29 / 1000.0}));
+  EXPECT_EQ(entry.values, (std::vector{0.09812, 0.0982, 0.09829}));
 }
 
 TEST(TypedText, IsNotKnownAsAListWhereTheInputTakesNone) {

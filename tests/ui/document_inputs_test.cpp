@@ -27,8 +27,8 @@ std::vector<Row> everyInput() {
 QString typedFor(const Input& input, const units::Style& style) {
   if (input.kind == Kind::Choice) return fromCore(input.choices.back().key);
   const double step = units::toSi(style.group[input.kind], 1.0);
-  const bool plain = input.typical == 0.0 || input.standing.value == input.typical;
-  return fromCore(style.text(input.kind, plain ? input.typical + step : input.typical));
+  const bool stands = input.typical == 0.0 || input.standing.value == input.typical;
+  return fromCore(style.editable(input.kind, stands ? input.typical + step : input.typical));
 }
 
 class EveryInput : public WithDocument, public testing::WithParamInterface<Row> {

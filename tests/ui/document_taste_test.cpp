@@ -66,9 +66,9 @@ TEST_F(TasteTest, ChangingUnitsChangesNothingInTheDocument) {
 
 TEST_F(TasteTest, AmericansReadTheirOwnTerms) {
   Taste taste(kBritish);
-  EXPECT_EQ(taste.label(in::gudgeonPinDiameter), QStringLiteral("Gudgeon pin diameter"));
+  EXPECT_EQ(taste.label(in::gudgeonPinDiameter), QStringLiteral("Gudgeon pin Ø"));
   taste.setTerms(Terms::American);
-  EXPECT_EQ(taste.label(in::gudgeonPinDiameter), QStringLiteral("Wrist pin diameter"));
+  EXPECT_EQ(taste.label(in::gudgeonPinDiameter), QStringLiteral("Wrist pin Ø"));
   EXPECT_EQ(Taste(kBritish).terms(), Terms::American);
 }
 

@@ -38,13 +38,13 @@ TEST_F(ResultInARow, PressedWhileItWaitsItLeadsToTheFirstMissingEntry) {
   EXPECT_EQ(asked[0][1].value<const describe::Input*>(), &in::bore);
 }
 
-// 76.00 mm bore and 72 mm stroke: π/4 · 7.6² · 7.2 = 326.62 ml (plane geometry), and 0.10 mm of
+// 76.00 mm bore and 72 mm stroke: π/4 · 7.6² · 7.2 = 326.63 ml (plane geometry), and 0.10 mm of
 // bore are 2 · 0.10 / 76 of it, 0.86 ml.
 TEST_F(ResultInARow, ShowsTheNumberAndItsPlusMinus) {
   typeEngines();
-  EXPECT_EQ(swept_.shownText(), QStringLiteral("326.62 ml ± 0.86"));
+  EXPECT_EQ(swept_.shownText(), QStringLiteral("326.63 ml ± 0.86"));
   EXPECT_EQ(swept_.accessibleName(),
-            QStringLiteral("Swept volume of one cylinder, Target: 326.62 ml ± 0.86"));
+            QStringLiteral("Swept volume of one cylinder, Target: 326.63 ml ± 0.86"));
 }
 
 TEST_F(ResultInARow, FollowsTheUnitsOfTheReader) {
@@ -63,7 +63,7 @@ TEST_F(ResultInARow, PressedItAsksForItsWorking) {
   EXPECT_EQ(asked[0][1].value<const describe::Result*>(), &out::sweptVolume);
 }
 
-// 36 mm throw, 70 mm bore: 277.09 ml; the target has 326.62 ml (plane geometry).
+// 36 mm throw, 70 mm bore: 277.09 ml; the target has 326.63 ml (plane geometry).
 TEST_F(ResultInARow, ComparedItShowsTheDifferenceWithItsSign) {
   typeEngines();
   swept_.setComparedWith(kDonor);
@@ -78,7 +78,7 @@ TEST_F(ResultInARow, ComparedWithNothingItShowsADash) {
 TEST_F(ResultInARow, UnlikeCylindersShowTheirRange) {
   typeEngines();
   document_.type(kTarget, in::bore, QStringLiteral("76; 77"));
-  EXPECT_EQ(swept_.shownText(), QStringLiteral("326.62 to 335.28"));
+  EXPECT_EQ(swept_.shownText(), QStringLiteral("326.63 to 335.28"));
   const ResultLabel second(document_, kTarget, out::sweptVolume, 1);
   EXPECT_EQ(second.shownText(), QStringLiteral("335.28 ml"));
 }

@@ -2,7 +2,6 @@
 
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <algorithm>
 #include <utility>
 
@@ -12,6 +11,7 @@
 #include "ui/document/entry_text.h"
 #include "ui/document/recovery_file.h"
 #include "ui/document/taste.h"
+#include "ui/document/whole_file.h"
 
 namespace strokewright::ui {
 namespace {
@@ -303,10 +303,9 @@ bool Document::write(const QString& path) {
   remarks_.clear();
   keepBackup(path);
   const QByteArray content = QByteArray::fromStdString(storage::write(*project_));
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size() || !file.commit()) {
-    error_ = tr("“%1” was not saved: %2. What was there before is still there.")
-                 .arg(path, file.errorString());
+  const QString trouble = writeWhole(path, content);
+  if (!trouble.isEmpty()) {
+    error_ = tr("“%1” was not saved: %2. What was there before is still there.").arg(path, trouble);
     return false;
   }
   path_ = path;
@@ -322,13 +321,9 @@ bool Document::write(const QString& path) {
 void Document::keepBackup(const QString& path) {
   QFile before(path);
   if (!before.open(QIODevice::ReadOnly)) return;
-  const QByteArray content = before.readAll();
-  QSaveFile backup(path + QChar(u'~'));
-  if (!backup.open(QIODevice::WriteOnly) || backup.write(content) != content.size() ||
-      !backup.commit()) {
-    remarks_ += tr("The previous save could not be kept as “%1”: %2.")
-                    .arg(backup.fileName(), backup.errorString());
-  }
+  const QString trouble = writeWhole(path + QChar(u'~'), before.readAll());
+  if (trouble.isEmpty()) return;
+  remarks_ += tr("The previous save could not be kept as “%1~”: %2.").arg(path, trouble);
 }
 
 bool Document::changedOnDisk() const { return !path_.isEmpty() && onDisk_.changed(path_); }

@@ -32,12 +32,12 @@ QString choiceText(const Input& input, const Entry& entry) {
   return labels.join(QStringLiteral("; "));
 }
 
-QString valuesText(const Input& input, const Entry& entry, const units::Style& style) {
-  QStringList numbers;
-  for (const double value : entry.values) {
-    numbers += fromCore(style.editable(input.kind, value));
-  }
-  return numbers.join(QStringLiteral("; "));
+QString numberText(Kind kind, double si, const units::Style& style, Digits digits) {
+  const QString all = fromCore(style.editable(kind, si));
+  if (digits == Digits::All) return all;
+  const int most = style.group[kind].decimals + 1;
+  const QString decimals = all.section(fromCore(style.decimalMark), 1);
+  return decimals.size() <= most ? all : fromCore(style.number(kind, si, most));
 }
 
 bool saysPlusMinus(const QString& text) {
@@ -47,16 +47,26 @@ bool saysPlusMinus(const QString& text) {
 
 }  // namespace
 
-QString entryText(const Input& input, const Entry& entry, const units::Style& style) {
+QString valuesText(const Input& input, const Entry& entry, const units::Style& style,
+                   Digits digits) {
+  QStringList numbers;
+  for (const double value : entry.values) {
+    numbers += numberText(input.kind, value, style, digits);
+  }
+  return numbers.join(QStringLiteral("; "));
+}
+
+QString entryText(const Input& input, const Entry& entry, const units::Style& style,
+                  Digits digits) {
   const QString typed = fromCore(entry.text);
   if (!entry.known()) return typed;
   if (input.kind == Kind::Choice) return choiceText(input, entry);
 
   const bool stillMeant = !typed.isEmpty() && entry.unit == style.unit(input.kind);
-  QString text =
-      stillMeant ? withMark(typed, fromCore(style.decimalMark)) : valuesText(input, entry, style);
+  QString text = stillMeant ? withMark(typed, fromCore(style.decimalMark))
+                            : valuesText(input, entry, style, digits);
   if (entry.plusMinus && !saysPlusMinus(text)) {
-    text += QStringLiteral(" ± ") + fromCore(style.editable(input.kind, *entry.plusMinus));
+    text += QStringLiteral(" ± ") + numberText(input.kind, *entry.plusMinus, style, digits);
   }
   return text;
 }

@@ -5,14 +5,13 @@
 #include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QSaveFile>
 #include <QStandardPaths>
 #include <QUuid>
 #include <algorithm>
 #include <utility>
 
 #include "core/storage/project_text.h"
-#include "ui/document/taste.h"
+#include "ui/document/whole_file.h"
 
 namespace strokewright::ui {
 namespace {
@@ -138,10 +137,9 @@ bool RecoveryFile::write() {
     Q_EMIT failed(tr("No recovery file can be written in “%1”.").arg(folder()));
     return false;
   }
-  const QByteArray text = textOf(work_);
-  QSaveFile file(path_);
-  if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit()) {
-    Q_EMIT failed(tr("The recovery file was not written: %1.").arg(file.errorString()));
+  const QString trouble = writeWhole(path_, textOf(work_));
+  if (!trouble.isEmpty()) {
+    Q_EMIT failed(tr("The recovery file was not written: %1.").arg(trouble));
     return false;
   }
   Q_EMIT written();

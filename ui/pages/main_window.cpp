@@ -124,7 +124,8 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
   takePaper();
   scaleText(QSettings().value(kTextKey, textPercent_).toInt());
   restoreGeometryOnScreen();
-  showStart();
+  side_->hide();
+  strip_->hide();
   retitle();
 }
 

@@ -96,6 +96,14 @@ void addDisplacements(PlotScene& scene, const Plane& plane, Trial& trial,
   held.rodLength = evaluation.inputValue(target, in::rodLength);
   held.offset = assessment(target, out::netOffset).value;
 
+  if (evaluation.inputGiven(target, in::classLimit)) {
+    const double limit = evaluation.inputValue(target, in::classLimit);
+    PlotCurve curve = displacementCurve(plane, held, limit);
+    curve.label = tr("class %1").arg(taste.shown(Kind::Volume, limit, 0));
+    curve.ink = Ink::Vermilion;
+    curve.heavy = true;
+    scene.curves.push_back(std::move(curve));
+  }
   const double from = toShown(plane.style, Kind::Volume, least.value);
   const double to = toShown(plane.style, Kind::Volume, most.value);
   const double step = roundStep(to - from, 9.0);
@@ -105,14 +113,6 @@ void addDisplacements(PlotScene& scene, const Plane& plane, Trial& trial,
     const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
     curve.label = taste.shown(Kind::Volume, si, decimals);
     curve.ink = Ink::Blue;
-    scene.curves.push_back(std::move(curve));
-  }
-  if (evaluation.inputGiven(target, in::classLimit)) {
-    const double limit = evaluation.inputValue(target, in::classLimit);
-    PlotCurve curve = displacementCurve(plane, held, limit);
-    curve.label = tr("class %1").arg(taste.shown(Kind::Volume, limit, 0));
-    curve.ink = Ink::Vermilion;
-    curve.heavy = true;
     scene.curves.push_back(std::move(curve));
   }
 }

@@ -71,6 +71,7 @@ class Chart {
     PlotAxis& x = scene_.panels[0].x;
     x.title = titled(tr("Shaft speed"), taste_, Kind::Speed);
     x.to = most_ > 0.0 ? 1.22 * most_ : 1.0;
+    scene_.panels[0].y.title = key(target, donor);
     scene_.panels[0].y.from = row - 0.7;
     scene_.panels[0].y.to = 0.0;
     scene_.table = [rows = rows_](const PlotScene&) { return rows; };
@@ -78,6 +79,16 @@ class Chart {
   }
 
  private:
+  /// Which bar is whose.
+  QString key(int target, int donor) const {
+    QStringList parts;
+    if (target >= 0) parts << tr("full bar: %1").arg(nameOf(assessment_.project(), target));
+    if (donor >= 0 && donor != target) {
+      parts << tr("dashed outline: %1").arg(nameOf(assessment_.project(), donor));
+    }
+    return parts.join(QStringLiteral(" · "));
+  }
+
   void drawTarget(int target, const Line& line, double row) {
     const auto speed = lowest(assessment_, target, *line.ceiling);
     if (!speed) {
@@ -100,8 +111,7 @@ class Chart {
     if (!speed) return;
     drawBar(*speed, row - 0.28, 0.24,
             {.ink = Ink::Text, .fill = PlotRegion::Fill::Open, .outline = Qt::DashLine});
-    write({shown(*speed), row - 0.16}, tr("%1: %2").arg(nameOf(assessment_.project(), donor),
-                                                        taste_.shown(Kind::Speed, *speed)));
+    write({shown(*speed), row - 0.16}, taste_.shown(Kind::Speed, *speed));
     note(donor, line, *speed);
   }
 

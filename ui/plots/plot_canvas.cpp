@@ -267,14 +267,21 @@ class Annotations final : public Drawing {
       return;
     }
     QRectF box = boxOf(mark.label);
-    const double gap = mark.shape == PlotMark::Shape::None ? 0.0 : kMarkRadius + 1.0;
+    const bool bare = mark.shape == PlotMark::Shape::None;
+    const double gap = bare ? 0.0 : kMarkRadius + 1.0;
     const double w = box.width();
     const double h = box.height();
-    const std::array offsets{QPointF(gap, -h / 2),        QPointF(gap, -h - gap),
-                             QPointF(gap, -2 * h - gap),  QPointF(gap, -3 * h - gap),
-                             QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
-                             QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
-                             QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap)};
+    const QPointF beside(gap, -h / 2);
+    const std::array offsets{bare ? beside : QPointF(gap, -h - gap),
+                             QPointF(gap, -2 * h - gap),
+                             QPointF(gap, -3 * h - gap),
+                             beside,
+                             QPointF(gap, gap),
+                             QPointF(-w - gap, -h / 2),
+                             QPointF(-w - gap, -h - gap),
+                             QPointF(-w - gap, gap),
+                             QPointF(-w / 2, -h - gap),
+                             QPointF(-w / 2, gap)};
     const QRectF limits = room.adjusted(0, 0, rightMargin(), 0);
     for (const QPointF& offset : offsets) {
       box.moveTopLeft(at + offset);
@@ -341,8 +348,10 @@ class Annotations final : public Drawing {
   void labelInside(QCPPainter& painter, const PlotCurve& curve, QPointF at, QRectF box,
                    LabelPlaces& places) const {
     box.moveCenter(at);
-    const QRectF room = rect(curve.panel)->rect();
-    box.moveBottom(std::min(box.bottom(), room.bottom() - 2.0));
+    const QRectF room = QRectF(rect(curve.panel)->rect()).adjusted(2.0, 2.0, -2.0, -2.0);
+    box.moveBottom(std::min(box.bottom(), room.bottom()));
+    box.moveRight(std::min(box.right(), room.right()));
+    box.moveLeft(std::max(box.left(), room.left()));
     if (places.isFree(box)) {
       places.take(box);
       write(painter, box, curve.label, Ink::Text);
@@ -396,15 +405,12 @@ class Annotations final : public Drawing {
   }
 };
 
-/// The cursor and the frame of Shift and drag, on a layer that is redrawn alone.
+/// The cursor and the frame of Shift and drag: on the screen only, over the finished picture.
 class CursorLines final : public Drawing {
  public:
-  using Drawing::Drawing;
-  std::optional<PlotCursor> cursor;
-  std::optional<QRectF> band;
-  bool focused = false;
-
- protected:
+  CursorLines(QCustomPlot* plot, const QString& layer, Look look) : Drawing(plot, layer, look) {
+    setVisible(false);  // to the library, which draws its layers on paper too
+  }
   void draw(QCPPainter* painter) override {
     if (cursor) {
       drawCursor(*painter);
@@ -420,6 +426,10 @@ class CursorLines final : public Drawing {
       painter->drawRect(QRectF(parentPlot()->viewport()).adjusted(0.5, 0.5, -0.5, -0.5));
     }
   }
+
+  std::optional<PlotCursor> cursor;
+  std::optional<QRectF> band;
+  bool focused = false;
 
  private:
   void drawCursor(QCPPainter& painter) const {
@@ -444,21 +454,73 @@ class CursorLines final : public Drawing {
   }
 };
 
+/// The library's plot with one opaque picture as its buffer, under which the library's own stack of
+/// transparent ones takes several times as long. The cursor comes on top when that is shown.
+class Sheet final : public QCustomPlot {
+ public:
+  Sheet(QWidget* parent, Look look) : QCustomPlot(parent), look_(look) {
+    mReplotting = true;  // the library never gets to fill buffers of its own
+    setFocusPolicy(Qt::NoFocus);
+    setAttribute(Qt::WA_TransparentForMouseEvents);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    plotLayout()->clear();
+    plotLayout()->setRowSpacing(2);
+    new Regions(this, QStringLiteral("main"), look);  // these belong to the plot
+    new Annotations(this, QStringLiteral("legend"), look);
+    lines = new CursorLines(this, QStringLiteral("overlay"), look);
+  }
+
+  void drawSoon() {
+    isDrawn_ = isLaidOut_ = false;
+    update();
+  }
+
+  /// Axes know their places only after this.
+  void layOut() {
+    if (!isLaidOut_) updateLayout();
+    isLaidOut_ = true;
+  }
+
+  CursorLines* lines;
+
+ protected:
+  void resizeEvent(QResizeEvent* /*event*/) override {
+    setViewport(rect());
+    drawSoon();
+  }
+
+  void paintEvent(QPaintEvent* /*event*/) override {
+    if (!isDrawn_ || picture_.devicePixelRatio() != devicePixelRatioF()) drawPicture();
+    QCPPainter painter(this);
+    painter.drawImage(QPointF(0.0, 0.0), picture_);
+    painter.setAntialiasing(true);
+    lines->draw(&painter);
+  }
+
+ private:
+  void drawPicture() {
+    const double ratio = devicePixelRatioF();
+    setBufferDevicePixelRatio(ratio);
+    const QSize pixels = (QSizeF(size()) * ratio).toSize();
+    if (picture_.size() != pixels) picture_ = QImage(pixels, QImage::Format_RGB32);
+    picture_.setDevicePixelRatio(ratio);
+    picture_.fill(look_.theme.paper);
+    QCPPainter painter(&picture_);
+    draw(&painter);
+    isDrawn_ = isLaidOut_ = true;
+  }
+
+  Look look_;
+  QImage picture_;
+  bool isDrawn_ = false;
+  bool isLaidOut_ = false;
+};
+
 }  // namespace
 
 class PlotCanvas::Parts {
  public:
-  explicit Parts(QWidget* parent) : plot(parent), margins(&plot) {
-    plot.setFocusPolicy(Qt::NoFocus);
-    plot.setAttribute(Qt::WA_TransparentForMouseEvents);
-    plot.plotLayout()->clear();
-    plot.plotLayout()->setRowSpacing(2);
-    plot.addLayer(QStringLiteral("cursor"));
-    plot.layer(QStringLiteral("cursor"))->setMode(QCPLayer::lmBuffered);
-    regions = new Regions(&plot, QStringLiteral("main"), {scene, theme});
-    annotations = new Annotations(&plot, QStringLiteral("legend"), {scene, theme});
-    lines = new CursorLines(&plot, QStringLiteral("cursor"), {scene, theme});
-  }
+  explicit Parts(QWidget* parent) : plot(parent, {scene, theme}), margins(&plot) {}
 
   void makePanels() {
     plot.clearPlottables();
@@ -553,11 +615,8 @@ class PlotCanvas::Parts {
 
   PlotScene scene;
   PlotTheme theme;
-  QCustomPlot plot;
+  Sheet plot;
   QCPMarginGroup margins;
-  Regions* regions = nullptr;  // these three belong to the plot
-  Annotations* annotations = nullptr;
-  CursorLines* lines = nullptr;
 };
 
 PlotCanvas::PlotCanvas(QWidget* parent) : parts_(std::make_unique<Parts>(parent)) {}
@@ -616,33 +675,38 @@ PlotRange PlotCanvas::rangeY(int panel) const {
 }
 
 void PlotCanvas::setCursor(const std::optional<PlotCursor>& cursor) {
-  parts_->lines->cursor = cursor;
-  parts_->lines->layer()->replot();
+  parts_->plot.lines->cursor = cursor;
+  parts_->plot.update();
 }
 
 void PlotCanvas::setBand(const std::optional<QRectF>& band) {
-  parts_->lines->band = band;
-  parts_->lines->layer()->replot();
+  parts_->plot.lines->band = band;
+  parts_->plot.update();
 }
 
 void PlotCanvas::setFocused(bool focused) {
-  parts_->lines->focused = focused;
-  parts_->lines->layer()->replot();
+  parts_->plot.lines->focused = focused;
+  parts_->plot.update();
 }
 
 QPointF PlotCanvas::toWidget(int panel, QPointF at) const {
+  parts_->plot.layOut();
   return {parts_->axis(panel, QCPAxis::atBottom)->coordToPixel(at.x()),
           parts_->axis(panel, QCPAxis::atLeft)->coordToPixel(at.y())};
 }
 
 QPointF PlotCanvas::fromWidget(int panel, QPointF place) const {
+  parts_->plot.layOut();
   return {parts_->axis(panel, QCPAxis::atBottom)->pixelToCoord(place.x()),
           parts_->axis(panel, QCPAxis::atLeft)->pixelToCoord(place.y())};
 }
 
-QRectF PlotCanvas::panelRect(int panel) const { return parts_->plot.axisRect(panel)->rect(); }
+QRectF PlotCanvas::panelRect(int panel) const {
+  parts_->plot.layOut();
+  return parts_->plot.axisRect(panel)->rect();
+}
 
-void PlotCanvas::drawSoon() { parts_->plot.replot(QCustomPlot::rpQueuedReplot); }
+void PlotCanvas::drawSoon() { parts_->plot.drawSoon(); }
 
 void PlotCanvas::paint(QPainter& painter, const QRectF& target, double pixel) {
   const QSize size = (target.size() / pixel).toSize();

@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "core/units/parse.h"
+#include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
 
 namespace strokewright::ui {
@@ -19,13 +20,11 @@ using units::Kind;
 
 QString tr(const char* text) { return QObject::tr(text); }
 
-QString valueList(const Taste& taste, const Input& input, const std::vector<double>& values) {
-  QStringList all;
-  for (std::size_t i = 0; i < values.size(); ++i) {
-    all +=
-        i + 1 < values.size() ? taste.number(input.kind, values[i]) : taste.value(input, values[i]);
-  }
-  return all.join(QStringLiteral("; "));
+/// "= 98.12; 98.20 mm".
+QString equalsText(const Taste& taste, const Input& input, const Entry& entry) {
+  const QString text = QStringLiteral("= ") + valuesText(input, entry, taste.style(), Digits::Seen);
+  const QString unit = taste.unit(input.kind);
+  return unit.isEmpty() ? text : text + QChar(u'\u00A0') + unit;
 }
 
 QString typicalLine(const Taste& taste, const Input& input) {
@@ -49,7 +48,7 @@ QString usualLine(const Taste& taste, const Input& input) {
 
 QString valueLine(const Taste& taste, const Input& input, const Entry& entry) {
   if (!entry.known() || input.kind == Kind::Choice) return {};
-  const QString line = QStringLiteral("= ") + valueList(taste, input, entry.values);
+  const QString line = equalsText(taste, input, entry);
   const QString other = taste.inOtherSystem(input.kind, entry.values.front());
   return other.isEmpty() ? line : line + QStringLiteral(" (%1)").arg(other);
 }
@@ -93,7 +92,7 @@ QString entryEcho(const Document& document, int engine, const Input& input) {
   const units::Parsed read = units::parse(input.kind, entry.text, taste.style().group[input.kind]);
   const bool says = std::ranges::any_of(
       read.heeds, [](Heed heed) { return heed == Heed::Fraction || heed == Heed::OtherUnit; });
-  return says ? QStringLiteral("= ") + valueList(taste, input, entry.values) : QString();
+  return says ? equalsText(taste, input, entry) : QString();
 }
 
 QString entryDefault(const Document& document, int engine, const Input& input) {

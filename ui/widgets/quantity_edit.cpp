@@ -83,8 +83,9 @@ void QuantityEdit::refresh() {
   const Entry& entry = document_.entry(engine_, input_);
   const units::Style& style = document_.taste().style();
   const bool asTyped = text().trimmed() == fromCore(entry.text).trimmed();
-  const bool beingTyped = hasFocus() && asTyped && entry.unit == style.unit(input_.kind);
-  if (!beingTyped) show(entryText(input_, entry, style));
+  const bool beingTyped = isModified() && asTyped && entry.unit == style.unit(input_.kind);
+  const Digits digits = hasFocus() ? Digits::All : Digits::Seen;
+  if (!beingTyped) show(entryText(input_, entry, style, digits));
   setPlaceholderText(entryDefault(document_, engine_, input_));
   setAccessibleName(entryName(document_, engine_, input_));
   refreshBeside();
@@ -151,6 +152,7 @@ bool QuantityEdit::event(QEvent* event) {
 
 void QuantityEdit::focusInEvent(QFocusEvent* event) {
   QLineEdit::focusInEvent(event);
+  if (!isModified()) refresh();
   if (event->reason() == Qt::MouseFocusReason) {
     selectOnRelease_ = true;
   } else if (event->reason() != Qt::PopupFocusReason &&
@@ -162,7 +164,9 @@ void QuantityEdit::focusInEvent(QFocusEvent* event) {
 
 void QuantityEdit::focusOutEvent(QFocusEvent* event) {
   QLineEdit::focusOutEvent(event);
+  if (event->reason() == Qt::PopupFocusReason) return;
   document_.closeStep();
+  setModified(false);
   refresh();
   Q_EMIT attention(nullptr);
 }
@@ -257,6 +261,7 @@ void QuantityEdit::typeIn(const units::Unit& unit) {
   const QString name = QChar(u' ') + fromCore(unit.name);
   if (!entry.known()) {
     setText(name);
+    setModified(true);
     setCursorPosition(0);
     return;
   }

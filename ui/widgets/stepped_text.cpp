@@ -11,7 +11,7 @@ constexpr qsizetype kMostDigits = 17;
 /// A plain number that stands alone: no fraction, no exponent.
 const QRegularExpression& plainNumber() {
   static const QRegularExpression pattern(
-      QStringLiteral("(?<![\\d./,-])([-+−]?)(\\d*)([.,]?)(\\d*)(?![\\d./,]|[- ]\\d+/|e\\d)"));
+      QStringLiteral("(?<![\\d./,eE-])([-+−]?)(\\d*)([.,]?)(\\d*)(?![\\d./,]|[- ]\\d+/|[eE]\\d)"));
   return pattern;
 }
 

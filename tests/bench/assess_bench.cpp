@@ -1,0 +1,86 @@
+// What an edit asks of the core: all results of a project, and all of them with every ±.
+
+#include <benchmark/benchmark.h>
+
+#include <fstream>
+#include <iterator>
+
+#include "core/assess/assess.h"
+#include "core/model/inputs.h"
+#include "core/storage/project_text.h"
+
+namespace strokewright::assess {
+namespace {
+
+namespace in = model::in;
+
+model::Project sample(const std::string& name) {
+  std::ifstream file(STROKEWRIGHT_SOURCE_DIR "/samples/" + name);
+  const std::string text(std::istreambuf_iterator<char>(file), {});
+  return storage::read(text).project.value();
+}
+
+/// Donor, target and variant of the three-cylinder sample.
+model::Project triple() { return sample("burdock-719.strokewright"); }
+
+/// Its target alone: what a single engine costs.
+model::Project tripleTarget() {
+  model::Project project = triple();
+  project.engines = {project.engines[1]};
+  project.referenceDonor = -1;
+  return project;
+}
+
+/// The target alone with twelve cylinders of which no two are alike.
+model::Project twelve() {
+  model::Project project = tripleTarget();
+  model::Engine& engine = project.engines.front();
+  describe::Entry count;
+  count.values = {12.0};
+  engine.set(in::cylinderCount, count);
+  for (const describe::Input* input :
+       {&in::bore, &in::crankThrow, &in::rodLength, &in::compressionHeight, &in::seatHeight,
+        &in::barrelHeight, &in::spacer, &in::baseGasket, &in::headGasket, &in::chamberVolume,
+        &in::crownVolume, &in::pistonMass, &in::linerBottomHeight}) {
+    describe::Entry entry = engine[*input];
+    const double value = entry.values.front();
+    entry.values.clear();
+    for (int i = 0; i < 12; ++i) entry.values.push_back(value * (1.0 + 1e-4 * i));
+    engine.set(*input, entry);
+  }
+  return project;
+}
+
+template <model::Project (*make)(), bool withTolerances>
+void results(benchmark::State& state) {
+  const model::Project project = make();
+  std::vector<describe::Subject> subjects;
+  for (const model::Engine& engine : project.engines) {
+    subjects.push_back({&engine.entries, engine.part == model::Part::Donor});
+  }
+  for (auto _ : state) {
+    describe::Evaluation evaluation(catalogue(), subjects, project.referenceDonor);
+    evaluation.run();
+    if (withTolerances) evaluation.findTolerances();
+    benchmark::DoNotOptimize(evaluation);
+  }
+}
+BENCHMARK(results<triple, false>)->Name("tripleWithDonorAndVariant/results");
+BENCHMARK(results<triple, true>)->Name("tripleWithDonorAndVariant/tolerances");
+BENCHMARK(results<tripleTarget, false>)->Name("triple/results");
+BENCHMARK(results<tripleTarget, true>)->Name("triple/tolerances");
+BENCHMARK(results<twelve, false>)->Name("twelveUnlikeCylinders/results");
+BENCHMARK(results<twelve, true>)->Name("twelveUnlikeCylinders/tolerances");
+
+/// Everything, findings included.
+void assessment(benchmark::State& state) {
+  const model::Project project = triple();
+  for (auto _ : state) {
+    Assessment assessment(project);
+    benchmark::DoNotOptimize(assessment);
+  }
+}
+BENCHMARK(assessment)->Name("tripleWithDonorAndVariant/assessment");
+
+}  // namespace
+}  // namespace strokewright::assess
