@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
+#include <iterator>
 #include <limits>
 
 #include "core/assess/entry_rules.h"
@@ -10,6 +11,7 @@
 #include "core/clearance/results.h"
 #include "core/compression/results.h"
 #include "core/deck/results.h"
+#include "core/describe/said_once.h"
 #include "core/limits/results.h"
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
@@ -85,6 +87,20 @@ void giveWay(std::vector<describe::Finding>& findings) {
   }
 }
 
+/// While an entry looks like a slip, what is objected to in its relations to others would vanish
+/// with it and is not said.
+void leaveOutWhatFollows(std::vector<describe::Finding>& findings) {
+  std::vector<const Input*> slips;
+  for (const describe::Finding& finding : findings) {
+    if (isGeneral(finding) && !finding.mends.empty()) slips.push_back(finding.about.front());
+  }
+  std::erase_if(findings, [&](const describe::Finding& finding) {
+    return finding.weight != describe::Weight::Forbids &&
+           std::find_first_of(std::next(finding.about.begin()), finding.about.end(), slips.begin(),
+                              slips.end()) != finding.about.end();
+  });
+}
+
 }  // namespace
 
 const Catalogue& catalogue() {
@@ -102,6 +118,7 @@ Assessment::Assessment(const model::Project& project)
     std::vector<describe::Finding>& findings = findings_[static_cast<std::size_t>(engine)];
     for (const Rule* rule : catalogue().rules()) evaluation_.judge(engine, *rule, findings);
     giveWay(findings);
+    leaveOutWhatFollows(findings);
     addRefusals(engine, findings);
     std::stable_sort(
         findings.begin(), findings.end(),
@@ -112,24 +129,20 @@ Assessment::Assessment(const model::Project& project)
 /// A limit that a leaf function met forbids: said once, though many results rest on it, and of the
 /// entries of the result that reads the fewest. What the donor met is said of the donor.
 void Assessment::addRefusals(int engine, std::vector<describe::Finding>& findings) {
-  struct Said {
-    describe::RefusedBecause because;
-    describe::Finding finding;
-  };
-  std::vector<Said> said;
+  std::vector<describe::Finding> refusals;
   for (const Result* result : catalogue().results()) {
-    const int last = result->per == describe::Per::Engine ? 1 : evaluation_.cylinders(engine);
-    for (int i = 0; i < last; ++i) {
+    const int n = result->per == describe::Per::Engine ? 1 : evaluation_.cylinders(engine);
+    std::vector<std::vector<describe::Finding>> said(static_cast<std::size_t>(n));
+    for (int i = 0; i < n; ++i) {
       const Cell& cell = evaluation_.cell(engine, *result, i);
       if (cell.state != State::Refused || cell.notes.read.donor.any()) continue;
-      const describe::RefusedBecause because = evaluation_.refusal(cell);
-      if (because.input != nullptr) continue;
+      const describe::RefusedBecause& because = evaluation_.refusal(cell);
+      if (because.input != nullptr) continue;  // its rule says so
       describe::Finding finding;
       finding.weight = describe::Weight::Forbids;
       finding.key = "refused";
       finding.source = result->source;
       finding.engine = engine;
-      finding.cylinder = sameInAll(engine, *result) ? -1 : i;
       finding.says = {because.sentence,
                       {describe::Quantity{because.kind, because.value},
                        describe::Quantity{because.kind, because.limit}}};
@@ -139,16 +152,19 @@ void Assessment::addRefusals(int engine, std::vector<describe::Finding>& finding
           finding.about.push_back(input);
         }
       }
-      const auto before = std::find_if(said.begin(), said.end(),
-                                       [&](const Said& one) { return one.because == because; });
-      if (before == said.end()) {
-        said.push_back({because, std::move(finding)});
-      } else if (finding.about.size() < before->finding.about.size()) {
-        before->finding = std::move(finding);
-      }
+      said[static_cast<std::size_t>(i)].push_back(std::move(finding));
     }
+    std::vector<describe::Finding> once = describe::saidOnce(said);
+    if (once.empty()) continue;
+    bool before = false;
+    for (describe::Finding& refusal : refusals) {
+      if (refusal.says.pattern != once.front().says.pattern) continue;
+      before = true;
+      if (once.front().about.size() < refusal.about.size()) refusal.about = once.front().about;
+    }
+    if (!before) std::move(once.begin(), once.end(), std::back_inserter(refusals));
   }
-  for (Said& one : said) findings.push_back(std::move(one.finding));
+  std::move(refusals.begin(), refusals.end(), std::back_inserter(findings));
 }
 
 std::vector<Assessment::Wait> Assessment::waitsFor(int engine, const Result& result,

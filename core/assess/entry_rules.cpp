@@ -45,14 +45,22 @@ units::Parsed reread(const Input& input, const Entry& entry) {
                       bare != nullptr ? *bare : units::unitsOf(input.kind)[0]);
 }
 
+bool heeds(const units::Parsed& parsed, units::Heed heed) {
+  return std::find(parsed.heeds.begin(), parsed.heeds.end(), heed) != parsed.heeds.end();
+}
+
+constexpr double kAsTyped = 1e-6;  // relative
+constexpr double kRoughly = 1e-3;  // relative
+
 /// A number with as many decimals as it takes to recognise it: 0.035 mm, not 0.04 mm.
-Quantity recognisable(Kind kind, double value) {
+/// @param loss what may be lost, relative to the number.
+Quantity recognisable(Kind kind, double value, double loss = kAsTyped) {
   const units::Unit& unit = units::unitsOf(kind)[0];
   const double number = units::fromSi(unit, value);
   constexpr int kMost = 4;
   for (int decimals = unit.decimals; decimals < kMost; ++decimals) {
     const double scale = std::pow(10.0, decimals);
-    if (std::abs(std::round(number * scale) / scale - number) <= 1e-4 * std::abs(number)) {
+    if (std::abs(std::round(number * scale) / scale - number) <= loss * std::abs(number)) {
       return {kind, value, decimals == unit.decimals ? -1 : decimals};
     }
   }
@@ -114,8 +122,9 @@ std::optional<double> donors(Reader& read, const Input& input) {
 /// usual range.
 std::optional<Slip> likeliestSlip(Reader& read, const Input& input, double value) {
   const double expected = donors(read, input).value_or(input.typical);
-  std::optional<Slip> best;
-  double bestDistance = std::log(3.0);  // further off than threefold is no explanation
+  std::optional<Slip> best;  // Further off than twofold of the donor's, or threefold of what is
+                             // typical, explains nothing.
+  double bestDistance = std::log(donors(read, input) ? 2.0 : 3.0);
   for (const Slip& slip : slipsOf(input.kind)) {
     const double meant = value * slip.factor;
     if (!input.usual.holds(meant) || meant * expected <= 0.0) continue;
@@ -144,13 +153,18 @@ void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& 
   const double meant = value * slip->factor;
   const std::optional<double> donor = donors(read, input);
   finding.hint = {donor ? "{1}? That makes {2}; the donor's is {3}." : "{1}? That makes {2}.",
-                  {std::string(slip->meant), recognisable(input.kind, meant)}};
-  if (donor) finding.hint.arguments.emplace_back(recognisable(input.kind, *donor));
-  if (entry.values.size() != 1) return;
+                  {std::string(slip->meant), recognisable(input.kind, meant, kRoughly)}};
+  if (donor) finding.hint.arguments.emplace_back(recognisable(input.kind, *donor, kRoughly));
   describe::Mend mend = takeAs(input, meant);
-  mend.entries.front().second = typedIn(input, *slip, meant);
+  std::string& text = mend.entries.front().second;
+  text.clear();
+  for (const double each : entry.values) {  // what is usual in a list did not slip
+    if (!text.empty()) text += "; ";
+    text += input.usual.holds(each) ? describe::typedText(input, each)
+                                    : typedIn(input, *slip, each * slip->factor);
+  }
   if (entry.plusMinus && !slip->unit.empty()) {  // typed beside the number, it slipped with it
-    mend.entries.front().second += " ± " + typedIn(input, *slip, *entry.plusMinus * slip->factor);
+    text += " ± " + typedIn(input, *slip, *entry.plusMinus * slip->factor);
   }
   finding.mends.push_back(std::move(mend));
 }
@@ -176,27 +190,26 @@ const Rule notANumber{
         if (entry.known() || entry.text.empty()) return;
         const units::Parsed parsed =
             input.kind == Kind::Choice ? units::Parsed{} : reread(input, entry);
-        std::string_view why = "The {1}, “{2}”, cannot be read: it is taken as unknown.";
+        std::string_view why = "{1}: “{2}” cannot be read, it is taken as unknown.";
         switch (parsed.problem) {
           case units::Problem::Placeholder:
-            speak.say(
-                Weight::Remarks,
-                {"The {1} is “{2}”: not a number yet, taken as unknown.", {&input, entry.text}},
-                {&input});
+            speak.say(Weight::Remarks,
+                      {"{1}: “{2}” is not a number yet, taken as unknown.", {&input, entry.text}},
+                      {&input});
             return;
           case units::Problem::TwoDecimalMarks:
             why =
-                "The {1}, “{2}”, has two decimal marks: point and comma both mean one, and there "
-                "are no group marks. It is taken as unknown.";
+                "{1}: “{2}” has two decimal marks; point and comma both mean one, and there are no "
+                "group marks. It is taken as unknown.";
             break;
           case units::Problem::UnknownUnit:
-            why = "The {1}, “{2}”: no unit “{3}” is known for it. It is taken as unknown.";
+            why = "{1}: “{2}” has the unit “{3}”, which is not known. It is taken as unknown.";
             break;
           case units::Problem::WrongKind:
-            why = "The {1}, “{2}”: “{3}” is a unit of something else. It is taken as unknown.";
+            why = "{1}: “{2}” has “{3}”, a unit of something else. It is taken as unknown.";
             break;
           case units::Problem::ZeroDivisor:
-            why = "The {1}, “{2}”, divides by nought: it is taken as unknown.";
+            why = "{1}: “{2}” divides by nought, it is taken as unknown.";
             break;
           default:
             break;
@@ -210,8 +223,8 @@ const Rule impossible{
       eachEntry(read, [&](const Input& input, const Entry& entry) {
         if (input.kind == Kind::Choice) return;
         if (entry.values.size() > 1 && !input.list) {
-          speak.say(Weight::Forbids,
-                    {"The {1} is one number for the engine, not a list.", {&input}}, {&input});
+          speak.say(Weight::Forbids, {"{1}: one number for the engine, not a list.", {&input}},
+                    {&input});
           return;
         }
         for (const double value : entry.values) {
@@ -220,11 +233,12 @@ const Rule impossible{
             continue;
           }
           if (input.kind == Kind::Count) {
+            const bool whole = value == std::floor(value);
             speak.say(
                 Weight::Forbids,
                 {"{1}: {2} cannot be, it is a whole number from {3} to {4}.",
-                 {&input, recognisable(Kind::Ratio, value), Quantity{Kind::Count, possible.least},
-                  Quantity{Kind::Count, possible.most}}},
+                 {&input, Quantity{Kind::Ratio, value, whole ? 0 : 1},
+                  Quantity{Kind::Count, possible.least}, Quantity{Kind::Count, possible.most}}},
                 {&input});
             return;
           }
@@ -271,15 +285,12 @@ const Rule thousandOrDecimal{
       eachEntry(read, [&](const Input& input, const Entry& entry) {
         if (!entry.known() || input.kind == Kind::Choice) return;
         const units::Parsed parsed = reread(input, entry);
-        if (std::find(parsed.heeds.begin(), parsed.heeds.end(), units::Heed::ThreeDigits) ==
-            parsed.heeds.end()) {
-          return;
-        }
+        if (!heeds(parsed, units::Heed::ThreeDigits)) return;
         const double taken = entry.values.front();
         const bool clear = input.usual.holds(taken) && !input.usual.holds(1000.0 * taken);
         Finding& finding = speak.say(clear ? Weight::Remarks : Weight::Objects,
-                                     {clear ? "The {1}, “{2}”, is read as {3}; {4} cannot be meant."
-                                            : "The {1}, “{2}”, is read as {3}; was {4} meant?",
+                                     {clear ? "{1}: “{2}” is read as {3}; {4} cannot be meant."
+                                            : "{1}: “{2}” is read as {3}; was {4} meant?",
                                       {&input, entry.text, recognisable(input.kind, taken),
                                        Quantity{input.kind, 1000.0 * taken}}},
                                      {&input});
@@ -287,25 +298,25 @@ const Rule thousandOrDecimal{
       });
     }};
 
-const Rule readAs{.key = "read_as", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
-                    bool commaSaid = false;
-                    eachEntry(read, [&](const Input& input, const Entry& entry) {
-                      if (entry.values.size() != 1 || input.kind == Kind::Choice) return;
-                      const units::Parsed parsed = reread(input, entry);
-                      for (const units::Heed heed : parsed.heeds) {
-                        const bool comma = heed == units::Heed::Comma;
-                        if (heed == units::Heed::ThreeDigits || (comma && commaSaid)) continue;
-                        commaSaid = commaSaid || comma;
-                        speak.say(
-                            Weight::Remarks,
-                            {comma ? "A comma is read as a decimal mark: the {1}, “{2}”, is {3}."
-                                   : "The {1}, “{2}”, is read as {3}.",
-                             {&input, entry.text, recognisable(input.kind, entry.values.front())}},
-                            {&input});
-                        break;
-                      }
-                    });
-                  }};
+const Rule readAs{
+    .key = "read_as", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
+      bool commaSaid = false;
+      eachEntry(read, [&](const Input& input, const Entry& entry) {
+        if (entry.values.size() != 1 || input.kind == Kind::Choice) return;
+        const units::Parsed parsed = reread(input, entry);
+        if (heeds(parsed, units::Heed::ThreeDigits)) return;  // said by its own rule
+        const bool otherwise =
+            heeds(parsed, units::Heed::Fraction) || heeds(parsed, units::Heed::OtherUnit);
+        const bool comma = heeds(parsed, units::Heed::Comma) && !commaSaid;
+        commaSaid = commaSaid || comma;
+        if (!otherwise && !comma) return;
+        speak.say(Weight::Remarks,
+                  {comma ? "{1}: “{2}” is read as {3}; a comma is a decimal mark."
+                         : "{1}: “{2}” is read as {3}.",
+                   {&input, entry.text, recognisable(input.kind, entry.values.front())}},
+                  {&input});
+      });
+    }};
 
 const Rule toleranceOfNought{
     .key = "tolerance_of_nought", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
@@ -314,7 +325,7 @@ const Rule toleranceOfNought{
         if (input.plusMinus == 0.0) return;
         Finding& finding = speak.say(
             Weight::Objects,
-            {"The {1} is entered with ± 0: no instrument is perfect. ± {2} is usual for a {3}.",
+            {"{1}: ± 0 is entered, but no instrument is perfect. ± {2} is usual for a {3}.",
              {&input, Quantity{input.kind, input.plusMinus, 3}, std::string(input.instrument)}},
             {&input});
         if (entry.values.size() == 1) {
@@ -334,13 +345,13 @@ const Rule toleranceOverValue{
           if (value == 0.0 || limit <= std::abs(value)) continue;
           Finding& finding = speak.say(
               Weight::Objects,
-              {"The ± {2} of the {1} is larger than the {3} itself.",
+              {"{1}: ± {2} is larger than the {3} itself.",
                {&input, recognisable(input.kind, limit), recognisable(input.kind, value)}},
               {&input});
           const double micrometres = *entry.plusMinus / 1000.0;
           if (input.kind != Kind::FineLength && input.kind != Kind::Length) return;
           if (micrometres < input.plusMinus / 10.0 || entry.values.size() != 1) return;
-          const Quantity meant = recognisable(input.kind, micrometres);
+          const Quantity meant = recognisable(input.kind, micrometres, kRoughly);
           finding.hint = {"Micrometres? That makes ± {1}.", {meant}};
           describe::Mend mend = takeAs(input, value);
           mend.says = {"Give it ± {1}", {meant}};
@@ -356,7 +367,7 @@ const Rule negativeTolerance{
       eachEntry(read, [&](const Input& input, const Entry& entry) {
         if (!entry.plusMinus || *entry.plusMinus >= 0.0) return;
         speak.say(Weight::Forbids,
-                  {"The ± of the {1} is {2}: a ± has no sign of its own.",
+                  {"{1}: ± {2} cannot be, a ± has no sign of its own.",
                    {&input, Quantity{input.kind, *entry.plusMinus, 3}}},
                   {&input});
       });
@@ -368,7 +379,7 @@ const Rule listLength{
         const auto n = static_cast<std::size_t>(read.cylinders());
         if (!input.list || entry.values.size() <= 1 || entry.values.size() == n) return;
         speak.say(entry.values.size() < n ? Weight::Forbids : Weight::Objects,
-                  {"The {1} lists {2} numbers for {3} cylinders.",
+                  {"{1}: {2} numbers for {3} cylinders.",
                    {&input, Quantity{Kind::Count, static_cast<double>(entry.values.size())},
                     Quantity{Kind::Count, static_cast<double>(n)}}},
                   {&input});

@@ -131,7 +131,7 @@ const Rule classOfAnotherSize{
           speak.say(Weight::Objects,
                     {"A class limit of {1} against a displacement of {2}: is that so?",
                      {Quantity{Kind::Volume, limit}, Quantity{Kind::Volume, displacement}}},
-                    {&in::classLimit});
+                    {&in::classLimit, &in::bore, &in::crankThrow, &in::stroke});
       const double litres = 1000.0 * limit;
       if (ofAnotherSize(litres, displacement)) return;
       finding.hint = {"Litres?", {}};

@@ -35,6 +35,8 @@ const Rule pinInSmallEnd{.key = "pin_in_small_end",
                                      {&in::gudgeonPinDiameter, &in::smallEndBore});
                          }};
 
+constexpr double kSolidBronze = 1.5e-3;  // [m] least wall of a bush without a steel back
+
 const Rule thinBush{
     .key = "bush_wall",
     .source = kPractice,
@@ -46,9 +48,8 @@ const Rule thinBush{
       if (wall < 0.0 || wall >= least) return;
       speak.say(
           Weight::Objects,
-          {"A bush wall of {1} is less than {2} (steel-backed; solid bronze needs 1.5 mm): it "
-           "spins.",
-           {fine(wall), fine(least)}},
+          {"A bush wall of {1} is less than {2} (steel-backed; solid bronze needs {3}): it spins.",
+           {fine(wall), fine(least), fine(kSolidBronze)}},
           {&in::smallEndBore, &in::gudgeonPinDiameter});
     }};
 
@@ -60,7 +61,6 @@ const Rule bronzeFloor{
       if (read.isDonor()) return;  // it has run so
       if (read.choice<model::SmallEnd>(in::smallEndKind) != model::SmallEnd::Bush) return;
       const double wall = read(out::bushWall);
-      constexpr double kSolidBronze = 1.5e-3;  // [m]
       if (wall < read(in::bushWallLeast) || wall > kSolidBronze * (1.0 + 1e-9)) return;
       speak.say(Weight::Remarks,
                 {"A bush wall of {1} is at the floor for solid bronze, {2}.",

@@ -43,6 +43,13 @@ bool twoStroke(Reader& read) {
   return read.given(in::cycle) && read.choice<model::Cycle>(in::cycle) == model::Cycle::TwoStroke;
 }
 
+/// Within twofold of the donor's: no factor of ten slipped.
+bool likeDonors(Reader& read, double chamber) {
+  if (read.isDonor() || !read.donorGiven(in::chamberVolume)) return false;
+  const double donors = read.donor(in::chamberVolume);
+  return chamber < 2.0 * donors && donors < 2.0 * chamber;
+}
+
 const Rule ratioRange{
     .key = "compression_ratio_range",
     .source = kPractice,
@@ -56,16 +63,17 @@ const Rule ratioRange{
                     {"A compression ratio of {1} is outside {2} to {3}: check the volumes.",
                      {Quantity{Kind::Ratio, ratio}, Quantity{Kind::Ratio, usual.least, 0},
                       Quantity{Kind::Ratio, usual.most, 0}}},
-                    {&in::chamberVolume, &in::crownVolume});
+                    {&in::chamberVolume, &in::crownVolume, &in::bore});
       if (!read.given(in::chamberVolume)) return;
       const double chamber = read(in::chamberVolume);
+      if (likeDonors(read, chamber)) return;
       const double others = read(out::clearanceVolume) - chamber;
       for (const double factor : {10.0, 0.1, 1000.0}) {
         const double clearance = others + factor * chamber;
         if (clearance <= 0.0 || !usual.holds(1.0 + read(out::sweptVolume) / clearance)) continue;
         finding.hint = {
             factor > 100.0 ? "A chamber of {1}: litres?" : "A chamber of {1}: a factor of ten?",
-            {Quantity{Kind::Volume, chamber, 3}}};
+            {Quantity{Kind::Volume, chamber, chamber < 0.1e-6 ? 3 : -1}}};
         finding.mends.push_back(takeAs(in::chamberVolume, factor * chamber));
         return;
       }
@@ -141,9 +149,10 @@ const Rule closingWithoutLift{
       if (twoStroke(read)) return;
       speak.say(
           Weight::Objects,
-          {"At which lift does the inlet close at {1}? At the seat and at 1.0 mm are some 20° "
+          {"At which lift does the inlet close at {1}? At the seat and at {2} are some {3} "
            "apart.",
-           {Quantity{Kind::Angle, read(in::inletClosing), 0}}},
+           {Quantity{Kind::Angle, read(in::inletClosing), 0}, Quantity{Kind::FineLength, 1e-3},
+            Quantity{Kind::Angle, std::numbers::pi / 9.0, 0}}},
           {&in::inletClosingLift, &in::inletClosing});
     }};
 
@@ -157,8 +166,7 @@ const Rule twoStrokeValves{
            {&in::inletClosing, &in::inletValveCount, &in::inletValveDiameter}) {
         if (!read.given(*valve)) continue;
         speak.say(Weight::Objects,
-                  {"A two-stroke has no inlet valves: the {1} is kept, not used.", {valve}},
-                  {valve});
+                  {"{1}: kept, not used; a two-stroke has no inlet valves.", {valve}}, {valve});
       }
     }};
 
@@ -175,19 +183,19 @@ const Rule spread{.key = "compression_ratio_spread",
                               {&in::spacer, &in::chamberVolume, &in::seatHeight});
                   }};
 
-const Rule largeCrevice{.key = "large_crevice",
-                        .source = kPractice,
-                        .per = Per::Cylinder,
-                        .judge = [](Reader& read, Speaker& speak) {
-                          const double crevice = read(in::creviceVolume);
-                          const double share = crevice / read(out::clearanceVolume);
-                          if (share <= 0.05) return;
-                          speak.say(
-                              Weight::Objects,
-                              {"A crevice of {1} is {2} of the clearance volume: a tenth of it?",
-                               {Quantity{Kind::Volume, crevice}, Quantity{Kind::Share, share}}},
-                              {&in::creviceVolume});
-                        }};
+const Rule largeCrevice{
+    .key = "large_crevice",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double crevice = read(in::creviceVolume);
+      const double share = crevice / read(out::clearanceVolume);
+      if (share <= 0.05 || !usualRatios(read).holds(read(out::compressionRatio))) return;
+      speak.say(Weight::Objects,
+                {"A crevice of {1} is {2} of the clearance volume: a tenth of it?",
+                 {Quantity{Kind::Volume, crevice}, Quantity{Kind::Share, share}}},
+                {&in::creviceVolume});
+    }};
 
 /// What is wanted of the deck, and what the stack gives.
 struct Wanted {

@@ -53,8 +53,9 @@ const Rule squishCloses{
                     {"The {1} is {2}, at worst case {3}: the piston can touch the head.",
                      {gapName(read), fine(gap), fine(least)}},
                     stackEntries());
+      constexpr double kTallDome = 8e-3;  // [m]
       const bool dome =
-          gap < 0.0 && read.given(in::crownVolumeSense) &&
+          gap < 0.0 && gap > -kTallDome && read.given(in::crownVolumeSense) &&
           read.choice<model::CrownSense>(in::crownVolumeSense) == model::CrownSense::Takes;
       if (dome) {
         finding.hint = {
@@ -400,8 +401,8 @@ const Rule linerFlush{.key = "liner_protrusion_small",
                         if (proud <= 0.0 || proud >= 0.03e-3) return;
                         speak.say(
                             Weight::Objects,
-                            {"A wet liner only {1} proud may not seal: 0.03 to 0.10 mm is usual.",
-                             {Quantity{Kind::FineLength, proud, 3}}},
+                            {"A wet liner only {1} proud may not seal: {2} to {3} is usual.",
+                             {Quantity{Kind::FineLength, proud, 3}, fine(0.03e-3), fine(0.10e-3)}},
                             {&in::linerProud});
                       }};
 

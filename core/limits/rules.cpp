@@ -92,7 +92,7 @@ const Rule lineMissing{
     .key = "limit_line_waits",
     .source = "each line names its own",
     .judge = [](Reader& read, Speaker& speak) {
-      if (!read.known(out::revCeiling)) return;
+      if (!read.known(out::revCeiling) || !read.known(out::trueStroke)) return;
       struct Line {
         const Result* result;
         const Input* opener;
@@ -152,7 +152,7 @@ const Rule valveArea{
                     {"The inlet valves take {1} of the bore area, outside 0.12 to 0.50: are they "
                      "counted for one cylinder?",
                      {Quantity{Kind::Ratio, share}}},
-                    {&in::inletValveCount, &in::inletValveDiameter});
+                    {&in::inletValveCount, &in::inletValveDiameter, &in::bore});
       if (read.donorGiven(in::inletValveCount) && read.donor(in::inletValveCount) < count) {
         finding.mends.push_back(takeAs(in::inletValveCount, read.donor(in::inletValveCount)));
       }

@@ -12,8 +12,9 @@
 namespace strokewright::sheet {
 
 struct SheetOptions {
-  int engine = -1;   ///< index of the engine the sheet is about; -1: the target
-  std::string date;  ///< as it is to be printed, of the reader's own day
+  int engine = -1;            ///< index of the engine the sheet is about; -1: the target
+  bool variantColumn = true;  ///< a single variant has a column; otherwise it is only named
+  std::string date;           ///< as it is to be printed, of the reader's own day
   std::string programVersion;
 };
 
@@ -103,7 +104,7 @@ struct Sheet {
   std::vector<Objection> objections;  ///< the heaviest first
   std::string restsOn;                ///< what is assumed, from books, by default; may be empty
   std::string waitsFor;               ///< entries that are missing; may be empty
-  std::string alsoInProject;          ///< engines without a column, by name; may be empty
+  std::string besides;  ///< engines of the project without a column, by name; may be empty
   std::vector<Measured> asBuilt;
   std::vector<Box> closing;  ///< boxes of the whole engine
   std::string checkBar;

@@ -80,6 +80,7 @@ class CylinderReader {
                         .rodLength = drawn_.rodLength,
                         .offset = drawn_.boreAxis + signedOffset(in::pinOffset, in::pinOffsetSide)};
     drawn_.twoStroke = answers(in::cycle, model::Cycle::TwoStroke);
+    drawn_.compressionIgnition = answers(in::ignition, model::Ignition::Compression);
   }
 
   double signedOffset(const Input& offset, const Input& side) const {

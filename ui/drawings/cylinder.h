@@ -26,6 +26,7 @@ struct Cylinder {
   motion::SliderCrank mechanism;
   double boreAxis = 0.0;  ///< [m] away from the thrust side
   bool twoStroke = false;
+  bool compressionIgnition = false;
 
   Measure bore, throwRadius, rodLength, compressionHeight;
   Measure gudgeonPin, smallEnd, crankpin, bigEndEye;

@@ -34,10 +34,11 @@ constexpr double kSmallEndOutside = 1.42;
 constexpr double kBigEndOutside = 1.34;
 
 // Margins of the drawing [mm].
-constexpr double kCallouts = 13.0;
-constexpr double kLeftMargin = 20.0;
-constexpr double kRightMargin = 11.0;
-constexpr double kEdge = 2.0;
+constexpr double kCallouts = 12.5;    // room for the words beside the barrel
+constexpr double kToCallouts = 3.0;   // from there to the dimension line
+constexpr double kToDimension = 4.5;  // from the widest part to the dimension line
+constexpr double kDimension = 3.6;    // beyond that line: its text
+constexpr double kEdge = 1.5;
 
 constexpr std::array kReductions = {0.5, 1.0,  1.5,  2.0,  2.5,  3.0,  4.0,  5.0,  6.0, 7.5,
                                     8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0};
@@ -76,6 +77,8 @@ class SectionPainter {
     return drawn_;
   }
 
+  double reduction() const { return drawn_.reduction; }
+
  private:
   // ---- Where things are [m], crank axis at the origin, y up
 
@@ -92,30 +95,44 @@ class SectionPainter {
   double gaskets() const { return it_.baseGaskets[0] + it_.baseGaskets[1] + it_.baseGaskets[2]; }
   double foot() const { return it_.seat + std::max<double>(it_.spacer, 0.0) + gaskets(); }
 
+  /// Room from the crank axis to the edges [device units], dimensions included.
+  double leftOf(double scale) const {
+    return std::max((outside(kFlange) - it_.boreAxis) * scale + draft_.mm(kCallouts + kToCallouts),
+                    reach_ * scale) +
+           draft_.mm(kDimension + kEdge);
+  }
+  double rightOf(double scale) const { return reach_ * scale + draft_.mm(kToDimension + kEdge); }
+  bool fits(double scale) const {
+    return leftOf(scale) + rightOf(scale) <= area_.width() &&
+           (headTop() + crankReach()) * scale + draft_.mm(2.0 * kEdge) <= area_.height();
+  }
+
   /// Chooses scale and origin so that every crank angle finds room.
   void place(bool standardScale) {
-    const double barrelReach = outside(kCrankcase) + std::abs(it_.boreAxis);
-    const double left = draft_.mm(kLeftMargin + kEdge);
-    const double right = draft_.mm(kRightMargin + kEdge);
-    const double reach = std::max(barrelReach, crankReach());
-    const double wide = std::max(2.0 * reach, 1e-6);
-    const double high = std::max(headTop() + crankReach(), 1e-6);
+    reach_ = std::max(outside(kCrankcase) + std::abs(it_.boreAxis), crankReach());
     const double perMetre = draft_.mm(1000.0);
-    double scale = std::min((area_.width() - left - right) / wide,
-                            (area_.height() - draft_.mm(2.0 * kEdge)) / high);
-    scale = std::max(scale, 1e-3 * perMetre);
     if (standardScale) {
-      const auto fits = std::ranges::find_if(
-          kReductions, [&](double reduction) { return perMetre / reduction <= scale; });
-      if (fits != kReductions.end()) scale = perMetre / *fits;
+      const auto chosen = std::ranges::find_if(
+          kReductions, [&](double reduction) { return fits(perMetre / reduction); });
+      drawn_.reduction = chosen != kReductions.end() ? *chosen : kReductions.back();
+    } else {
+      drawn_.reduction = perMetre / largestFitting();
     }
-    scale_ = scale;
-    drawn_.reduction = perMetre / scale;
-    reach_ = reach;
-    const double spareWide = area_.width() - left - right - wide * scale;
-    const double spareHigh = area_.height() - high * scale;
-    origin_ = QPointF(area_.left() + left + spareWide / 2.0 + reach * scale,
-                      area_.top() + spareHigh / 2.0 + headTop() * scale);
+    scale_ = perMetre / drawn_.reduction;
+    const double spareWide = area_.width() - leftOf(scale_) - rightOf(scale_);
+    const double spareHigh = area_.height() - (headTop() + crankReach()) * scale_;
+    origin_ = QPointF(area_.left() + leftOf(scale_) + spareWide / 2.0,
+                      area_.top() + spareHigh / 2.0 + headTop() * scale_);
+  }
+
+  double largestFitting() const {
+    double low = 1e-6 * draft_.mm(1000.0);
+    double high = 1e3 * draft_.mm(1000.0);
+    for (int i = 0; i < 60; ++i) {
+      const double middle = std::sqrt(low * high);
+      (fits(middle) ? low : high) = middle;
+    }
+    return low;
   }
 
   QPointF at(double x, double y) const { return origin_ + QPointF(x, -y) * scale_; }
@@ -369,7 +386,7 @@ class SectionPainter {
   }
 
   void paintCentreLines() {
-    const double reach = crankReach() + draft_.mm(2.5) / scale_;
+    const double reach = crankReach() + draft_.mm(1.5) / scale_;
     draft_.line(at(-reach, 0.0), at(reach, 0.0), draft_.centre());
     draft_.line(beside(0.0, -reach), beside(0.0, headTop() + draft_.mm(1.5) / scale_),
                 draft_.centre());
@@ -402,7 +419,7 @@ class SectionPainter {
 
   void paintDimensions() {
     const double barrel = beside(outside(kCrankcase), 0.0).x();
-    const double right = std::max(barrel, at(reach_, 0.0).x()) + draft_.mm(5.0);
+    const double right = std::max(barrel, at(reach_, 0.0).x()) + draft_.mm(kToDimension);
     const double shaft = at(crankReach(), 0.0).x() + draft_.mm(1.0);
     const double flange = beside(outside(kFlange), 0.0).x() + draft_.mm(0.8);
     if (drawn_.atTop) {
@@ -417,7 +434,7 @@ class SectionPainter {
       const double below = it_.deckHeight - crown();
       vertical(right, flange, crown(), flange, it_.deckHeight, length(below, Kind::FineLength));
     }
-    const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + 3.0);
+    const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + kToCallouts);
     const double leftmost = std::min(left, at(-crankReach(), 0.0).x() - draft_.mm(3.0));
     vertical(leftmost, at(-crankReach(), 0.0).x() - draft_.mm(2.0), 0.0,
              beside(-outside(kFlange), 0.0).x() - draft_.mm(0.8), it_.deckHeight,
@@ -458,6 +475,11 @@ class SectionPainter {
 SectionDrawn paintSection(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                           const units::Style& style, const SectionOptions& options) {
   return SectionPainter(draft, area, cylinder, style, options).paint();
+}
+
+double standardReduction(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                         const units::Style& style) {
+  return SectionPainter(draft, area, cylinder, style, {.standardScale = true}).reduction();
 }
 
 QString notFromNumbers(const Cylinder& cylinder) {

@@ -27,6 +27,10 @@ struct SectionDrawn {
 SectionDrawn paintSection(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                           const units::Style& style, const SectionOptions& options);
 
+/// The reduction at which paintSection() would draw to a standard scale in this area.
+double standardReduction(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                         const units::Style& style);
+
 /// "Thin dash-dotted: not from your numbers", with the names of missing entries.
 QString notFromNumbers(const Cylinder& cylinder);
 

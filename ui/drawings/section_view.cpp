@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QPainter>
+#include <cmath>
 
 #include "core/motion/slider_crank.h"
 #include "ui/document/document.h"
@@ -84,12 +85,12 @@ void SectionView::describe() {
   const auto length = [&](double value) { return taste_.shown(units::Kind::Length, value); };
   setAccessibleDescription(
       tr("Bore %1, throw %2, rod %3, compression height %4, deck height %5. At a crank angle of %6 "
-         "the crown stands %7 below the deck. %8")
+         "the crown stands %7 %8 the deck. %9")
           .arg(length(cylinder.bore), length(cylinder.throwRadius), length(cylinder.rodLength),
                length(cylinder.compressionHeight), length(cylinder.deckHeight),
                taste_.shown(units::Kind::Angle, crankAngle_),
-               taste_.shown(units::Kind::FineLength, cylinder.deckHeight - crown),
-               notFromNumbers(cylinder)));
+               taste_.shown(units::Kind::FineLength, std::abs(cylinder.deckHeight - crown)),
+               crown > cylinder.deckHeight ? tr("above") : tr("below"), notFromNumbers(cylinder)));
 }
 
 }  // namespace strokewright::ui

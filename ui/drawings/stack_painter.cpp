@@ -24,8 +24,10 @@ constexpr double kCrankcase = 0.13;
 constexpr double kMostOfOneLayer = 0.30;  // thicker ones are broken
 constexpr double kScaled = 1.0 - kHead - kUpperBarrel - kLowerBarrel - kCrankcase;
 
+constexpr double kMetal = 0.37;  // of the width; the rest is piston
+
 constexpr double kGap = 0.8;          // [mm] between barrel and piston
-constexpr double kToLine = 3.5;       // [mm] from the part to its dimension line
+constexpr double kToLine = 2.6;       // [mm] from the part to its dimension line
 constexpr double kEdge = 0.5;         // [mm]
 constexpr double kBreak = 1.6;        // [mm] between the two lines of a break
 constexpr double kLeastLayer = 0.25;  // [mm] drawn, so that a foil is still seen
@@ -92,14 +94,15 @@ class StackPainter {
   void placeAcross() {
     double labels = 0.0;
     for (const QString& text : leftTexts()) labels = std::max(labels, draft_.textWidth(text, true));
-    const double left = area_.left() + labels + draft_.mm(kToLine + 3.0 + kEdge);
+    const double left = area_.left() + labels + draft_.mm(kToLine + 1.6 + kEdge);
     const double right =
         area_.right() -
         std::max(draft_.textWidth(squishName(), true), draft_.textWidth(squishText(), true)) -
-        draft_.mm(kToLine + 3.0 + kEdge);
+        draft_.mm(kToLine + 1.6 + kEdge);
     const double width = std::max(right - left, draft_.mm(8.0));
     metalLeft_ = left;
-    metalRight_ = left + 0.45 * width;
+    const double piston = draft_.textWidth(belowDeck()) + draft_.mm(4.5);
+    metalRight_ = left + std::min(kMetal * width, std::max(draft_.mm(5.0), width - piston));
     pistonLeft_ = metalRight_ + draft_.mm(kGap);
     pistonRight_ = left + width;
   }
@@ -205,8 +208,13 @@ class StackPainter {
     blockFace_ = body.top();
     const double middle = body.top() + (foot_ - body.top()) * 0.62;
     paintBreak(metalLeft_, metalRight_, middle);
-    draft_.label(QPointF((metalLeft_ + linerLeft) / 2.0, body.top() + 0.3 * (middle - body.top())),
-                 it_.direct ? QStringLiteral("block") : QStringLiteral("barrel"));
+    name(QRectF(body.topLeft(), QPointF(linerLeft, middle)),
+         it_.direct ? QStringLiteral("block") : QStringLiteral("barrel"));
+  }
+
+  /// The name of a part inside it, where there is room.
+  void name(const QRectF& part, const QString& text) {
+    if (draft_.textWidth(text) + draft_.mm(3.0) < part.width()) draft_.label(part.center(), text);
   }
 
   void paintPart(const QRectF& part, bool falling) {
@@ -243,7 +251,7 @@ class StackPainter {
     draft_.hatch(crankcase, 2.2, true);
     draft_.rectangle(crankcase, draft_.assumed());
     draft_.line(crankcase.topLeft(), crankcase.topRight(), draft_.wide());
-    draft_.label(crankcase.center(), QStringLiteral("crankcase"));
+    name(crankcase, QStringLiteral("crankcase"));
     for (const Layer& layer : layers_) {
       paintLayer(across(layer.high, layer.low), layer.isSpacer);
       if (layer.broken) paintBreak(metalLeft_, metalRight_, (layer.high + layer.low) / 2.0);
@@ -284,9 +292,9 @@ class StackPainter {
     const double below = *it_.deckClearance;
     const QString amount = number(std::abs(below));
     const QString where = amount == number(0.0) ? QStringLiteral("flush")
-                          : below > 0.0         ? QStringLiteral("below deck")
+                          : below > 0.0         ? belowDeck()
                                                 : QStringLiteral("proud");
-    const QPointF at(piston.center().x() + 0.04 * piston.width(), piston.top() + draft_.mm(0.6));
+    const QPointF at(piston.center().x() + 0.05 * piston.width(), piston.top() + draft_.mm(0.6));
     draft_.text(at, Qt::AlignHCenter | Qt::AlignTop, amount);
     draft_.text(at + QPointF(0.0, draft_.textHeight()), Qt::AlignHCenter | Qt::AlignTop, where);
   }
@@ -299,7 +307,10 @@ class StackPainter {
   QString named(const QString& name, double value, Kind kind = Kind::FineLength) const {
     return name + QStringLiteral("\u2002") + number(value, kind);
   }
-  QString squishName() const { return QStringLiteral("squish"); }
+  QString squishName() const {
+    return it_.compressionIgnition ? QStringLiteral("bumping") : QStringLiteral("squish");
+  }
+  static QString belowDeck() { return QStringLiteral("below deck"); }
   QString squishText() const {
     return it_.squishGap ? number(*it_.squishGap) : QStringLiteral("–");
   }
@@ -348,15 +359,15 @@ class StackPainter {
     }
     chain.push_back(
         {it_.direct ? &in::deckHeight : &in::barrelHeight, blockFace_, foot_, barrelText()});
+    if (!it_.direct && it_.spacer < 0.0) {
+      chain.push_back({&in::spacer, foot_, foot_ + draft_.mm(0.01), skimText(), true});
+    }
     for (auto layer = layers_.rbegin(); layer != layers_.rend(); ++layer) {
       chain.push_back({layer->measure->input, layer->high, layer->low,
                        layer->isSpacer ? spacerText() : named(layer->name, *layer->measure),
                        layer->isSpacer});
     }
-    if (!it_.direct) {
-      if (it_.spacer < 0.0) chain.push_back({&in::spacer, foot_, foot_, skimText(), true});
-      chain.push_back({&in::seatHeight, seat_, bottom_, seatText()});
-    }
+    if (!it_.direct) chain.push_back({&in::seatHeight, seat_, bottom_, seatText()});
     spread(chain);
     for (const Link& link : chain) drawLink(link);
   }
@@ -444,8 +455,7 @@ StackDrawn paintStack(Drafting& draft, const QRectF& area, const Cylinder& cylin
 
 QString stackCaption(double enlargement, int cylinder, const units::Style& style) {
   const bool whole = enlargement == std::floor(enlargement);
-  return QStringLiteral(
-             "Cylinder %1 at top dead centre, %2 : 1 across the stack, long parts broken")
+  return QStringLiteral("Stack of cylinder %1 at top dead centre, %2 : 1")
       .arg(cylinder + 1)
       .arg(fromCore(style.number(Kind::Ratio, enlargement, whole ? 0 : 1)));
 }
@@ -455,7 +465,9 @@ QString stackInWords(const Cylinder& cylinder, const units::Style& style) {
   const auto say = [&](const char* what, double value, Kind kind) {
     parts.append(QLatin1String(what) + QLatin1Char(' ') + fromCore(style.text(kind, value)));
   };
-  if (cylinder.squishGap) say("squish gap", *cylinder.squishGap, Kind::FineLength);
+  if (cylinder.squishGap)
+    say(cylinder.compressionIgnition ? "bumping clearance" : "squish gap", *cylinder.squishGap,
+        Kind::FineLength);
   say("head gasket", cylinder.headGasket, Kind::FineLength);
   if (cylinder.deckClearance) {
     const bool proud = *cylinder.deckClearance < 0.0;

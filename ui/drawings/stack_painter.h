@@ -30,7 +30,7 @@ struct StackDrawn {
 StackDrawn paintStack(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                       const units::Style& style, const StackOptions& options);
 
-/// "Cylinder 2 at top dead centre, 12 : 1 across the stack, long parts broken".
+/// "Stack of cylinder 2 at top dead centre, 12 : 1".
 /// @param cylinder counted from 0
 QString stackCaption(double enlargement, int cylinder, const units::Style& style);
 

@@ -16,6 +16,7 @@
 #include "ui/pages/project_text.h"
 #include "ui/widgets/choice_edit.h"
 #include "ui/widgets/entry_edit.h"
+#include "ui/widgets/ink.h"
 #include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/result_label.h"
 
@@ -25,7 +26,12 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-enum Column { kLabel, kSymbol, kUnit, kFirstEngine };
+enum Column { kLabel, kUnit, kFirstEngine };
+
+// Widths in digits of the body font.
+constexpr int kLabelDigits = 17;
+constexpr int kEngineDigits = 13;
+constexpr int kDifferenceDigits = 8;
 
 /// "V_lim" as V with a subscript.
 QString withSubscripts(const QString& symbol) {
@@ -35,6 +41,15 @@ QString withSubscripts(const QString& symbol) {
     html += u"<sub>"_s + parts[i] + u"</sub>"_s;
   }
   return html;
+}
+
+/// "Class limit" with its symbol behind it, more quietly.
+QString withSymbol(const QString& label, std::string_view symbol, const QPalette& palette) {
+  if (symbol.empty()) {
+    return label.toHtmlEscaped();
+  }
+  return u"%1 &nbsp;<span style='color:%2; font-weight:normal'>%3</span>"_s.arg(
+      label.toHtmlEscaped(), ink::muted(palette).name(), withSubscripts(fromCore(symbol)));
 }
 
 const model::Engine& engineAt(const Desk& desk, int engine) {
@@ -85,10 +100,7 @@ Comparison::Comparison(Desk& desk, const PageDescription& page, Of of, QWidget* 
   connect(scroll_->horizontalScrollBar(), &QScrollBar::valueChanged, this, &Comparison::alignHeads);
   connect(&desk_.document, &Document::projectChanged, this, &Comparison::rebuildIfNeeded);
   connect(&desk_, &Desk::cylinderChanged, this, &Comparison::rebuildIfNeeded);
-  connect(&desk_.taste, &Taste::changed, this, [this] {
-    reword();
-    refreshDifferences();
-  });
+  connect(&desk_.taste, &Taste::changed, this, &Comparison::reword);
   connect(&desk_, &Desk::attention, this, &Comparison::pointAt);
   rebuild();
 }
@@ -149,21 +161,37 @@ void Comparison::rebuild() {
 }
 
 void Comparison::setColumns(QGridLayout& grid) const {
-  const int letter = fontMetrics().horizontalAdvance(u'0');
+  const int digit = fontMetrics().horizontalAdvance(u'0');
   grid.setContentsMargins(0, 0, 0, 0);
   grid.setHorizontalSpacing(8);
   grid.setVerticalSpacing(of_ == Of::Entries ? 4 : 0);
-  grid.setColumnMinimumWidth(kLabel, 20 * letter);
-  grid.setColumnMinimumWidth(kSymbol, 4 * letter);
-  grid.setColumnMinimumWidth(kUnit, 5 * letter);
+  grid.setColumnMinimumWidth(kLabel, kLabelDigits * digit);
+  grid.setColumnMinimumWidth(kUnit, unitWidth());
   grid.setColumnStretch(kLabel, 3);
   const int engines = static_cast<int>(columns_.size());
   for (int i = 0; i < engines; ++i) {
-    grid.setColumnMinimumWidth(kFirstEngine + i, 15 * letter);
+    grid.setColumnMinimumWidth(kFirstEngine + i, kEngineDigits * digit);
     grid.setColumnStretch(kFirstEngine + i, 2);
   }
-  grid.setColumnMinimumWidth(kFirstEngine + engines, 8 * letter);
+  grid.setColumnMinimumWidth(kFirstEngine + engines, kDifferenceDigits * digit);
   grid.setColumnStretch(kFirstEngine + engines, 1);
+}
+
+/// The widest unit of either list of the page, so that both have the same columns.
+int Comparison::unitWidth() const {
+  int width = 0;
+  const auto take = [&](units::Kind kind) {
+    width = std::max(width, fontMetrics().horizontalAdvance(desk_.taste.unit(kind)));
+  };
+  for (const EntryGroup& group : page_.entries) {
+    for (const describe::Input* input : group.inputs) {
+      take(input->kind);
+    }
+  }
+  for (const describe::Result* result : page_.results) {
+    take(result->kind);
+  }
+  return width;
 }
 
 void Comparison::addHeads() {
@@ -196,7 +224,7 @@ void Comparison::addHeads() {
 void Comparison::addCaption(const QString& text) {
   auto* caption = new QuietLabel(text, body_);
   caption->setContentsMargins(0, line_ == 0 ? 0 : 8, 0, 0);
-  grid_->addWidget(caption, line_++, kLabel, 1, 3);
+  grid_->addWidget(caption, line_++, kLabel, 1, 2);
 }
 
 void Comparison::addNames() {
@@ -211,9 +239,9 @@ void Comparison::addNames() {
     grid_->addWidget(new QLabel(line.label, body_), line_, kLabel);
     for (std::size_t i = 0; i < columns_.size(); ++i) {
       const QString part = partText(desk_, columns_[i]);
-      auto* field = new ProjectText(desk_.document, line.label + u", "_s + part,
-                                    line.step.arg(part),
-                                    {.ofEngine = line.place, .engine = columns_[i]}, body_);
+      auto* field =
+          new ProjectText(desk_.document, line.label + u", "_s + part, line.step.arg(part),
+                          {.ofEngine = line.place, .engine = columns_[i]}, body_);
       field->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
       grid_->addWidget(field, line_, kFirstEngine + static_cast<int>(i));
     }
@@ -230,25 +258,21 @@ void Comparison::addGroup(const EntryGroup& group) {
   }
 }
 
-QLabel* Comparison::addLabel(const QString& symbol, const QString& tip) {
-  auto* label = new QLabel(body_);
-  label->setWordWrap(true);
-  label->setToolTip(tip);
-  grid_->addWidget(label, line_, kLabel);
-  if (!symbol.isEmpty()) {
-    auto* letter = new QuietLabel(withSubscripts(symbol), body_);
-    letter->setTextFormat(Qt::RichText);
-    grid_->addWidget(letter, line_, kSymbol);
-  }
-  return label;
+void Comparison::addLabels(Row& row, std::string_view tip) {
+  row.label = new QLabel(body_);
+  row.label->setTextFormat(Qt::RichText);
+  row.label->setWordWrap(true);
+  row.label->setToolTip(fromCore(tip));
+  grid_->addWidget(row.label, line_, kLabel);
+  row.unit = new QuietLabel({}, body_);
+  row.unit->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  grid_->addWidget(row.unit, line_, kUnit);
 }
 
 void Comparison::addEntry(const describe::Input& input) {
   Row row;
   row.input = &input;
-  row.label = addLabel(fromCore(input.symbol), fromCore(input.measure));
-  row.unit = new QuietLabel({}, body_);
-  grid_->addWidget(row.unit, line_, kUnit);
+  addLabels(row, input.measure);
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     QWidget* field = makeEntryEdit(desk_.document, columns_[i], input, body_);
     field->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -274,9 +298,7 @@ void Comparison::addEntry(const describe::Input& input) {
 void Comparison::addResult(const describe::Result& result) {
   Row row;
   row.result = &result;
-  row.label = addLabel(fromCore(result.symbol), fromCore(result.formula));
-  row.unit = new QuietLabel({}, body_);
-  grid_->addWidget(row.unit, line_, kUnit);
+  addLabels(row, result.formula);
   const bool decides =
       std::find(page_.decides.begin(), page_.decides.end(), &result) != page_.decides.end();
   const auto put = [&](ResultLabel* label, int column) {
@@ -307,9 +329,24 @@ void Comparison::addResult(const describe::Result& result) {
 void Comparison::reword() {
   const Taste& taste = desk_.taste;
   for (const Row& row : rows_) {
-    say(*row.label, row.input != nullptr ? taste.label(*row.input) : taste.label(*row.result));
-    say(*row.unit, taste.unit(row.input != nullptr ? row.input->kind : row.result->kind));
+    const bool entry = row.input != nullptr;
+    say(*row.label, withSymbol(entry ? taste.label(*row.input) : taste.label(*row.result),
+                               entry ? row.input->symbol : row.result->symbol, palette()));
+    say(*row.unit, taste.unit(entry ? row.input->kind : row.result->kind));
   }
+  refreshDifferences();
+  for (QWidget* part : {head_, body_}) {
+    static_cast<QGridLayout*>(part->layout())->setColumnMinimumWidth(kUnit, unitWidth());
+  }
+}
+
+void Comparison::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange && body_ != nullptr) {
+    reword();
+  } else if (event->type() == QEvent::FontChange && body_ != nullptr) {
+    rebuild();
+  }
+  QWidget::changeEvent(event);
 }
 
 void Comparison::refreshDifferences() {

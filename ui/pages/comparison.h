@@ -2,6 +2,7 @@
 /// What it rests on and what follows from it: rows of donor, target, variants and the difference.
 
 #include <QWidget>
+#include <string_view>
 #include <vector>
 
 #include "ui/pages/page_description.h"
@@ -43,24 +44,10 @@ class Comparison final : public QWidget {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  void rebuildIfNeeded();
-  void rebuild();
-  void addHeads();
-  void addNames();
-  void addGroup(const EntryGroup& group);
-  void addEntry(const describe::Input& input);
-  void addResult(const describe::Result& result);
-  void addCaption(const QString& text);
-  QLabel* addLabel(const QString& text, const QString& tip);
-  void setColumns(QGridLayout& grid) const;
-  void reword();
-  void refreshDifferences();
-  void alignHeads();
-  void pointAt(const describe::Input* input);
-
   struct Row {
     const describe::Input* input = nullptr;
     const describe::Result* result = nullptr;
@@ -70,12 +57,29 @@ class Comparison final : public QWidget {
     std::vector<QWidget*> fields;           ///< one for each column
   };
 
+  void rebuildIfNeeded();
+  void rebuild();
+  void addHeads();
+  void addNames();
+  void addGroup(const EntryGroup& group);
+  void addEntry(const describe::Input& input);
+  void addResult(const describe::Result& result);
+  void addCaption(const QString& text);
+  void setColumns(QGridLayout& grid) const;
+  int unitWidth() const;
+  void reword();
+  void refreshDifferences();
+  void alignHeads();
+  void pointAt(const describe::Input* input);
+
+  void addLabels(Row& row, std::string_view tip);
+
   Desk& desk_;
   const PageDescription& page_;
   Of of_;
   std::vector<int> columns_;
-  std::vector<int> parts_;     ///< of the columns, to see when they change
-  int comparedWith_ = -1;      ///< the reference donor the columns were made for
+  std::vector<int> parts_;  ///< of the columns, to see when they change
+  int comparedWith_ = -1;   ///< the reference donor the columns were made for
   int cylinder_ = -1;
   std::vector<Row> rows_;
   std::vector<QLabel*> heads_;

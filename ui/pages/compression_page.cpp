@@ -43,23 +43,23 @@ QWidget* picture(Desk& desk, QWidget* parent) {
 }  // namespace
 
 PageDescription compressionPage() {
-  return {.key = QStringLiteral("compression"),
-          .name = tr("Compression"),
-          .question = tr("How hard does it squeeze?"),
-          .entries = {{tr("Volumes"),
-                       {&in::chamberVolume, &in::crownVolume, &in::crownVolumeSense,
-                        &in::creviceVolume, &in::headGasket, &in::headGasketBore, &in::bore,
-                        &in::spacer}},
-                      {tr("Inlet closing"), {&in::inletClosing, &in::inletClosingLift}},
-                      {tr("Wanted"), {&in::stackDriver, &in::wantedCompressionRatio}},
-                      {tr("Limits behind the objections"), {&in::ratioSpread}}},
-          .results = {&out::compressionRatio, &out::compressionRatioWithoutCrevice,
-                      &out::effectiveCompressionRatio, &out::clearanceVolume, &out::sweptVolume,
-                      &out::volumesBesideDeck, &out::gasketVolume, &out::deckVolume,
-                      &out::ratioPerTenth, &out::inletClosingTravel, &out::ratioSpread},
-          .decides = {&out::compressionRatio},
-          .answer = &answer,
-          .picture = &picture};
+  return {
+      .key = QStringLiteral("compression"),
+      .name = tr("Compression"),
+      .question = tr("How hard does it squeeze?"),
+      .entries = {{tr("Volumes"),
+                   {&in::chamberVolume, &in::crownVolume, &in::crownVolumeSense, &in::creviceVolume,
+                    &in::headGasket, &in::headGasketBore, &in::bore, &in::spacer}},
+                  {tr("Inlet closing"), {&in::inletClosing, &in::inletClosingLift}},
+                  {tr("Wanted"), {&in::stackDriver, &in::wantedCompressionRatio}},
+                  {tr("Limits behind the objections"), {&in::ratioSpread}}},
+      .results = {&out::compressionRatio, &out::compressionRatioWithoutCrevice,
+                  &out::effectiveCompressionRatio, &out::clearanceVolume, &out::sweptVolume,
+                  &out::volumesBesideDeck, &out::gasketVolume, &out::deckVolume,
+                  &out::ratioPerTenth, &out::inletClosingTravel, &out::ratioSpread},
+      .decides = {&out::compressionRatio},
+      .answer = &answer,
+      .picture = &picture};
 }
 
 }  // namespace strokewright::ui

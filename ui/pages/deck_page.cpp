@@ -40,9 +40,10 @@ QString wanted(const Desk& desk, int engine) {
 /// What stands in the stack now, and what it gives.
 QString fitted(const Desk& desk, int engine) {
   const describe::Entry& entry = desk.document.entry(engine, in::spacer);
-  QStringList words = {entry.known() ? tr("counted with the spacer entered, %1")
-                                           .arg(figures(desk, engine, out::spacerInStack))
-                                     : tr("counted with the spacer to make")};
+  QStringList words = {
+      entry.known()
+          ? tr("counted with the spacer entered, %1").arg(figures(desk, engine, out::spacerInStack))
+          : tr("counted with the spacer to make")};
   if (known(desk, engine, out::squishGap)) {
     words += tr("squish gap %1").arg(figures(desk, engine, out::squishGap));
   }
@@ -60,9 +61,10 @@ Answer answer(const Desk& desk) {
   }
   const bool one = desk.document.assessment().sameInAll(engine, out::spacerToMake);
   const bool all = desk.cylinder() < 0;
-  said.sentence = one    ? wanted(desk, engine)
-                  : all  ? tr("%1, cylinder by cylinder").arg(wanted(desk, engine))
-                         : tr("%1 in cylinder %2").arg(wanted(desk, engine)).arg(desk.cylinder() + 1);
+  said.sentence = one ? wanted(desk, engine)
+                  : all
+                      ? tr("%1, cylinder by cylinder").arg(wanted(desk, engine))
+                      : tr("%1 in cylinder %2").arg(wanted(desk, engine)).arg(desk.cylinder() + 1);
   said.further = fitted(desk, engine);
   return said;
 }
@@ -74,32 +76,30 @@ QWidget* picture(Desk& desk, QWidget* parent) {
 }  // namespace
 
 PageDescription deckPage() {
-  return {.key = QStringLiteral("deck"),
-          .name = tr("Deck"),
-          .question = tr("How thick is the spacer?"),
-          .entries = {{tr("Wanted"),
-                       {&in::stackDriver, &in::wantedSquish, &in::wantedDeckClearance,
-                        &in::wantedCompressionRatio}},
-                      {tr("Stack"),
-                       {&in::spacer, &in::seatHeight, &in::barrelHeight, &in::deckHeight,
-                        &in::heightTakenTo, &in::linerProud, &in::baseGasket,
-                        &in::secondBaseGasket, &in::thirdBaseGasket, &in::headGasket,
-                        &in::headRecess, &in::crownRise}},
-                      {tr("Crank and piston"),
-                       {&in::crankThrow, &in::rodLength, &in::compressionHeight}},
-                      {tr("Limits behind the objections"),
-                       {&in::squishLeast, &in::squishMost, &in::spacerLeast, &in::spacerMost,
-                        &in::seatSpread, &in::deckSpread}}},
-          .results = {&out::spacerToMake, &out::spacerInStack, &out::squishGap,
-                      &out::compressionRatio, &out::deckClearance, &out::protrusionWithoutSpacer,
-                      &out::ratioPerTenth, &out::deckClearanceSpread, &out::deckHeight,
-                      &out::heightWithoutSpacer, &out::crownHeight},
-          .decides = {&out::spacerToMake, &out::squishGap},
-          .answer = &answer,
-          .picture = &picture,
-          .deed = {.says = tr("put into the target"),
-                   .possible = &canPutSpacer,
-                   .act = &putSpacer}};
+  return {
+      .key = QStringLiteral("deck"),
+      .name = tr("Deck"),
+      .question = tr("How thick is the spacer?"),
+      .entries = {{tr("Wanted"),
+                   {&in::stackDriver, &in::wantedSquish, &in::wantedDeckClearance,
+                    &in::wantedCompressionRatio}},
+                  {tr("Stack"),
+                   {&in::spacer, &in::seatHeight, &in::barrelHeight, &in::deckHeight,
+                    &in::heightTakenTo, &in::linerProud, &in::baseGasket, &in::secondBaseGasket,
+                    &in::thirdBaseGasket, &in::headGasket, &in::headRecess, &in::crownRise}},
+                  {tr("Crank and piston"),
+                   {&in::crankThrow, &in::rodLength, &in::compressionHeight}},
+                  {tr("Limits behind the objections"),
+                   {&in::squishLeast, &in::squishMost, &in::spacerLeast, &in::spacerMost,
+                    &in::seatSpread, &in::deckSpread}}},
+      .results = {&out::spacerToMake, &out::spacerInStack, &out::squishGap, &out::compressionRatio,
+                  &out::deckClearance, &out::protrusionWithoutSpacer, &out::ratioPerTenth,
+                  &out::deckClearanceSpread, &out::deckHeight, &out::heightWithoutSpacer,
+                  &out::crownHeight},
+      .decides = {&out::spacerToMake, &out::squishGap},
+      .answer = &answer,
+      .picture = &picture,
+      .deed = {.says = tr("put into the target"), .possible = &canPutSpacer, .act = &putSpacer}};
 }
 
 }  // namespace strokewright::ui

@@ -23,7 +23,8 @@ QString DifferenceLabel::difference() const {
   }
   const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
   const int cylinder = std::max(0, desk_.cylinder());
-  if (cylinder >= evaluation.cylinders(engine_) || cylinder >= evaluation.cylinders(comparedWith_) ||
+  if (cylinder >= evaluation.cylinders(engine_) ||
+      cylinder >= evaluation.cylinders(comparedWith_) ||
       !evaluation.inputGiven(engine_, input_, cylinder) ||
       !evaluation.inputGiven(comparedWith_, input_, cylinder)) {
     return {};

@@ -23,9 +23,9 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr int kFullTurn = 360;    ///< [°]
-constexpr int kFineTurn = 1;      ///< [°] by an arrow key
-constexpr int kCoarseTurn = 10;   ///< [°] by a page key
+constexpr int kFullTurn = 360;   ///< [°]
+constexpr int kFineTurn = 1;     ///< [°] by an arrow key
+constexpr int kCoarseTurn = 10;  ///< [°] by a page key
 
 double radians(int degrees) {
   return units::toSi(*units::findUnit(units::Kind::Angle, "°"), degrees);
@@ -86,8 +86,7 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
     }
     fillCylinders();
   });
-  connect(cylinder_, &QComboBox::activated, this,
-          [this](int row) { desk_.showCylinder(row - 1); });
+  connect(cylinder_, &QComboBox::activated, this, [this](int row) { desk_.showCylinder(row - 1); });
   connect(&desk_, &Desk::cylinderChanged, this, &DrawingPane::refresh);
   connect(&desk_.document, &Document::projectChanged, this, &DrawingPane::refresh);
   connect(&desk_.taste, &Taste::changed, this, [this] { turn(slider_->value()); });
@@ -100,8 +99,8 @@ void DrawingPane::addStack(QSplitter& side) {
   stack_ = new StackView(desk_.document, desk_.taste);
   stack_->setAccessibleName(tr("The stack at the deck, enlarged"));
   side.insertWidget(0, stack_);
-  side.setStretchFactor(0, 3);
-  side.setStretchFactor(1, 2);
+  side.setStretchFactor(0, 1);
+  side.setStretchFactor(1, 1);
   connect(stack_, &StackView::inputPicked, this,
           [this](const describe::Input* input) { Q_EMIT desk_.entryAsked(engine(), input); });
   connect(stack_, &StackView::inputHovered, &desk_, &Desk::attention);
@@ -147,10 +146,9 @@ void DrawingPane::fillEngines() {
 
 void DrawingPane::fillCylinders() {
   const int engines = desk_.document.assessment().evaluation().engines();
-  const int cylinders =
-      engine() >= 0 && engine() < engines
-          ? desk_.document.assessment().evaluation().cylinders(engine())
-          : 1;
+  const int cylinders = engine() >= 0 && engine() < engines
+                            ? desk_.document.assessment().evaluation().cylinders(engine())
+                            : 1;
   if (cylinder_->count() != cylinders + 1) {
     const QSignalBlocker quiet(cylinder_);
     cylinder_->clear();
@@ -174,9 +172,9 @@ void DrawingPane::fillCylinders() {
 
 void DrawingPane::turn(int degrees) {
   section_->setCrankAngle(radians(degrees));
-  angle_->setText(degrees % kFullTurn == 0     ? tr("%1° top").arg(degrees)
+  angle_->setText(degrees % kFullTurn == 0   ? tr("%1° top").arg(degrees)
                   : degrees * 2 == kFullTurn ? tr("%1° bottom").arg(degrees)
-                                               : tr("%1°").arg(degrees));
+                                             : tr("%1°").arg(degrees));
 }
 
 }  // namespace strokewright::ui

@@ -25,7 +25,8 @@ QString classWords(const Desk& desk, int engine) {
   const double limit = desk.document.assessment().evaluation().inputValue(engine, in::classLimit);
   const QString words = margin < 0.0 ? tr("over the class limit of %1: margin %2")
                                      : tr("inside the class limit of %1: margin %2");
-  return words.arg(desk.taste.value(in::classLimit, limit), figures(desk, engine, out::classMargin));
+  return words.arg(desk.taste.value(in::classLimit, limit),
+                   figures(desk, engine, out::classMargin));
 }
 
 Answer answer(const Desk& desk) {
@@ -44,32 +45,31 @@ Answer answer(const Desk& desk) {
 }  // namespace
 
 PageDescription enginesPage() {
-  return {
-      .key = QStringLiteral("engines"),
-      .name = tr("Engines"),
-      .question = tr("What is it, and what should it become?"),
-      .entries =
-          {{tr("Layout and purpose"),
-            {&in::cylinderCount, &in::cycle, &in::ignition, &in::use, &in::classLimit,
-             &in::wantedSpeed, &in::provenSpeed}},
-           {tr("Bore, throw, rod, piston"),
-            {&in::bore, &in::crankThrow, &in::stroke, &in::rodLength, &in::compressionHeight,
-             &in::cylinderOffset, &in::cylinderOffsetSide, &in::pinOffset, &in::pinOffsetSide}},
-           {tr("Fits"),
-            {&in::gudgeonPinDiameter, &in::smallEndBore, &in::smallEndKind, &in::bigEndPinDiameter,
-             &in::bigEndEyeDiameter, &in::bigEndWidth}},
-           {tr("Masses"),
-            {&in::pistonMass, &in::ringSetMass, &in::gudgeonPinMass, &in::circlipMass,
-             &in::smallEndBearingMass, &in::rodSmallEndMass, &in::rodBigEndMass, &in::rodMass,
-             &in::bigEndCageMass, &in::crankpinMass, &in::balanceFactor}},
-           {tr("Limits behind the objections"), {&in::rodEndsDifference}}},
-      .results = {&out::displacement, &out::classMargin, &out::sweptVolume, &out::boreStrokeRatio,
-                  &out::crankRadius, &out::trueStroke, &out::rodRatio, &out::largestRodAngle,
-                  &out::netOffset, &out::reciprocatingMass, &out::rotatingMass, &out::bobWeight,
-                  &out::staticMoment},
-      .decides = {&out::displacement},
-      .namesEngines = true,
-      .answer = &answer};
+  return {.key = QStringLiteral("engines"),
+          .name = tr("Engines"),
+          .question = tr("What is it, and what should it become?"),
+          .entries = {{tr("Layout and purpose"),
+                       {&in::cylinderCount, &in::cycle, &in::ignition, &in::use, &in::classLimit,
+                        &in::wantedSpeed, &in::provenSpeed}},
+                      {tr("Bore, throw, rod, piston"),
+                       {&in::bore, &in::crankThrow, &in::stroke, &in::rodLength,
+                        &in::compressionHeight, &in::cylinderOffset, &in::cylinderOffsetSide,
+                        &in::pinOffset, &in::pinOffsetSide}},
+                      {tr("Fits"),
+                       {&in::gudgeonPinDiameter, &in::smallEndBore, &in::smallEndKind,
+                        &in::bigEndPinDiameter, &in::bigEndEyeDiameter, &in::bigEndWidth}},
+                      {tr("Masses"),
+                       {&in::pistonMass, &in::ringSetMass, &in::gudgeonPinMass, &in::circlipMass,
+                        &in::smallEndBearingMass, &in::rodSmallEndMass, &in::rodBigEndMass,
+                        &in::rodMass, &in::bigEndCageMass, &in::crankpinMass, &in::balanceFactor}},
+                      {tr("Limits behind the objections"), {&in::rodEndsDifference}}},
+          .results = {&out::displacement, &out::classMargin, &out::sweptVolume,
+                      &out::boreStrokeRatio, &out::crankRadius, &out::trueStroke, &out::rodRatio,
+                      &out::largestRodAngle, &out::netOffset, &out::reciprocatingMass,
+                      &out::rotatingMass, &out::bobWeight, &out::staticMoment},
+          .decides = {&out::displacement},
+          .namesEngines = true,
+          .answer = &answer};
 }
 
 }  // namespace strokewright::ui

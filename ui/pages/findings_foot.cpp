@@ -1,11 +1,12 @@
 #include "ui/pages/findings_foot.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
-#include <algorithm>
 
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
+#include "ui/pages/comparison.h"
 #include "ui/pages/desk.h"
 #include "ui/pages/link_button.h"
 #include "ui/pages/standing.h"
@@ -15,7 +16,8 @@ namespace strokewright::ui {
 
 namespace {
 
-constexpr int kLinesSeen = 4;
+constexpr int kLinesSeen = 3;
+constexpr int kNameDigits = 12;  ///< width of the engines' names in digits of the body font
 
 }  // namespace
 
@@ -42,41 +44,56 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
   refresh();
 }
 
-QSize FindingsFoot::sizeHint() const {
-  return {0, kLinesSeen * (fontMetrics().height() + 4)};
+QSize FindingsFoot::sizeHint() const { return {0, kLinesSeen * (fontMetrics().height() + 10)}; }
+
+QString FindingsFoot::enginesText(const std::vector<int>& engines) const {
+  if (engines.size() > 1 && engines.size() == desk_.document.project().engines.size()) {
+    return tr("all engines");
+  }
+  QStringList names;
+  for (const int engine : engines) {
+    names += engineName(desk_, engine);
+  }
+  return names.join(QStringLiteral(", "));
+}
+
+void FindingsFoot::addLine() {
+  Line line{.row = new QWidget(body_), .engines = nullptr, .finding = nullptr};
+  line.engines = new QuietLabel({}, line.row);
+  line.engines->setWordWrap(true);
+  line.engines->setFixedWidth(kNameDigits * fontMetrics().horizontalAdvance(u'0'));
+  line.finding = new FindingLine(desk_.document, line.row);
+  auto* row = new QHBoxLayout(line.row);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(8);
+  row->addWidget(line.engines, 0, Qt::AlignTop);
+  row->addWidget(line.finding, 1);
+  connect(line.finding, &FindingLine::entryAsked, &desk_, &Desk::entryAsked);
+  auto* list = static_cast<QVBoxLayout*>(body_->layout());
+  list->insertWidget(list->count() - 1, line.row);
+  lines_.push_back(line);
 }
 
 void FindingsFoot::refresh() {
-  std::vector<describe::Finding> now;
-  const assess::Assessment& assessment = desk_.document.assessment();
-  for (int engine = 0; engine < assessment.evaluation().engines(); ++engine) {
-    for (const describe::Finding& finding : assessment.findings(engine)) {
-      if (belongsTo(page_, finding)) {
-        now.push_back(finding);
-      }
-    }
-  }
-  std::stable_sort(now.begin(), now.end(),
-                   [](const auto& a, const auto& b) { return a.weight > b.weight; });
-  if (now == shown_) {
-    return;
-  }
-  shown_ = std::move(now);
-  auto* list = static_cast<QVBoxLayout*>(body_->layout());
-  while (lines_.size() < shown_.size()) {
-    auto* line = new FindingLine(desk_.document, body_);
-    connect(line, &FindingLine::entryAsked, &desk_, &Desk::entryAsked);
-    list->insertWidget(list->count() - 1, line);
-    lines_.push_back(line);
+  const std::vector<SharedFinding> now = findingsOf(desk_, page_);
+  bool relinedNow = now.size() != shown_;
+  while (lines_.size() < now.size()) {
+    addLine();
   }
   for (std::size_t i = 0; i < lines_.size(); ++i) {
-    if (i < shown_.size()) {
-      lines_[i]->setFinding(shown_[i]);
+    const Line& line = lines_[i];
+    line.row->setVisible(i < now.size());
+    if (i < now.size()) {
+      relinedNow |= line.finding->finding() != *now[i].finding;
+      line.finding->setFinding(*now[i].finding);
+      say(*line.engines, enginesText(now[i].engines));
     }
-    lines_[i]->setVisible(i < shown_.size());
   }
-  nothing_->setVisible(shown_.empty());
-  Q_EMIT relined();
+  shown_ = now.size();
+  nothing_->setVisible(now.empty());
+  if (relinedNow) {
+    Q_EMIT relined();
+  }
 }
 
 }  // namespace strokewright::ui

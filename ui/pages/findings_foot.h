@@ -4,7 +4,6 @@
 #include <QScrollArea>
 #include <vector>
 
-#include "core/describe/finding.h"
 #include "ui/pages/page_description.h"
 
 class QLabel;
@@ -14,8 +13,9 @@ namespace strokewright::ui {
 class Desk;
 class FindingLine;
 
-/// The findings of all engines whose first entry is asked for on the page. A few are seen at once,
-/// the rest by scrolling; the height never jumps while one types.
+/// The findings of all engines whose first entry is asked for on the page, each with the engines it
+/// speaks of. A few are seen at once, the rest by scrolling; the height never jumps while one
+/// types.
 class FindingsFoot final : public QScrollArea {
   Q_OBJECT
 
@@ -29,14 +29,22 @@ class FindingsFoot final : public QScrollArea {
   void relined();  ///< other lines: the order of Tab is to be set again
 
  private:
+  struct Line {
+    QWidget* row;
+    QLabel* engines;
+    FindingLine* finding;
+  };
+
+  void addLine();
   void refresh();
+  QString enginesText(const std::vector<int>& engines) const;
 
   Desk& desk_;
   const PageDescription& page_;
   QLabel* nothing_;
   QWidget* body_;
-  std::vector<FindingLine*> lines_;
-  std::vector<describe::Finding> shown_;
+  std::vector<Line> lines_;
+  std::size_t shown_ = 0;  ///< how many lines are
 };
 
 }  // namespace strokewright::ui

@@ -42,19 +42,20 @@ LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(des
   grid->setHorizontalSpacing(8);
   grid->setVerticalSpacing(0);
   int column = 0;
-  for (const QString& head : {tr("stopped by"), tr("limit"), tr("from"), tr("donor, rpm"),
-                              tr("target, rpm")}) {
+  for (const QString& head :
+       {tr("stopped by"), tr("limit"), tr("from"), tr("donor, rpm"), tr("target, rpm")}) {
     const bool speed = column > 2;
-    grid->addWidget(new QuietLabel(head, this), 0, column,
-                    speed ? Qt::AlignRight : Qt::AlignLeft);
+    grid->addWidget(new QuietLabel(head, this), 0, column, speed ? Qt::AlignRight : Qt::AlignLeft);
     ++column;
   }
-  addLine(*grid, {&in::meanPistonSpeedLimit, false, &out::ceilingPistonSpeed});
-  addLine(*grid, {&in::ringFlutterConstant, false, &out::ceilingRingFlutter});
-  addLine(*grid, {&in::rodStressLimit, false, &out::ceilingRodTension});
-  addLine(*grid, {&in::speedFactorLimit, false, &out::ceilingBigEnd});
-  addLine(*grid, {&in::provenSpeed, true, &out::ceilingDonor});
-  addLine(*grid, {&in::breathingLimit, false, &out::breathingSpeed});
+  addLine(*grid,
+          {tr("mean piston speed"), &in::meanPistonSpeedLimit, false, &out::ceilingPistonSpeed});
+  addLine(*grid, {tr("ring flutter"), &in::ringFlutterConstant, false, &out::ceilingRingFlutter});
+  addLine(*grid, {tr("rod tension"), &in::rodStressLimit, false, &out::ceilingRodTension});
+  addLine(*grid, {tr("big-end speed factor"), &in::speedFactorLimit, false, &out::ceilingBigEnd});
+  addLine(*grid, {tr("donor's proven acceleration"), &in::provenSpeed, true, &out::ceilingDonor});
+  addLine(*grid,
+          {tr("breathing (power, not safety)"), &in::breathingLimit, false, &out::breathingSpeed});
   grid->setColumnStretch(2, 1);
   connect(&desk_.document, &Document::projectChanged, this, &LimitLines::refresh);
   connect(&desk_.taste, &Taste::changed, this, &LimitLines::refresh);
@@ -63,7 +64,7 @@ LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(des
 
 void LimitLines::addLine(QGridLayout& grid, Line line) {
   const int row = grid.rowCount();
-  auto* name = new QLabel(desk_.taste.label(*line.ceiling), this);
+  auto* name = new QLabel(line.name, this);
   name->setWordWrap(true);
   line.number = new LinkButton({}, this);
   line.origin = new QuietLabel({}, this);
@@ -142,8 +143,7 @@ void NextRevs::refresh() {
   const Taste& taste = desk_.taste;
   describe::Evaluation& evaluation = desk_.document.evaluation();
   const describe::Cell ceiling = evaluation.cell(engine, out::revCeiling);
-  const double more =
-      units::toSi(*units::findUnit(units::Kind::Speed, "rpm"), kMoreRevs);
+  const double more = units::toSi(*units::findUnit(units::Kind::Speed, "rpm"), kMoreRevs);
   QStringList alone;
   QStringList notEnough;
   for (const describe::Input* input : evaluation.catalogue().inputs()) {
@@ -151,16 +151,15 @@ void NextRevs::refresh() {
         input->kind == units::Kind::Choice || input->kind == units::Kind::Count) {
       continue;
     }
-    const assess::Solution found = assess::solve(evaluation, engine, out::revCeiling, 0,
-                                                 ceiling.value + more, *input, -1);
+    const assess::Solution found =
+        assess::solve(evaluation, engine, out::revCeiling, 0, ceiling.value + more, *input, -1);
     const QString now = taste.value(*input, evaluation.inputValue(engine, *input));
     const QString label = taste.label(*input).toHtmlEscaped();
     if (found.value) {
-      alone += tr("%1 <b>%2</b> instead of %3")
-                   .arg(label, taste.value(*input, *found.value), now);
+      alone += tr("%1 <b>%2</b> instead of %3").arg(label, taste.value(*input, *found.value), now);
     } else if (found.reached > ceiling.value) {
-      notEnough += tr("%1 (at most %2)")
-                       .arg(inSentence(label), taste.value(out::revCeiling, found.reached));
+      notEnough +=
+          tr("%1 (at most %2)").arg(inSentence(label), taste.value(out::revCeiling, found.reached));
     }
   }
   QString said = alone.isEmpty() ? tr("No single entry does it.") : alone.join(u"<br>"_s);

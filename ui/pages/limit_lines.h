@@ -27,6 +27,7 @@ class LimitLines final : public QWidget {
 
  private:
   struct Line {
+    QString name;  ///< "ring flutter"
     const describe::Input* limit;
     bool donors;  ///< the limit is the donor's entry
     const describe::Result* ceiling;

@@ -63,9 +63,7 @@ Rule::Rule(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-void Rule::paintEvent(QPaintEvent*) {
-  QPainter(this).fillRect(rect(), ink::rule(palette()));
-}
+void Rule::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), ink::rule(palette())); }
 
 void say(QLabel& label, const QString& text) {
   if (label.text() != text) {

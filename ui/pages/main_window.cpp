@@ -296,7 +296,8 @@ bool MainWindow::mayOverwrite() {
                   tr("%1 was changed by another program since it was opened.")
                       .arg(QFileInfo(document_.path()).fileName()),
                   QMessageBox::Cancel, this);
-  const QAbstractButton* overwrite = box.addButton(tr("Overwrite it"), QMessageBox::DestructiveRole);
+  const QAbstractButton* overwrite =
+      box.addButton(tr("Overwrite it"), QMessageBox::DestructiveRole);
   box.exec();
   return box.clickedButton() == overwrite;
 }
@@ -364,8 +365,7 @@ void MainWindow::offerRecovery() {
 void MainWindow::removeEngine(int engine) { document_.removeEngine(engine); }
 
 void MainWindow::duplicateEngine(int engine) {
-  const model::Part part =
-      document_.project().engines[static_cast<std::size_t>(engine)].part;
+  const model::Part part = document_.project().engines[static_cast<std::size_t>(engine)].part;
   document_.addEngine(part, engine);
 }
 
@@ -392,9 +392,7 @@ void MainWindow::retitle() {
   setWindowModified(document_.modified());
 }
 
-void MainWindow::takePaper() {
-  setPalette(paperPalette(QApplication::palette()));
-}
+void MainWindow::takePaper() { setPalette(paperPalette(QApplication::palette())); }
 
 void MainWindow::scaleText(int percent) {
   textPercent_ = std::clamp(percent, 80, 200);

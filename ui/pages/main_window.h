@@ -106,7 +106,6 @@ class MainWindow final : public QMainWindow {
   std::vector<Page*> made_;  ///< by row; nullptr until first shown
   double bodySize_;          ///< [pt] of the desktop's font
   int textPercent_ = 100;
-
 };
 
 }  // namespace strokewright::ui

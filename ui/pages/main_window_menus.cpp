@@ -104,8 +104,7 @@ void MainWindow::makeEnginesMenu() {
 void MainWindow::fillEnginesMenu(QMenu& menu) {
   menu.clear();
   menu.addAction(tr("Add &donor"), this, [this] { document_.addEngine(model::Part::Donor, -1); });
-  menu.addAction(tr("Add &target"), this,
-                 [this] { document_.addEngine(model::Part::Target, -1); });
+  menu.addAction(tr("Add &target"), this, [this] { document_.addEngine(model::Part::Target, -1); });
   menu.addAction(tr("Add &variant of the target"), this, [this] {
     document_.addEngine(model::Part::Variant, document_.project().target());
   });
@@ -116,8 +115,7 @@ void MainWindow::fillEnginesMenu(QMenu& menu) {
   QMenu* cylinders = menu.addMenu(tr("C&ylinder shown"));
   menu.addSeparator();
   for (const int engine : columnsOf(*desk_)) {
-    if (document_.project().engines[static_cast<std::size_t>(engine)].part ==
-        model::Part::Donor) {
+    if (document_.project().engines[static_cast<std::size_t>(engine)].part == model::Part::Donor) {
       QAction* donor = donors->addAction(plain(engineName(*desk_, engine)), this,
                                          [this, engine] { compareWith(engine); });
       donor->setCheckable(true);
@@ -197,8 +195,8 @@ void MainWindow::makeViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
   int number = 1;
   for (const PageDescription& page : pages()) {
-    menu->addAction(page.name + u" – "_s + page.question,
-                    QKeySequence(u"Ctrl+%1"_s.arg(number++)), this, [this, key = page.key] {
+    menu->addAction(page.name + u" – "_s + page.question, QKeySequence(u"Ctrl+%1"_s.arg(number++)),
+                    this, [this, key = page.key] {
                       showPage(key);
                       this->page()->focusFirst();
                     });

@@ -5,6 +5,7 @@
 #include <QSettings>
 #include <QSplitter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
@@ -21,6 +22,7 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr double kQuestionSize = 1.3;  ///< times the body
+constexpr int kPictureWidth = 360;     ///< [px] at least
 
 QString layoutKey(const PageDescription& page, const QString& part) {
   return u"layout/"_s + page.key + u'/' + part;
@@ -38,7 +40,9 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   across_->setChildrenCollapsible(false);
   across_->setHandleWidth(16);
   if (description_.picture != nullptr) {
-    across_->addWidget(description_.picture(desk_, across_));
+    QWidget* picture = description_.picture(desk_, across_);
+    picture->setMinimumWidth(kPictureWidth);
+    across_->addWidget(picture);
   }
   if (QWidget* right = makeRightSide()) {
     across_->addWidget(right);
@@ -71,7 +75,6 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
           [this] { Q_EMIT desk_.entryAsked(answer().unlocksOf, answer().unlocks); });
   connect(answerLine_, &AnswerLine::deedAsked, this, [this] { description_.deed.act(desk_); });
   sizeQuestion();
-  restoreLayout();
   refresh();
   orderTabs();
 }
@@ -122,7 +125,7 @@ void Page::focusFirst() {
 void Page::orderTabs() {
   QWidget* before = nullptr;
   for (QWidget* widget : findChildren<QWidget*>()) {
-    if ((widget->focusPolicy() & Qt::TabFocus) != 0) {
+    if (widget->window() == window() && (widget->focusPolicy() & Qt::TabFocus) != 0) {
       if (before != nullptr) {
         setTabOrder(before, widget);
       }
@@ -139,6 +142,15 @@ void Page::sizeQuestion() {
   }
 }
 
+void Page::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (!laidOut_) {
+    laidOut_ = true;
+    layout()->activate();
+    restoreLayout();
+  }
+}
+
 void Page::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange) {
     sizeQuestion();
@@ -148,16 +160,24 @@ void Page::changeEvent(QEvent* event) {
 
 void Page::restoreLayout() {
   const QSettings settings;
-  if (!across_->restoreState(settings.value(layoutKey(description_, u"across"_s)).toByteArray())) {
-    across_->setSizes(QList<int>(across_->count(), 1000));
+  const auto restored = [&](QSplitter* splitter, const QString& part) {
+    return splitter->restoreState(settings.value(layoutKey(description_, part)).toByteArray());
+  };
+  // The tables as wide as they are, the picture the rest; the results seen whole, half at most.
+  if (!restored(across_, u"across"_s) && down_ != nullptr) {
+    const int tables = std::min(entries_->sizeHint().width(), 2 * width() / 3);
+    across_->setSizes({width() - tables, tables});
   }
-  if (down_ != nullptr &&
-      !down_->restoreState(settings.value(layoutKey(description_, u"down"_s)).toByteArray())) {
-    down_->setSizes({1000, 1000});
+  if (down_ != nullptr && !restored(down_, u"down"_s)) {
+    const int results = std::min(results_->sizeHint().height(), across_->height() / 2);
+    down_->setSizes({across_->height() - results, results});
   }
 }
 
 void Page::keepLayout() const {
+  if (!laidOut_) {
+    return;
+  }
   QSettings settings;
   settings.setValue(layoutKey(description_, u"across"_s), across_->saveState());
   if (down_ != nullptr) {

@@ -35,6 +35,7 @@ class Page final : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   void refresh();
@@ -51,6 +52,7 @@ class Page final : public QWidget {
   Comparison* results_ = nullptr;
   QSplitter* across_;
   QSplitter* down_ = nullptr;
+  bool laidOut_ = false;
 };
 
 }  // namespace strokewright::ui

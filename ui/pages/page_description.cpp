@@ -11,9 +11,9 @@ bool PageDescription::asksFor(const describe::Input& input) const {
 }
 
 const std::vector<PageDescription>& pages() {
-  static const std::vector<PageDescription> all = {
-      enginesPage(), deckPage(),       compressionPage(), motionPage(),
-      revsPage(),    boreStrokePage(), goingRoundPage(),  paperPage()};
+  static const std::vector<PageDescription> all = {enginesPage(),    deckPage(), compressionPage(),
+                                                   motionPage(),     revsPage(), boreStrokePage(),
+                                                   goingRoundPage(), paperPage()};
   return all;
 }
 

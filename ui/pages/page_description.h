@@ -18,7 +18,7 @@ struct Answer {
   QString number;     ///< readable at arm's length: "0.95 mm"; empty: not known
   QString plusMinus;  ///< one or two lines, or empty
   QString sentence;
-  QString further;    ///< said more quietly, or empty
+  QString further;                           ///< said more quietly, or empty
   const describe::Result* result = nullptr;  ///< whose working "why" opens
   const describe::Input* unlocks = nullptr;  ///< the entry that would unlock the answer
   int unlocksOf = -1;                        ///< engine of that entry
@@ -45,7 +45,8 @@ struct PageDescription {
   QString question;  ///< "How thick is the spacer?"
   std::vector<EntryGroup> entries = {};
   std::vector<const describe::Result*> results = {};
-  std::vector<const describe::Result*> decides = {};  ///< known for the subject: the page is settled
+  std::vector<const describe::Result*> decides =
+      {};                     ///< known for the subject: the page is settled
   bool namesEngines = false;  ///< names and notes of the engines are entered here
   bool speaksOfAll = false;   ///< every finding of the project belongs here
   Answer (*answer)(const Desk& desk) = nullptr;

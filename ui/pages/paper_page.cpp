@@ -27,19 +27,15 @@ Answer answer(const Desk& desk) {
   Answer said;
   const LeftToDo left = leftToDo(desk);
   const bool forbidden = desk.document.assessment().forbidden();
-  said.number = forbidden               ? tr("Not yet")
-                : left.objections > 0   ? tr("With objections")
-                : left.missing > 0      ? tr("Unfinished")
-                                        : tr("Ready");
+  said.number = forbidden             ? tr("Not yet")
+                : left.objections > 0 ? tr("With objections")
+                : left.missing > 0    ? tr("Unfinished")
+                                      : tr("Ready");
   said.sentence = forbidden ? tr("Something forbids it; the sheet says so on its face.")
                   : left.objections > 0
                       ? tr("One page; what is objected to is listed on it.")
                       : tr("One page with the section, the stack, donor and target beside it.");
-  said.further = QCoreApplication::translate("PaperPage", "%n objection(s)", nullptr,
-                                             left.objections) +
-                 QStringLiteral(" · ") +
-                 QCoreApplication::translate("PaperPage", "%n entries missing", nullptr,
-                                             left.missing);
+  said.further = leftText(left);
   return said;
 }
 
@@ -77,14 +73,14 @@ QWidget* picture(Desk& desk, QWidget* parent) {
 }  // namespace
 
 PageDescription paperPage() {
-  return {.key = QStringLiteral("paper"),
-          .name = tr("Paper"),
-          .question = tr("What goes to the machine?"),
-          .decides = {&out::displacement, &out::spacerToMake, &out::compressionRatio,
-                      &out::revCeiling},
-          .speaksOfAll = true,
-          .answer = &answer,
-          .picture = &picture};
+  return {
+      .key = QStringLiteral("paper"),
+      .name = tr("Paper"),
+      .question = tr("What goes to the machine?"),
+      .decides = {&out::displacement, &out::spacerToMake, &out::compressionRatio, &out::revCeiling},
+      .speaksOfAll = true,
+      .answer = &answer,
+      .picture = &picture};
 }
 
 }  // namespace strokewright::ui

@@ -26,8 +26,8 @@ QPalette paperPalette(const QPalette& desktop) {
   palette.setColor(QPalette::Button, tone.shade);
   palette.setColor(QPalette::ToolTipBase, tone.shade);
   palette.setColor(QPalette::Mid, tone.rule);
-  for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text,
-                                         QPalette::ButtonText, QPalette::ToolTipText}) {
+  for (const QPalette::ColorRole role :
+       {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText}) {
     palette.setColor(role, tone.ink);
     palette.setColor(QPalette::Disabled, role, tone.muted);
   }

@@ -36,6 +36,7 @@ void ProjectText::refresh() {
   const QString shown = now == nullptr ? QString() : fromCore(*now);
   if (shown != text()) {
     setText(shown);
+    setCursorPosition(0);
   }
 }
 

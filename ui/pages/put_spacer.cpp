@@ -23,9 +23,8 @@ QString spacerText(const Desk& desk) {
   units::Style millimetres = desk.taste.style();
   millimetres.group = units::UnitGroup::metric();
   const auto number = [&](int cylinder) {
-    return fromCore(millimetres.number(units::Kind::FineLength,
-                                       assessment(engine, out::spacerToMake, cylinder).value,
-                                       kDecimals));
+    return fromCore(millimetres.number(
+        units::Kind::FineLength, assessment(engine, out::spacerToMake, cylinder).value, kDecimals));
   };
   QStringList list;
   for (int cylinder = 0; cylinder < assessment.evaluation().cylinders(engine); ++cylinder) {

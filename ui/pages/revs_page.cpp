@@ -41,8 +41,9 @@ Answer answer(const Desk& desk) {
   }
   QStringList words = {tr("stopped by %1").arg(figures(desk, engine, out::governs))};
   if (known(desk, engine, out::nextCeiling) && known(desk, engine, out::governsNext)) {
-    words += tr("next %1 at %2").arg(figures(desk, engine, out::governsNext),
-                                     figures(desk, engine, out::nextCeiling));
+    words +=
+        tr("next %1 at %2")
+            .arg(figures(desk, engine, out::governsNext), figures(desk, engine, out::nextCeiling));
   }
   words += wantedWords(desk, engine);
   said.sentence = joined(words);
@@ -73,29 +74,29 @@ QWidget* picture(Desk& desk, QWidget* parent) {
 }  // namespace
 
 PageDescription revsPage() {
-  return {.key = QStringLiteral("revs"),
-          .name = tr("Revs"),
-          .question = tr("How fast may it turn?"),
-          .entries = {{tr("Speeds"), {&in::wantedSpeed, &in::provenSpeed, &in::overRevShare}},
-                      {tr("Limits"),
-                       {&in::meanPistonSpeedLimit, &in::ringFlutterConstant, &in::rodStressLimit,
-                        &in::speedFactorLimit, &in::breathingLimit}},
-                      {tr("What they act on"),
-                       {&in::ringWidth, &in::rodLeastSection, &in::bigEndPinDiameter,
-                        &in::bigEndEyeDiameter}},
-                      {tr("Breathing"),
-                       {&in::inletValveCount, &in::inletValveDiameter, &in::inletFlowCoefficient,
-                        &in::soundSpeed}},
-                      {tr("Limits behind the objections"), {&in::rodLoadRatioLimit}}},
-          .results = {&out::revCeiling, &out::governs, &out::nextCeiling, &out::governsNext,
-                      &out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
-                      &out::ceilingBigEnd, &out::ceilingDonor, &out::overRevCeiling,
-                      &out::rodTension, &out::rodStress, &out::provenAcceleration,
-                      &out::provenRodTension, &out::rodLoadRatio, &out::breathingIndex,
-                      &out::breathingSpeed},
-          .decides = {&out::revCeiling},
-          .answer = &answer,
-          .picture = &picture};
+  return {
+      .key = QStringLiteral("revs"),
+      .name = tr("Revs"),
+      .question = tr("How fast may it turn?"),
+      .entries = {{tr("Speeds"), {&in::wantedSpeed, &in::provenSpeed, &in::overRevShare}},
+                  {tr("Limits"),
+                   {&in::meanPistonSpeedLimit, &in::ringFlutterConstant, &in::rodStressLimit,
+                    &in::speedFactorLimit, &in::breathingLimit}},
+                  {tr("What they act on"),
+                   {&in::ringWidth, &in::rodLeastSection, &in::bigEndPinDiameter,
+                    &in::bigEndEyeDiameter}},
+                  {tr("Breathing"),
+                   {&in::inletValveCount, &in::inletValveDiameter, &in::inletFlowCoefficient,
+                    &in::soundSpeed}},
+                  {tr("Limits behind the objections"), {&in::rodLoadRatioLimit}}},
+      .results = {&out::revCeiling, &out::governs, &out::nextCeiling, &out::governsNext,
+                  &out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
+                  &out::ceilingBigEnd, &out::ceilingDonor, &out::overRevCeiling, &out::rodTension,
+                  &out::rodStress, &out::provenAcceleration, &out::provenRodTension,
+                  &out::rodLoadRatio, &out::breathingIndex, &out::breathingSpeed},
+      .decides = {&out::revCeiling},
+      .answer = &answer,
+      .picture = &picture};
 }
 
 }  // namespace strokewright::ui

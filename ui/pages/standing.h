@@ -24,6 +24,16 @@ PageState stateOf(const Desk& desk, const PageDescription& page);
 /// "settled", "objected to · 2".
 QString stateText(const PageState& state);
 
+/// What several engines have in common is said once.
+struct SharedFinding {
+  const describe::Finding* finding;  ///< of the first of them
+  std::vector<int> engines;
+};
+
+/// What belongs to the page, the heaviest first, in the order of the engines' columns.
+/// The assessment owns the findings: good until the next edit.
+std::vector<SharedFinding> findingsOf(const Desk& desk, const PageDescription& page);
+
 /// What is left to do in the whole project.
 struct LeftToDo {
   int objections = 0;  ///< and what is forbidden
@@ -31,5 +41,8 @@ struct LeftToDo {
   bool operator==(const LeftToDo&) const = default;
 };
 LeftToDo leftToDo(const Desk& desk);
+
+/// "2 objections · 3 entries missing".
+QString leftText(const LeftToDo& left);
 
 }  // namespace strokewright::ui

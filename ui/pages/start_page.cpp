@@ -15,15 +15,15 @@ namespace strokewright::ui {
 using namespace Qt::StringLiterals;
 
 const std::vector<Sample>& samples() {
-  const auto tr = [](const char* text) {
-    return QCoreApplication::translate("StartPage", text);
-  };
+  const auto tr = [](const char* text) { return QCoreApplication::translate("StartPage", text); };
   static const std::vector<Sample> all = {
       {u":/samples/burdock-719.strokewright"_s, u"Burdock 719"_s,
-       tr("triple with wet liners: longer throw, bigger bores, and seats that were never parallel")},
+       tr("triple with wet liners: longer throw, bigger bores, and seats that were never "
+          "parallel")},
       {u":/samples/tansy-270.strokewright"_s, u"Tansy 270"_s,
        tr("parallel twin: longer throw, shorter rods, taller pistons")},
-      {u":/samples/teasel-125.strokewright"_s, u"Teasel 125"_s, tr("two-stroke single, filled up to its class by the crank alone")},
+      {u":/samples/teasel-125.strokewright"_s, u"Teasel 125"_s,
+       tr("two-stroke single, filled up to its class by the crank alone")},
       {u":/samples/culvert-1040.strokewright"_s, u"Culvert 1040"_s,
        tr("slow compression-ignition single, the gap set by the head gasket")}};
   return all;

@@ -56,19 +56,16 @@ void TitleStrip::refresh() {
   say(*units_, taste.unit(Kind::Length) + u" · "_s + taste.unit(Kind::Volume) + u" · "_s +
                    taste.unit(Kind::Mass));
   say(*revision_, project.revision.empty() ? u"–"_s : fromCore(project.revision));
-  const LeftToDo left = leftToDo(desk_);
-  say(*left_, tr("%n objection(s)", nullptr, left.objections) + u" · "_s +
-                  tr("%n entries missing", nullptr, left.missing));
+  say(*left_, leftText(leftToDo(desk_)));
 }
 
 void TitleStrip::refreshFile() {
   const QString path = desk_.document.path();
-  const QString time =
-      path.isEmpty() ? tr("never")
-                     : desk_.taste.locale().toString(QFileInfo(path).lastModified(),
-                                                     u"yyyy-MM-dd HH:mm"_s);
-  say(*saved_, desk_.document.modified() && !path.isEmpty() ? tr("%1, changed since").arg(time)
-                                                            : time);
+  const QString time = path.isEmpty() ? tr("never")
+                                      : desk_.taste.locale().toString(
+                                            QFileInfo(path).lastModified(), u"yyyy-MM-dd HH:mm"_s);
+  say(*saved_,
+      desk_.document.modified() && !path.isEmpty() ? tr("%1, changed since").arg(time) : time);
   refresh();
 }
 

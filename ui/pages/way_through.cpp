@@ -176,9 +176,9 @@ void EngineKey::paintEvent(QPaintEvent*) {
     painter.drawLine(12, middle, 52, middle);
     painter.setPen(ink::muted(palette()));
     const QRect words(60, top, width() - 64, line);
-    painter.drawText(words, Qt::AlignVCenter,
-                     fontMetrics().elidedText(engineName(desk_, engine), Qt::ElideRight,
-                                              words.width()));
+    painter.drawText(
+        words, Qt::AlignVCenter,
+        fontMetrics().elidedText(engineName(desk_, engine), Qt::ElideRight, words.width()));
     top += line;
   }
 }

@@ -99,7 +99,9 @@ void addDisplacements(PlotScene& scene, const Plane& plane, Trial& trial,
   if (evaluation.inputGiven(target, in::classLimit)) {
     const double limit = evaluation.inputValue(target, in::classLimit);
     PlotCurve curve = displacementCurve(plane, held, limit);
-    curve.label = tr("class %1").arg(taste.shown(Kind::Volume, limit, 0));
+    const double shown = toShown(plane.style, Kind::Volume, limit);
+    const bool whole = std::abs(shown - std::round(shown)) < 1e-6;
+    curve.label = tr("class %1").arg(taste.shown(Kind::Volume, limit, whole ? 0 : -1));
     curve.ink = Ink::Vermilion;
     curve.heavy = true;
     scene.curves.push_back(std::move(curve));

@@ -106,7 +106,9 @@ class MotionPlot::Parts {
     std::vector<QStringList> rows;
     for (const Mover& mover : movers) {
       const MotionPoint point = pointOf(mover, at);
-      rows.push_back(rowOf(nameOf(document.project(), mover.engine), point));
+      rows.push_back(rowOf(tr("%1, %2").arg(nameOf(document.project(), mover.engine),
+                                            taste.shown(Kind::Speed, mover.speed)),
+                           point));
       const std::array places{toShown(style, Kind::Length, point.travel),
                               toShown(style, Kind::Velocity, point.velocity),
                               toShown(style, Kind::Acceleration, point.acceleration)};
@@ -122,7 +124,19 @@ class MotionPlot::Parts {
                   rows);
     if (!movers.empty()) plot->setCursor(cursor);
     if (!typed->hasFocus() || !typed->isModified()) typed->setText(taste.shown(Kind::Angle, at));
-    plot->setAccessibleDescription(readout->text());
+    plot->setAccessibleDescription(description());
+  }
+
+  /// The strip and the peaks, for those who cannot see the curves.
+  QString description() const {
+    QStringList lines{readout->text()};
+    for (const PlotMark& mark : plot->scene().marks) {
+      lines << titleOf(mark.panel) + QStringLiteral(": ") + mark.label;
+    }
+    return lines.join(u'\n');
+  }
+  const QString& titleOf(int panel) const {
+    return plot->scene().panels[static_cast<std::size_t>(panel)].y.title;
   }
 
   void addDifference(std::vector<QStringList>& rows) const {

@@ -530,6 +530,10 @@ class PlotCanvas::Parts {
       rect->setAutoMargins(QCP::msLeft | QCP::msBottom);
       rect->setMarginGroup(QCP::msLeft, &margins);
       plot.plotLayout()->addElement(static_cast<int>(i), 0, rect);
+      for (QCPAxis* const each : rect->axes()) {
+        each->setLayer(QStringLiteral("axes"));
+        each->grid()->setLayer(QStringLiteral("grid"));
+      }
       for (const auto side : {QCPAxis::atTop, QCPAxis::atRight}) {
         rect->axis(side)->setVisible(true);
         rect->axis(side)->setTicks(false);

@@ -96,9 +96,7 @@ QImage plotImage(const PlotScene& scene, QSize size) {
 QString plotText(const PlotScene& scene, QChar separator, QChar decimalMark) {
   if (!scene.table) return {};
   const PlotTable table = scene.table(scene);
-  units::Style style;
-  style.decimalMark = QString(decimalMark).toStdString();
-  style.minus = "-";
+  const units::Style style{.decimalMark = QString(decimalMark).toStdString(), .minus = "-"};
   std::size_t rows = 0;
   QStringList fields;
   for (const PlotTable::Column& column : table.columns) {

@@ -21,24 +21,31 @@ namespace {
 
 // All in millimetres.
 constexpr double kPoints = 8.0;  // [pt] of the text; nothing is smaller
-constexpr double kPad = 3.0;     // from the frame to what is in it
-constexpr double kHead = 13.0;
+constexpr double kPad = 2.5;     // from the frame to what is in it
+constexpr double kHead = 12.0;
 constexpr double kTitleBlock = 10.5;
 constexpr double kClosing = 10.0;
 constexpr double kBox = 6.0;
-constexpr double kDrawings = 70.0;  // width of the drawings beside the table
-constexpr double kBetween = 4.0;    // between them
+constexpr double kDrawings = 64.0;  // width of the drawings beside the table
+constexpr double kBetween = 3.0;    // between them
 constexpr double kMostPitch = 4.1;  // from row to row of the table
 constexpr double kPitchStep = 0.05;
 constexpr double kPlotWidth = 44.0;
 constexpr double kMostPlot = 42.0;  // height
 constexpr double kLeastPlot = 32.0;
-constexpr double kStackShare = 0.36;  // of the height of the drawings
-constexpr double kFrame = 0.7;        // line width
+constexpr double kLeastStack = 44.0;  // height of the enlarged stack
+constexpr double kMostStack = 60.0;
+constexpr double kStackGap = 1.5;  // above it
+constexpr double kFrame = 0.7;     // line width
 constexpr int kBoxesInARow = 6;
 
-/// Per cent of the font's own width; the first one at which the table fits is taken.
-constexpr std::array kStretches = {100, 94, 88, 82};
+/// How the table is made to fit.
+struct Choice {
+  int stretch;  ///< [%] of the font's own width
+  bool mayShorten;
+};
+constexpr std::array<Choice, 5> kChoices = {
+    {{100, false}, {94, false}, {88, false}, {80, false}, {80, true}}};
 
 Medium paperMedium(double millimetre, int stretch) {
   Medium medium;
@@ -50,11 +57,6 @@ Medium paperMedium(double millimetre, int stretch) {
   medium.ink = DrawingInk::onPaper();
   return medium;
 }
-
-struct Choice {
-  int stretch = kStretches.back();
-  bool brief = true;
-};
 
 class Page {
  public:
@@ -68,7 +70,8 @@ class Page {
                draft_.mm(paper.width() - kFilingMargin - kMargin),
                draft_.mm(paper.height() - 2.0 * kMargin)),
         inner_(frame_.adjusted(draft_.mm(kPad), 0.0, -draft_.mm(kPad), 0.0)),
-        table_(draft_, sheet, inner_.width() - draft_.mm(kDrawings + kBetween), choice.brief) {}
+        table_(draft_, sheet, inner_.width() - draft_.mm(kDrawings + kBetween), choice.mayShorten) {
+  }
 
   bool tableFits() const { return table_.fits(); }
 
@@ -141,7 +144,7 @@ class Page {
         {"sheet", &block.sheet},
         {"made with", &block.program},
     }};
-    constexpr std::array kShares = {0.25, 0.2, 0.115, 0.085, 0.115, 0.075, 0.16};
+    constexpr std::array kShares = {0.235, 0.19, 0.115, 0.085, 0.12, 0.065, 0.19};
     double left = frame_.left();
     for (std::size_t i = 0; i < cells.size(); ++i) {
       const double width = kShares[i] * frame_.width();
@@ -266,7 +269,6 @@ class Page {
     };
     say("Rests on", sheet_.restsOn);
     say("Waits", sheet_.waitsFor);
-    say("Besides", sheet_.alsoInProject);
     if (paragraphs.empty()) return bottom;
     const TextFlow flow = fullWidth();
     double height = 0.0;
@@ -369,13 +371,35 @@ class Page {
       inColumn().draw(draft_.painter(), paragraph, area.top());
       return;
     }
-    const double stackHeight = kStackShare * area.height();
-    const QRectF stack(area.left(), area.bottom() - stackHeight, area.width(),
-                       stackHeight - line - mm(0.5));
+    const QRectF section = sectionArea(area, *it.cylinder);
+    paintSectionIn(section, *it.cylinder);
+    const QRectF stack(area.left(), section.bottom() + mm(kStackGap), area.width(),
+                       area.bottom() - section.bottom() - mm(kStackGap) - line - mm(0.5));
     const StackDrawn enlarged = paintStack(draft_, stack, *it.cylinder, style_, {});
     caption(stackCaption(enlarged.enlargement, 0, style_), area.bottom() - line / 2.0);
-    area.setBottom(stack.top() - mm(1.5));
-    paintSectionIn(area, *it.cylinder);
+  }
+
+  /// The section is as large as it can be; then the stack takes what does not make it smaller.
+  QRectF sectionArea(const QRectF& area, const Cylinder& cylinder) {
+    const auto with = [&](double stack) { return area.adjusted(0.0, 0.0, 0.0, -mm(stack)); };
+    const double best = reductionIn(with(kLeastStack), cylinder);
+    double stack = kLeastStack;
+    while (stack < kMostStack && reductionIn(with(stack + 1.0), cylinder) <= best) stack += 1.0;
+    return with(stack);
+  }
+
+  double reductionIn(const QRectF& area, const Cylinder& cylinder) {
+    return standardReduction(draft_, drawingIn(area, cylinder), cylinder, style_);
+  }
+
+  /// What caption and note leave.
+  QRectF drawingIn(const QRectF& area, const Cylinder& cylinder) {
+    const double note = inColumn().height(noteOf(cylinder), 0.0);
+    return area.adjusted(0.0, 0.0, 0.0, -note - draft_.textHeight());
+  }
+
+  static Paragraph noteOf(const Cylinder& cylinder) {
+    return {{}, notFromNumbers(cylinder) + QLatin1Char('.')};
   }
 
   TextFlow inColumn() {
@@ -390,17 +414,14 @@ class Page {
   }
 
   void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
-    const TextFlow column = inColumn();
-    const Paragraph note{{}, notFromNumbers(cylinder) + QLatin1Char('.')};
-    const double noteHeight = column.height(note, 0.0);
     const double line = draft_.textHeight();
-    const QRectF drawing = area.adjusted(0.0, 0.0, 0.0, -noteHeight - line);
+    const QRectF drawing = drawingIn(area, cylinder);
     const double top = motion::topDeadCentreAngle(cylinder.mechanism);
     const SectionDrawn drawn =
         paintSection(draft_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
     caption(QStringLiteral("Section at top dead centre, cylinder 1, ") + scaleText(drawn.reduction),
             drawing.bottom() + line / 2.0);
-    column.draw(draft_.painter(), note, drawing.bottom() + line);
+    inColumn().draw(draft_.painter(), noteOf(cylinder), drawing.bottom() + line);
   }
 
   QString scaleText(double reduction) const {
@@ -432,31 +453,39 @@ class Page {
   double plotHeight_ = 0.0;
 };
 
-/// Full numbers before brief ones, a wide font before a narrow one.
-Choice chooseFor(QPainter& painter, const QSizeF& paper, double millimetre,
-                 const sheet::Sheet& sheet, const assess::Assessment& assessment,
-                 const units::Style& style) {
-  for (const bool brief : {false, true}) {
-    for (const int stretch : kStretches) {
-      const Choice choice{stretch, brief};
-      if (Page(painter, paper, millimetre, choice, sheet, assessment, style).tableFits()) {
-        return choice;
-      }
+/// The sheet that fits, and how: a narrow font is tried before brief numbers, and those before the
+/// variant loses its column.
+struct Fitted {
+  sheet::Sheet sheet;
+  Choice choice;
+};
+
+Fitted fitted(QPainter& painter, const QSizeF& paper, double millimetre,
+              const assess::Assessment& assessment, const units::Style& style,
+              sheet::SheetOptions options) {
+  Fitted fitted{{}, kChoices.back()};
+  for (const bool variantColumn : {true, false}) {
+    options.variantColumn = variantColumn;
+    fitted.sheet = sheetOf(assessment, style, options);
+    for (const Choice& choice : kChoices) {
+      fitted.choice = choice;
+      const Page page(painter, paper, millimetre, choice, fitted.sheet, assessment, style);
+      if (page.tableFits()) return fitted;
     }
   }
-  return {};
+  return fitted;
 }
 
 }  // namespace
 
 void paintSheet(QPainter& painter, const QSizeF& paper, double millimetre,
-                const sheet::Sheet& sheet, const assess::Assessment& assessment,
-                const units::Style& style) {
+                const assess::Assessment& assessment, const units::Style& style,
+                const sheet::SheetOptions& options) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setRenderHint(QPainter::TextAntialiasing);
-  const Choice choice = chooseFor(painter, paper, millimetre, sheet, assessment, style);
-  Page(painter, paper, millimetre, choice, sheet, assessment, style).paint();
+  const Fitted it = fitted(painter, paper, millimetre, assessment, style, options);
+  Page(painter, paper, millimetre, it.choice, it.sheet, assessment, style).paint();
   painter.restore();
 }
 

@@ -16,15 +16,15 @@ inline constexpr double kFilingMargin = 20.0;
 inline constexpr double kMargin = 10.0;
 
 /// Paints the whole page, frame and title block included, in black on white; everything finds room
-/// on this one page. No text is smaller than 8 points. Names that are too long end in "…"; where
-/// what speaks against the engine does not fit, the sheet says how many sentences are left out and
-/// where to read them.
+/// on this one page. No text is smaller than 8 points. Names that are too long end in "…". A
+/// variant has a column where there is room for it. Where what speaks against the engine does not
+/// fit, the sheet says how many sentences are left out and where to read them.
 ///
 /// @param painter    its origin is the upper left corner of the paper.
-/// @param paper      [mm] at least as large as Letter is wide and as A5 is high
+/// @param paper      [mm] A4, Letter or larger, upright
 /// @param millimetre [device units]
 void paintSheet(QPainter& painter, const QSizeF& paper, double millimetre,
-                const sheet::Sheet& sheet, const assess::Assessment& assessment,
-                const units::Style& style);
+                const assess::Assessment& assessment, const units::Style& style,
+                const sheet::SheetOptions& options);
 
 }  // namespace strokewright::ui

@@ -21,11 +21,10 @@ constexpr double kMillimetresPerInch = 25.4;
 
 QString tr(const char* text) { return QCoreApplication::translate("SheetPrinter", text); }
 
-sheet::Sheet sheetFor(const assess::Assessment& assessment, const units::Style& style, int engine) {
-  return sheet::sheetOf(assessment, style,
-                        {.engine = engine,
-                         .date = QDate::currentDate().toString(Qt::ISODate).toStdString(),
-                         .programVersion = QCoreApplication::applicationVersion().toStdString()});
+sheet::SheetOptions optionsFor(int engine) {
+  return {.engine = engine,
+          .date = QDate::currentDate().toString(Qt::ISODate).toStdString(),
+          .programVersion = QCoreApplication::applicationVersion().toStdString()};
 }
 
 bool fail(QString* error, const QString& sentence) {
@@ -58,16 +57,16 @@ bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& sty
   if (!file.open(QIODevice::WriteOnly)) {
     return fail(error, tr("%1 cannot be written: %2.").arg(path, file.errorString()));
   }
-  const sheet::Sheet sheet = sheetFor(assessment, style, engine);
   QPdfWriter writer(&file);
   writer.setPageLayout(wholePage(paper));
   writer.setResolution(kResolution);
-  writer.setTitle(QString::fromStdString(sheet.title));
-  writer.setCreator(QString::fromStdString(sheet.titleBlock.program));
+  writer.setTitle(QString::fromStdString(assessment.project().name));
+  writer.setCreator(QCoreApplication::applicationName() + QLatin1Char(' ') +
+                    QCoreApplication::applicationVersion());
   QPainter painter;
   if (!painter.begin(&writer)) return fail(error, tr("The page could not be begun."));
   paintSheet(painter, QPageSize(paper).size(QPageSize::Millimeter),
-             kResolution / kMillimetresPerInch, sheet, assessment, style);
+             kResolution / kMillimetresPerInch, assessment, style, optionsFor(engine));
   painter.end();
   if (!file.commit()) {
     return fail(error, tr("%1 cannot be written: %2.").arg(path, file.errorString()));
@@ -82,8 +81,7 @@ bool printSheet(const assess::Assessment& assessment, const units::Style& style,
   QPainter painter;
   if (!painter.begin(&printer)) return fail(error, tr("The printer did not take the page."));
   paintSheet(painter, printer.pageLayout().fullRect(QPageLayout::Millimeter).size(),
-             printer.resolution() / kMillimetresPerInch, sheetFor(assessment, style, engine),
-             assessment, style);
+             printer.resolution() / kMillimetresPerInch, assessment, style, optionsFor(engine));
   painter.end();
   return true;
 }
@@ -99,7 +97,7 @@ QImage sheetPicture(const assess::Assessment& assessment, const units::Style& st
   image.setDotsPerMeterX(static_cast<int>(std::lround(millimetre * 1000.0)));
   image.setDotsPerMeterY(static_cast<int>(std::lround(millimetre * 1000.0)));
   QPainter painter(&image);
-  paintSheet(painter, page, millimetre, sheetFor(assessment, style, engine), assessment, style);
+  paintSheet(painter, page, millimetre, assessment, style, optionsFor(engine));
   return image;
 }
 

@@ -12,7 +12,10 @@ namespace {
 constexpr double kBetween = 2.2;   // [mm] between columns
 constexpr double kGroupGap = 1.4;  // [mm] above and below the rule between groups, together
 constexpr double kIndent = 2.5;    // [mm] of a subordinate label
+constexpr double kName = 20.0;     // [mm] of an engine, before it is cut short
 constexpr double kHeadings = 2.0;  // [rows]
+
+const QString kDifference = QStringLiteral("difference");
 
 QString unitText(const QString& unit) {
   return unit.isEmpty() ? QString() : QStringLiteral(", ") + unit;
@@ -20,44 +23,70 @@ QString unitText(const QString& unit) {
 
 }  // namespace
 
-SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool brief)
+SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool mayShorten)
     : draft_(draft), sheet_(sheet), width_(width), columns_(sheet.columns.size() + 1, 0.0) {
-  const double share =
-      0.56 * width / static_cast<double>(std::max<std::size_t>(sheet.columns.size(), 1)) -
-      draft.mm(kBetween);
   for (const sheet::Group& group : sheet.groups) {
     for (const sheet::Row& row : group.rows) {
-      lines_.push_back(lineOf(row, share, brief));
+      lines_.push_back(lineOf(row));
       lines_.back().beginsGroup = &row == &group.rows.front();
     }
   }
-  columns_.back() = sheet.differences ? draft.textWidth(QStringLiteral("difference")) : 0.0;
-  for (std::size_t i = 0; i < sheet.columns.size(); ++i) {
-    columns_[i] = draft.textWidth(fromCore(sheet.columns[i].heading), true);
-  }
+  columns_.back() = sheet.differences ? draft.textWidth(kDifference) : 0.0;
   for (const Line& line : lines_) {
-    const bool bold = line.emphasis == sheet::Emphasis::Strong;
     labels_ = std::max(labels_, labelWidth(line));
-    for (std::size_t i = 0; i < line.texts.size(); ++i) {
-      columns_[i] = std::max(columns_[i], draft.textWidth(line.texts[i], bold));
-    }
     columns_.back() = std::max(columns_.back(), draft.textWidth(line.difference));
+  }
+  for (std::size_t i = 0; i < sheet.columns.size(); ++i) columns_[i] = naturalWidth(i);
+  while (mayShorten && !fits() && shortenWidest()) {
   }
 }
 
-SheetTable::Line SheetTable::lineOf(const sheet::Row& row, double share, bool brief) const {
-  Line line{fromCore(row.label),
-            unitText(fromCore(row.unit)),
-            {},
-            fromCore(row.difference),
-            row.emphasis,
-            false};
-  const bool bold = row.emphasis == sheet::Emphasis::Strong;
+SheetTable::Line SheetTable::lineOf(const sheet::Row& row) {
+  Line line{.label = fromCore(row.label),
+            .unit = unitText(fromCore(row.unit)),
+            .difference = fromCore(row.difference),
+            .emphasis = row.emphasis};
   for (const sheet::Text& text : row.texts) {
-    const bool wide = draft_.textWidth(fromCore(text.full), bold) > share;
-    line.texts.push_back(fromCore(brief && wide && !text.brief.empty() ? text.brief : text.full));
+    line.texts.push_back(fromCore(text.full));
+    line.brief.push_back(fromCore(text.brief));
   }
   return line;
+}
+
+double SheetTable::cellWidth(const Line& line, std::size_t column) const {
+  return draft_.textWidth(line.texts[column], line.emphasis == sheet::Emphasis::Strong);
+}
+
+double SheetTable::naturalWidth(std::size_t column) const {
+  const sheet::Column& it = sheet_.columns[column];
+  double width = std::max(draft_.textWidth(fromCore(it.heading)),
+                          std::min(draft_.textWidth(fromCore(it.name), true), draft_.mm(kName)));
+  for (const Line& line : lines_) width = std::max(width, cellWidth(line, column));
+  return width;
+}
+
+/// Takes the brief text in the widest cell that has one; those looked at first are spared longest.
+/// @returns whether there was one.
+bool SheetTable::shortenWidest() {
+  Line* widest = nullptr;
+  std::size_t at = 0;
+  for (const bool spared : {true, false}) {
+    for (Line& line : lines_) {
+      if (spared == (line.emphasis == sheet::Emphasis::Strong)) continue;
+      for (std::size_t i = 0; i < line.texts.size(); ++i) {
+        if (line.brief[i].isEmpty()) continue;
+        if (widest != nullptr && cellWidth(line, i) <= cellWidth(*widest, at)) continue;
+        widest = &line;
+        at = i;
+      }
+    }
+    if (widest != nullptr) break;
+  }
+  if (widest == nullptr) return false;
+  widest->texts[at] = widest->brief[at];
+  widest->brief[at].clear();
+  columns_[at] = naturalWidth(at);
+  return true;
 }
 
 double SheetTable::labelWidth(const Line& line) const {
@@ -103,7 +132,7 @@ void SheetTable::paintHeading(QPointF topLeft, double pitch) {
   const double second = first + draft_.mm(pitch);
   double right = topLeft.x() + width_;
   if (sheet_.differences) {
-    rightAligned(right, second, width_, QStringLiteral("difference"), false, draft_.ink().faint);
+    rightAligned(right, second, width_, kDifference, false, draft_.ink().faint);
     right -= columns_.back() + draft_.mm(kBetween);
   }
   for (std::size_t i = sheet_.columns.size(); i-- > 0;) {

@@ -13,8 +13,8 @@ namespace strokewright::ui {
 class SheetTable {
  public:
   /// @param width [device units]
-  /// @param brief numbers that are too wide for their share may be said in brief
-  SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool brief);
+  /// @param mayShorten where there is too little room, the widest cells are said in brief
+  SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool mayShorten);
 
   /// Everything finds room beside everything else.
   bool fits() const;
@@ -26,14 +26,18 @@ class SheetTable {
   struct Line {
     QString label;
     QString unit;
-    std::vector<QString> texts;
+    std::vector<QString> texts = {};
+    std::vector<QString> brief = {};  ///< of each text; empty: there is none, or it is taken
     QString difference;
     sheet::Emphasis emphasis = sheet::Emphasis::Plain;
     bool beginsGroup = false;
   };
 
-  Line lineOf(const sheet::Row& row, double share, bool brief) const;
+  static Line lineOf(const sheet::Row& row);
   double labelWidth(const Line& line) const;
+  double cellWidth(const Line& line, std::size_t column) const;
+  double naturalWidth(std::size_t column) const;
+  bool shortenWidest();
   void paintHeading(QPointF topLeft, double pitch);
   void paintLine(const Line& line, QPointF topLeft, double pitch);
   void rightAligned(double right, double y, double width, const QString& text, bool bold,

@@ -26,9 +26,10 @@ using describe::State;
 using units::Kind;
 namespace in = model::in;
 
-constexpr double kTick = 0.9;  // [mm]
-constexpr double kDot = 0.9;   // [mm] radius of an engine's point
-constexpr int kSteps = 180;    // of a turn; half a millimetre of paper
+constexpr double kTick = 0.9;     // [mm]
+constexpr double kKeyLine = 6.0;  // [mm] with the gap to its text
+constexpr double kDot = 0.9;      // [mm] radius of an engine's point
+constexpr int kSteps = 180;       // of a turn; half a millimetre of paper
 
 /// A step of 1, 2 or 5 that cuts a span into about so many parts.
 double roundStep(double span, double parts) {
@@ -137,16 +138,20 @@ void sayNothingToDraw(Drafting& draft, const QRectF& area, const QString& headin
 /// Which line is whose, inside the frame where the curves leave room.
 void paintKey(Drafting& draft, const assess::Assessment& assessment,
               const std::vector<Mover>& movers, const units::Style& style, const QRectF& frame) {
-  const double line = draft.textHeight();
-  QPointF at = frame.center() - QPointF(draft.mm(10.0), 0.4 * frame.height());
+  std::vector<QString> texts;
+  double width = 0.0;
   for (const Mover& mover : movers) {
-    at += QPointF(0.0, line);
     const auto& engine = assessment.project().engines[static_cast<std::size_t>(mover.engine)];
-    draft.line(at, at + QPointF(draft.mm(6.0), 0.0),
-               penOf(draft, assessment.project(), mover.engine));
-    draft.text(at + QPointF(draft.mm(7.0), 0.0), Qt::AlignLeft,
-               fromCore(model::partKey(engine.part)) + QLatin1Char(' ') +
-                   fromCore(style.number(Kind::Speed, mover.speed)));
+    texts.push_back(fromCore(model::partKey(engine.part)) + QLatin1Char(' ') +
+                    fromCore(style.number(Kind::Speed, mover.speed)));
+    width = std::max(width, draft.mm(kKeyLine) + draft.textWidth(texts.back()));
+  }
+  QPointF at(frame.center().x() - width / 2.0, frame.top() + 0.5 * draft.textHeight());
+  for (std::size_t i = 0; i < movers.size(); ++i) {
+    at += QPointF(0.0, draft.textHeight());
+    draft.line(at, at + QPointF(draft.mm(kKeyLine - 1.0), 0.0),
+               penOf(draft, assessment.project(), movers[i].engine));
+    draft.text(at + QPointF(draft.mm(kKeyLine), 0.0), Qt::AlignLeft, texts[i]);
   }
 }
 
@@ -172,12 +177,16 @@ class BoreStrokePlot {
 
   void paint() {
     axes_.paintFrame();
-    const double step = roundStep(shown(window_.most.bore) - shown(window_.least.bore), 4.0);
+    const double step = roundStep(shown(window_.most.bore) - shown(window_.least.bore), 5.0);
     axes_.ticksAcross(step);
-    axes_.ticksUp(roundStep(shown(window_.most.stroke) - shown(window_.least.stroke), 4.0));
-    paintDisplacements();
+    axes_.ticksUp(roundStep(shown(window_.most.stroke) - shown(window_.least.stroke), 5.0));
     paintPistonSpeed();
-    for (const sheet::Column& column : sheet_.columns) paintEngine(column);
+    paintClassLimit();
+    paintDisplacements();
+    for (const sheet::Column& column : sheet_.columns) {
+      if (column.engine != sheet_.engine) paintEngine(column);
+    }
+    paintEngine(*std::ranges::find(sheet_.columns, sheet_.engine, &sheet::Column::engine));
   }
 
  private:
@@ -201,31 +210,50 @@ class BoreStrokePlot {
   void paintDisplacements() {
     const double from = toShown(style_, Kind::Volume, displacementAt(window_.least));
     const double to = toShown(style_, Kind::Volume, displacementAt(window_.most));
-    const double step = roundStep(to - from, 6.0);
+    const double step = roundStep(to - from, 9.0);
     for (double level = std::ceil(from / step) * step; level < to; level += step) {
       const QPolygonF line = lineOfDisplacement(fromShown(style_, Kind::Volume, level));
       axes_.curve(line, draft_.narrow());
       label(line, axes_.number(level, step));
     }
+  }
+
+  void paintClassLimit() {
     const describe::Evaluation& evaluation = assessment_.evaluation();
-    if (evaluation.inputStands(sheet_.engine, in::classLimit)) {
-      axes_.curve(lineOfDisplacement(evaluation.inputValue(sheet_.engine, in::classLimit)),
-                  draft_.heavy());
+    if (!evaluation.inputStands(sheet_.engine, in::classLimit)) return;
+    const double limit = evaluation.inputValue(sheet_.engine, in::classLimit);
+    const QPolygonF line = lineOfDisplacement(limit);
+    axes_.curve(line, draft_.heavy());
+    label(line, fromCore(style_.number(Kind::Volume, limit, 0)), true);
+  }
+
+  /// Where the curve comes into the frame from above, or leaves it at the right.
+  void label(const QPolygonF& line, const QString& text, bool bold = false) {
+    const QRectF& frame = axes_.frame();
+    const double high = frame.top() + draft_.textHeight() / 2.0 + draft_.mm(0.4);
+    const double right = frame.right() - draft_.textWidth(text, bold) / 2.0 - draft_.mm(1.2);
+    for (qsizetype i = 1; i < line.size(); ++i) {
+      const bool down = line[i - 1].y() < high && line[i].y() >= high;
+      const bool across = line[i - 1].x() < right && line[i].x() >= right && line[i].y() >= high;
+      if (!down && !across) continue;
+      const bool inside = line[i].x() > frame.left() + draft_.textWidth(text, bold) / 2.0 &&
+                          line[i].x() <= right + draft_.mm(1.0) &&
+                          line[i].y() < frame.bottom() - draft_.mm(2.0);
+      if (inside) {
+        labelAt(down ? QPointF(line[i].x(), high) : QPointF(right, line[i].y()), text, bold);
+      }
+      return;
     }
   }
 
-  /// Where the curve leaves the frame at the right or at the bottom.
-  void label(const QPolygonF& line, const QString& text) {
-    const QRectF& frame = axes_.frame();
-    const double width = draft_.textWidth(text);
-    for (qsizetype i = 1; i < line.size(); ++i) {
-      const double right = frame.right() - width / 2.0 - draft_.mm(1.2);
-      if (line[i].x() < right || line[i - 1].x() >= right) continue;
-      const double y = line[i].y();
-      if (y < frame.top() + draft_.textHeight() || y > frame.bottom() - draft_.mm(1.5)) return;
-      draft_.label(QPointF(right, y), text);
-      return;
-    }
+  /// Only where no other label stands.
+  void labelAt(QPointF centre, const QString& text, bool bold) {
+    const double width = draft_.textWidth(text, bold) + draft_.mm(2.0);
+    const QRectF box(centre.x() - width / 2.0, centre.y() - draft_.textHeight() / 2.0, width,
+                     draft_.textHeight());
+    if (std::ranges::any_of(labels_, [&](const QRectF& it) { return it.intersects(box); })) return;
+    labels_.push_back(box);
+    draft_.label(centre, text, bold);
   }
 
   void paintPistonSpeed() {
@@ -238,8 +266,9 @@ class BoreStrokePlot {
     const QPointF left = axes_.at(shown(window_.least.bore), shown(stroke));
     const QPointF right = axes_.at(shown(window_.most.bore), shown(stroke));
     draft_.line(left, right, draft_.centre());
-    draft_.text(left + QPointF(draft_.mm(1.2), -draft_.mm(0.2)), Qt::AlignLeft | Qt::AlignBottom,
-                fromCore(style_.text(Kind::Velocity, limit, 0)));
+    labels_.push_back(draft_.text(left + QPointF(draft_.mm(1.2), -draft_.mm(0.2)),
+                                  Qt::AlignLeft | Qt::AlignBottom,
+                                  fromCore(style_.text(Kind::Velocity, limit, 0))));
   }
 
   void paintEngine(const sheet::Column& column) {
@@ -271,6 +300,7 @@ class BoreStrokePlot {
   MapWindow window_;
   Axes axes_;
   tradeoff::Held held_;
+  std::vector<QRectF> labels_;  ///< where words stand already
 };
 
 }  // namespace

@@ -6,6 +6,15 @@
 
 namespace strokewright::ui {
 
+namespace {
+
+QString wordsOf(const Paragraph& paragraph) {
+  return paragraph.lead.isEmpty() ? paragraph.text
+                                  : paragraph.lead + QStringLiteral("\u2002") + paragraph.text;
+}
+
+}  // namespace
+
 TextFlow::TextFlow(const QFont& font, QPaintDevice& device, std::function<LineRoom(double)> room)
     : font_(font), device_(device), room_(std::move(room)) {}
 
@@ -30,7 +39,7 @@ void TextFlow::layOut(QTextLayout& layout, const Paragraph& paragraph, double fr
 }
 
 double TextFlow::height(const Paragraph& paragraph, double from) const {
-  QTextLayout layout(paragraph.lead + QStringLiteral("\u2002") + paragraph.text, font_, &device_);
+  QTextLayout layout(wordsOf(paragraph), font_, &device_);
   layOut(layout, paragraph, from);
   double height = 0.0;
   for (int i = 0; i < layout.lineCount(); ++i) height += layout.lineAt(i).height();
@@ -38,7 +47,7 @@ double TextFlow::height(const Paragraph& paragraph, double from) const {
 }
 
 double TextFlow::draw(QPainter& painter, const Paragraph& paragraph, double from) const {
-  QTextLayout layout(paragraph.lead + QStringLiteral("\u2002") + paragraph.text, font_, &device_);
+  QTextLayout layout(wordsOf(paragraph), font_, &device_);
   layOut(layout, paragraph, from);
   layout.draw(&painter, QPointF(0.0, 0.0));
   double next = from;

@@ -2,6 +2,8 @@
 
 #include <QFocusEvent>
 #include <QHelpEvent>
+#include <QStyleOption>
+#include <QStylePainter>
 #include <QToolTip>
 #include <QWheelEvent>
 #include <algorithm>
@@ -9,6 +11,7 @@
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
+#include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
 
@@ -54,8 +57,8 @@ void ChoiceEdit::refresh() {
   const bool other = items.size() > static_cast<qsizetype>(input_.choices.size()) + 1;
   const int chosen = entry.known() ? static_cast<int>(entry.values.front()) + 1 : 0;
   setCurrentIndex(other ? count() - 1 : chosen);
-  setAccessibleName(entryName(document_, engine_, input_));
-  setAccessibleDescription(entryTip(document_, engine_, input_));
+  const QString name = entryName(document_, engine_, input_);
+  if (name != accessibleName()) setAccessibleName(name);
 }
 
 void ChoiceEdit::choose(int item) {
@@ -73,6 +76,7 @@ bool ChoiceEdit::event(QEvent* event) {
 
 void ChoiceEdit::focusInEvent(QFocusEvent* event) {
   QComboBox::focusInEvent(event);
+  setAccessibleDescription(entryTip(document_, engine_, input_));
   Q_EMIT attention(&input_);
 }
 
@@ -88,6 +92,21 @@ void ChoiceEdit::wheelEvent(QWheelEvent* event) {
   } else {
     event->ignore();
   }
+}
+
+void ChoiceEdit::paintEvent(QPaintEvent*) {
+  QStylePainter painter(this);
+  ink::paintBaseline(painter, *this);
+  const int gap = fontMetrics().averageCharWidth();
+  QStyleOption arrow;
+  arrow.initFrom(this);
+  arrow.rect = QRect(width() - 2 * gap, 0, 2 * gap, height());
+  painter.drawPrimitive(QStyle::PE_IndicatorArrowDown, arrow);
+
+  const QRect room = rect().adjusted(gap / 2, 0, -2 * gap, 0);
+  painter.setPen(currentIndex() == 0 ? ink::muted(palette()) : ink::text(palette()));
+  painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter,
+                   fontMetrics().elidedText(currentText(), Qt::ElideRight, room.width()));
 }
 
 }  // namespace strokewright::ui

@@ -31,6 +31,7 @@ class ChoiceEdit final : public QComboBox {
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
 
  private:
   QStringList wantedItems() const;

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
+#include <algorithm>
 
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
@@ -15,7 +16,7 @@ namespace {
 using describe::Finding;
 using describe::Weight;
 
-QString markOf(Weight weight) {
+QString signOf(Weight weight) {
   switch (weight) {
     case Weight::Forbids:
       return QStringLiteral("✕");
@@ -37,6 +38,19 @@ QColor colourOf(Weight weight, const QPalette& palette) {
       return ink::muted(palette);
   }
   return {};
+}
+
+QString markOf(Weight weight) {
+  return signOf(weight) + QChar(u' ') + fromCore(describe::weightWord(weight));
+}
+
+/// So that the sentences of all lines begin under each other.
+int widestMark(const QFontMetrics& metrics) {
+  int widest = 0;
+  for (const Weight weight : {Weight::Forbids, Weight::Objects, Weight::Remarks}) {
+    widest = std::max(widest, metrics.horizontalAdvance(markOf(weight)));
+  }
+  return widest;
 }
 
 }  // namespace
@@ -77,7 +91,8 @@ void FindingLine::refresh() {
   QPalette coloured;
   coloured.setColor(QPalette::WindowText, colourOf(finding_.weight, palette()));
   mark_->setPalette(coloured);
-  mark_->setText(markOf(finding_.weight) + QChar(u' ') + word);
+  mark_->setMinimumWidth(widestMark(mark_->fontMetrics()));
+  mark_->setText(markOf(finding_.weight));
   sentence_->setText(said);
   sentence_->setToolTip(tr("Limit: %1").arg(fromCore(finding_.source)));
   setAccessibleName(word + QStringLiteral(": ") + said);
@@ -89,7 +104,10 @@ QToolButton* FindingLine::addButton(const QString& text) {
   button->setFocusPolicy(Qt::StrongFocus);
   button->setText(text);
   button->setAccessibleName(text);
-  buttons_->addWidget(button);
+  QPalette coloured;
+  coloured.setColor(QPalette::ButtonText, ink::accent(palette()));
+  button->setPalette(coloured);
+  buttons_->addWidget(button, 0, Qt::AlignTop);
   return button;
 }
 
@@ -112,7 +130,9 @@ void FindingLine::remakeButtons() {
 
 void FindingLine::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange) refresh();
+  if (event->type() != QEvent::PaletteChange) return;
+  refresh();
+  remakeButtons();
 }
 
 }  // namespace strokewright::ui

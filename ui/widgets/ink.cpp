@@ -1,6 +1,9 @@
 #include "ui/widgets/ink.h"
 
 #include <QFontMetrics>
+#include <QPainter>
+#include <QWidget>
+#include <algorithm>
 
 namespace strokewright::ui::ink {
 namespace {
@@ -42,6 +45,13 @@ QColor forbids(const QPalette& palette) { return either(palette, "#a01818", "#ff
 
 int figuresBeforeMark(const QFontMetrics& metrics) {
   return metrics.horizontalAdvance(QStringLiteral("00\u202F000"));
+}
+
+void paintBaseline(QPainter& painter, const QWidget& entry) {
+  const int line = std::max(1, entry.fontMetrics().lineWidth());
+  const int thickness = entry.hasFocus() ? 2 * line : line;
+  painter.fillRect(0, entry.height() - thickness, entry.width(), thickness,
+                   entry.hasFocus() ? accent(entry.palette()) : rule(entry.palette()));
 }
 
 }  // namespace strokewright::ui::ink

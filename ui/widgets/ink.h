@@ -6,6 +6,8 @@
 #include <QPalette>
 
 class QFontMetrics;
+class QPainter;
+class QWidget;
 
 namespace strokewright::ui::ink {
 
@@ -20,5 +22,8 @@ QColor forbids(const QPalette& palette);
 /// Where the decimal mark of a column stands, from its left edge: room for five figures.
 /// @returns [px] logical
 int figuresBeforeMark(const QFontMetrics& metrics);
+
+/// The line that an entry is written on: thin, in the accent and twice as thick with the focus.
+void paintBaseline(QPainter& painter, const QWidget& entry);
 
 }  // namespace strokewright::ui::ink

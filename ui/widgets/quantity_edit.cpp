@@ -10,6 +10,7 @@
 #include <QRegularExpression>
 #include <QToolTip>
 #include <algorithm>
+#include <utility>
 
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
@@ -43,9 +44,7 @@ QuantityEdit::QuantityEdit(Document& document, int engine, const describe::Input
     : QLineEdit(parent), document_(document), engine_(engine), input_(input) {
   setFrame(false);
   setFocusPolicy(Qt::StrongFocus);
-  QPalette clear;
-  clear.setColor(QPalette::Base, Qt::transparent);
-  setPalette(clear);
+  takeColours();
   connect(this, &QLineEdit::textEdited, this, &QuantityEdit::typeText);
   connect(this, &QLineEdit::textChanged, this, &QuantityEdit::align);
   connect(&document, &Document::projectChanged, this, &QuantityEdit::refresh);
@@ -68,6 +67,16 @@ QSize QuantityEdit::minimumSizeHint() const {
   return {width, QLineEdit::minimumSizeHint().height()};
 }
 
+/// No ground of its own, and hints that can be read; everything else is the window's.
+void QuantityEdit::takeColours() {
+  const QColor hint = ink::muted(palette());
+  if (palette().color(QPalette::PlaceholderText) == hint) return;
+  QPalette own;
+  own.setColor(QPalette::Base, Qt::transparent);
+  own.setColor(QPalette::PlaceholderText, hint);
+  setPalette(own);
+}
+
 // What stands in it ------------------------------------------------------------------------------
 
 void QuantityEdit::typeText(const QString& text) { document_.type(engine_, input_, text); }
@@ -75,7 +84,11 @@ void QuantityEdit::typeText(const QString& text) { document_.type(engine_, input
 void QuantityEdit::show(const QString& shown) {
   if (shown == text()) return;
   setText(shown);
-  if (hasFocus()) selectAll();
+  if (hasFocus()) {
+    selectAll();
+  } else {
+    home(false);  // the beginning of a long list is seen
+  }
 }
 
 void QuantityEdit::refresh() {
@@ -87,34 +100,39 @@ void QuantityEdit::refresh() {
   const Digits digits = hasFocus() ? Digits::All : Digits::Seen;
   if (!beingTyped) show(entryText(input_, entry, style, digits));
   setPlaceholderText(entryDefault(document_, engine_, input_));
-  setAccessibleName(entryName(document_, engine_, input_));
+  const QString name = entryName(document_, engine_, input_);
+  if (name != accessibleName()) setAccessibleName(name);
+  if (hasFocus()) setAccessibleDescription(entryTip(document_, engine_, input_));
   refreshBeside();
 }
 
-void QuantityEdit::refreshBeside() {
-  echo_ = entryEcho(document_, engine_, input_);
+QuantityEdit::Beside QuantityEdit::findBeside() const {
+  Beside beside;
+  beside.echo = entryEcho(document_, engine_, input_);
   const Finding* finding = findingAbout(document_, engine_, input_);
-  const Weight weight = finding != nullptr ? finding->weight : Weight::Remarks;
+  if (finding == nullptr || finding->weight == Weight::Remarks) return beside;
   const Entry& entry = document_.entry(engine_, input_);
-  heavy_ = weight == Weight::Forbids;
-  mark_.clear();
-  word_.clear();
-  if (weight != Weight::Remarks) {
-    mark_ = heavy_ ? QStringLiteral("✕") : QStringLiteral("!");
-    word_ = entry.known() || entry.text.empty() ? fromCore(describe::weightWord(weight))
-                                                : tr("not read");
-  }
-  setAccessibleDescription(entryTip(document_, engine_, input_));
+  const bool read = entry.known() || entry.text.empty();
+  beside.heavy = finding->weight == Weight::Forbids;
+  beside.mark = beside.heavy ? QStringLiteral("✕") : QStringLiteral("!");
+  beside.word = read ? fromCore(describe::weightWord(finding->weight)) : tr("not read");
+  return beside;
+}
+
+void QuantityEdit::refreshBeside() {
+  Beside beside = findBeside();
+  if (beside == beside_) return;
+  beside_ = std::move(beside);
   align();
   update();
 }
 
 QString QuantityEdit::besideText() const {
-  if (mark_.isEmpty()) return echo_;
-  const QString whole = mark_ + QChar(u' ') + word_;
+  if (beside_.mark.isEmpty()) return beside_.echo;
+  const QString whole = beside_.mark + QChar(u' ') + beside_.word;
   const QFontMetrics metrics = fontMetrics();
   const int left = width() - metrics.horizontalAdvance(text() + QStringLiteral("00"));
-  return metrics.horizontalAdvance(whole) <= left ? whole : mark_;
+  return metrics.horizontalAdvance(whole) <= left ? whole : beside_.mark;
 }
 
 void QuantityEdit::align() {
@@ -123,7 +141,8 @@ void QuantityEdit::align() {
   const int beside = besideText().isEmpty() ? 0 : metrics.horizontalAdvance(besideText() + u' ');
   const int spare = width() - beside - metrics.horizontalAdvance(shown + u'0');
   const int wanted = ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(beforeMark(shown));
-  setTextMargins(std::max(0, std::min(wanted, spare)), 0, beside, 0);
+  const QMargins margins(std::max(0, std::min(wanted, spare)), 0, beside, 0);
+  if (margins != textMargins()) setTextMargins(margins);
 }
 
 // Keys, wheel, mouse -----------------------------------------------------------------------------
@@ -140,6 +159,9 @@ bool QuantityEdit::event(QEvent* event) {
       QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(),
                          tipFrom(entryTip(document_, engine_, input_)), this);
       return true;
+    case QEvent::PaletteChange:
+      takeColours();
+      break;
     case QEvent::Resize:
     case QEvent::FontChange:
       align();
@@ -152,6 +174,7 @@ bool QuantityEdit::event(QEvent* event) {
 
 void QuantityEdit::focusInEvent(QFocusEvent* event) {
   QLineEdit::focusInEvent(event);
+  setAccessibleDescription(entryTip(document_, engine_, input_));
   if (!isModified()) refresh();
   if (event->reason() == Qt::MouseFocusReason) {
     selectOnRelease_ = true;
@@ -317,13 +340,9 @@ void QuantityEdit::askOrigin() {
 void QuantityEdit::paintEvent(QPaintEvent* event) {
   QLineEdit::paintEvent(event);
   QPainter painter(this);
-  const int line = std::max(1, fontMetrics().lineWidth());
-  const int thickness = hasFocus() ? 2 * line : line;
-  painter.fillRect(0, height() - thickness, width(), thickness,
-                   hasFocus() ? ink::accent(palette()) : ink::rule(palette()));
-
-  const QColor spoken = heavy_ ? ink::forbids(palette()) : ink::objects(palette());
-  painter.setPen(mark_.isEmpty() ? ink::muted(palette()) : spoken);
+  ink::paintBaseline(painter, *this);
+  const QColor spoken = beside_.heavy ? ink::forbids(palette()) : ink::objects(palette());
+  painter.setPen(beside_.mark.isEmpty() ? ink::muted(palette()) : spoken);
   painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter, besideText());
 }
 

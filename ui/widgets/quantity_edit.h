@@ -48,10 +48,21 @@ class QuantityEdit final : public QLineEdit {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  /// What stands beside the text.
+  struct Beside {
+    QString echo;        ///< "= 66.68 mm"
+    QString mark;        ///< "!" or "✕"; empty: nothing speaks against it
+    QString word;        ///< "objects", "forbids", "not read"
+    bool heavy = false;  ///< forbids
+    bool operator==(const Beside&) const = default;
+  };
+
   void typeText(const QString& text);
   void show(const QString& text);
   void refresh();
+  Beside findBeside() const;
   void refreshBeside();
+  void takeColours();
   QString besideText() const;
   void align();
   void step(int by);
@@ -67,10 +78,7 @@ class QuantityEdit final : public QLineEdit {
   int engine_;
   const describe::Input& input_;
   bool selectOnRelease_ = false;
-  QString echo_;        ///< "= 66.68 mm"
-  QString mark_;        ///< "!" or "✕"; empty: nothing speaks against it
-  QString word_;        ///< "objects", "forbids", "not read"
-  bool heavy_ = false;  ///< forbids
+  Beside beside_;
 };
 
 }  // namespace strokewright::ui

@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QToolTip>
 #include <algorithm>
+#include <utility>
 
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
@@ -100,52 +101,48 @@ const Cell& ResultLabel::cellOf(int engine) const {
 void ResultLabel::refresh() {
   const int engines = static_cast<int>(document_.project().engines.size());
   if (engine_ >= engines || comparedWith_ >= engines) return;
-  number_.clear();
-  after_.clear();
-  if (comparedWith_ >= 0) {
-    tellDifference();
-  } else {
-    tellResult();
+  Told told = comparedWith_ >= 0 ? tellDifference() : tellResult();
+  if (told != told_) {
+    told_ = std::move(told);
+    update();
   }
-  setAccessibleName(
+  const QString name =
       QStringLiteral("%1, %2: %3")
-          .arg(document_.taste().label(result_), document_.engineName(engine_), shownText()));
-  update();
+          .arg(document_.taste().label(result_), document_.engineName(engine_), shownText());
+  if (name != accessibleName()) setAccessibleName(name);
 }
 
-void ResultLabel::tellResult() {
+ResultLabel::Told ResultLabel::tellResult() const {
   const Taste& taste = document_.taste();
   const Assessment& told = document_.assessment();
   const Cell& cell = cellOf(engine_);
-  if (cell.state == State::Waits) {
-    after_ = waitText(taste, told.waitsFor(engine_, result_, std::max(0, cylinder_)));
-  } else if (cell.state == State::Refused) {
-    after_ = tr("refused: %1").arg(taste.sentence(told.evaluation().refusal(cell)));
-  } else if (cell.state == State::None) {
-    after_ = tr("does not apply");
-  } else if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) {
-    after_ = rangeText();
-  } else if (result_.kind == units::Kind::Choice) {
-    after_ = taste.value(result_, cell.value);
-  } else {
-    number_ = taste.number(result_.kind, cell.value, result_.decimals);
-    after_ = plusMinusText(taste, result_, plusMinusOf(result_, cell));
+  switch (cell.state) {
+    case State::Waits:
+      return {{}, waitText(taste, told.waitsFor(engine_, result_, std::max(0, cylinder_)))};
+    case State::Refused:
+      return {{}, tr("refused: %1").arg(taste.sentence(told.evaluation().refusal(cell)))};
+    case State::None:
+      return {{}, tr("does not apply")};
+    case State::Value:
+      break;
   }
+  if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) return {{}, rangeText()};
+  if (result_.kind == units::Kind::Choice) return {{}, taste.value(result_, cell.value)};
+  return {taste.number(result_.kind, cell.value, result_.decimals),
+          plusMinusText(taste, result_, plusMinusOf(result_, cell))};
 }
 
-void ResultLabel::tellDifference() {
+ResultLabel::Told ResultLabel::tellDifference() const {
   const Assessment& told = document_.assessment();
   const Cell& own = cellOf(engine_);
   const Cell& other = cellOf(comparedWith_);
-  const bool comparable = own.state == State::Value && other.state == State::Value &&
-                          result_.kind != units::Kind::Choice &&
-                          (cylinder_ >= 0 || (told.sameInAll(engine_, result_) &&
-                                              told.sameInAll(comparedWith_, result_)));
-  if (comparable) {
-    number_ = document_.taste().difference(result_.kind, own.value - other.value, result_.decimals);
-  } else {
-    after_ = QStringLiteral("–");
-  }
+  const bool numbers = own.state == State::Value && other.state == State::Value &&
+                       result_.kind != units::Kind::Choice;
+  const bool single = cylinder_ >= 0 ||
+                      (told.sameInAll(engine_, result_) && told.sameInAll(comparedWith_, result_));
+  if (!numbers || !single) return {{}, QStringLiteral("–")};
+  return {document_.taste().difference(result_.kind, own.value - other.value, result_.decimals),
+          {}};
 }
 
 QString ResultLabel::rangeText() const {
@@ -163,11 +160,11 @@ QString ResultLabel::rangeText() const {
 }
 
 QString ResultLabel::shownText() const {
-  if (number_.isEmpty()) return after_;
-  QString text = number_;
+  if (told_.number.isEmpty()) return told_.after;
+  QString text = told_.number;
   const QString unit = document_.taste().unit(result_.kind);
   if (!unit.isEmpty()) text += QChar(u' ') + unit;
-  return after_.isEmpty() ? text : text + QChar(u' ') + after_;
+  return told_.after.isEmpty() ? text : text + QChar(u' ') + told_.after;
 }
 
 QString ResultLabel::tip() const {
@@ -199,7 +196,7 @@ void ResultLabel::ask() {
 
 QSize ResultLabel::sizeHint() const {
   const QFontMetrics metrics = fontMetrics();
-  return {metrics.horizontalAdvance(QStringLiteral("00\u202F000.00 ± 0.00")),
+  return {metrics.horizontalAdvance(QStringLiteral("00\u202F000.000 ± 0.000")),
           metrics.height() + metrics.height() / 2};
 }
 
@@ -225,23 +222,24 @@ void ResultLabel::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   const QFontMetrics metrics = fontMetrics();
   const QString mark = fromCore(document_.taste().style().decimalMark);
-  const QString whole = number_.section(mark, 0, 0);
-  int x = number_.isEmpty()
+  const QString whole = told_.number.section(mark, 0, 0);
+  int x = told_.number.isEmpty()
               ? 0
               : std::max(0, ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(whole));
   const QRect area = rect().adjusted(x, 0, 0, 0);
   painter.setPen(ink::text(palette()));
-  painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, number_);
+  painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, told_.number);
   if (hasFocus() || underMouse()) {
     const int below = (height() + metrics.height()) / 2 - metrics.descent() / 2;
     painter.setPen(QPen(ink::accent(palette()), std::max(1, metrics.lineWidth())));
-    const QString line = number_.isEmpty() ? after_ : number_;
+    const QString line = told_.number.isEmpty() ? told_.after : told_.number;
     painter.drawLine(x, below, std::min(x + metrics.horizontalAdvance(line), width()), below);
   }
-  if (!number_.isEmpty()) x += metrics.horizontalAdvance(number_ + QChar(u' '));
+  if (!told_.number.isEmpty()) x += metrics.horizontalAdvance(told_.number + QChar(u' '));
+  const QString rest = metrics.elidedText(told_.after, Qt::ElideRight, width() - x);
+  if (!told_.number.isEmpty() && rest != told_.after) return;  // half a ± would be another one
   painter.setPen(ink::muted(palette()));
-  painter.drawText(rect().adjusted(x, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
-                   metrics.elidedText(after_, Qt::ElideRight, width() - x));
+  painter.drawText(rect().adjusted(x, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, rest);
 }
 
 }  // namespace strokewright::ui

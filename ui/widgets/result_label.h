@@ -46,9 +46,15 @@ class ResultLabel final : public QAbstractButton {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  struct Told {
+    QString number;  ///< "1.00", empty: there is none
+    QString after;   ///< "± 0.06", or the words that stand instead of a number
+    bool operator==(const Told&) const = default;
+  };
+
   void refresh();
-  void tellResult();
-  void tellDifference();
+  Told tellResult() const;
+  Told tellDifference() const;
   const describe::Cell& cellOf(int engine) const;
   QString rangeText() const;
   QString tip() const;
@@ -59,8 +65,7 @@ class ResultLabel final : public QAbstractButton {
   const describe::Result& result_;
   int cylinder_;
   int comparedWith_ = -1;
-  QString number_;  ///< "1.00", empty: there is none
-  QString after_;   ///< "± 0.06", or the words that stand instead of a number
+  Told told_;
 };
 
 }  // namespace strokewright::ui

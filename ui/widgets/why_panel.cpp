@@ -32,6 +32,9 @@ WhyPanel::WhyPanel(Document& document, QWidget* parent)
       back_(flatButton(tr("Back"), this)) {
   setFrameShape(QFrame::NoFrame);
   text_->setFrameShape(QFrame::NoFrame);
+  QPalette clear;
+  clear.setColor(QPalette::Base, Qt::transparent);
+  text_->setPalette(clear);
   text_->setOpenLinks(false);
   text_->setAccessibleName(tr("How the number was worked out"));
   auto* close = flatButton(tr("Close"), this);

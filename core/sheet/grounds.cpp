@@ -1,0 +1,109 @@
+#include "core/sheet/grounds.h"
+
+#include <cstddef>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/describe/wording.h"
+#include "core/sheet/words.h"
+
+namespace strokewright::sheet {
+namespace {
+
+using describe::Input;
+using describe::Origin;
+using describe::Reads;
+using describe::Result;
+using units::Kind;
+
+using Names = std::vector<std::string>;
+
+/// Every entry that the results of the engine read, its own and the donor's.
+Reads readsOf(const assess::Assessment& assessment, int engine) {
+  Reads all;
+  const describe::Evaluation& evaluation = assessment.evaluation();
+  for (const Result* result : evaluation.catalogue().results()) {
+    const int count = result->per == describe::Per::Engine ? 1 : evaluation.cylinders(engine);
+    for (int i = 0; i < count; ++i) all |= assessment(engine, *result, i).notes.read;
+  }
+  return all;
+}
+
+/// Choices and counts are not measured, so their origin says nothing.
+bool hasOrigin(const Input& input) {
+  return input.kind != Kind::Choice && input.kind != Kind::Count;
+}
+
+template <typename Read>
+void addEntries(Names& names, const model::Engine& engine, Origin origin, const Read& read,
+                std::string_view whose) {
+  for (const auto& [input, entry] : engine.entries) {
+    const bool counts = entry.known() && entry.origin == origin && hasOrigin(*input) &&
+                        read.test(static_cast<std::size_t>(input->number));
+    if (counts) names.push_back(std::string(whose) + inSentence(input->label));
+  }
+}
+
+Names entriesFrom(const assess::Assessment& assessment, int engine, Origin origin,
+                  const Reads& reads) {
+  const auto& engines = assessment.project().engines;
+  const int donor = assessment.evaluation().referenceDonor();
+  Names names;
+  addEntries(names, engines[static_cast<std::size_t>(engine)], origin, reads.own, "");
+  if (donor >= 0 && donor != engine) {
+    addEntries(names, engines[static_cast<std::size_t>(donor)], origin, reads.donor, "donor's ");
+  }
+  return names;
+}
+
+/// Numbers that stand by default: those that are zero, by name, or the others with their values.
+Names defaults(const assess::Assessment& assessment, const units::Style& style, int engine,
+               const Reads& reads, bool zero) {
+  const describe::Evaluation& evaluation = assessment.evaluation();
+  Names names;
+  for (const Input* input : evaluation.catalogue().inputs()) {
+    if (!reads.own.test(static_cast<std::size_t>(input->number)) || !hasOrigin(*input)) continue;
+    if (evaluation.inputGiven(engine, *input) || !evaluation.inputStands(engine, *input)) continue;
+    const double value = evaluation.inputValue(engine, *input);
+    if ((value == 0.0) != zero) continue;
+    std::string name = inSentence(input->label);
+    if (!zero) name += " " + wordValue(*input, value, style);
+    names.push_back(std::move(name));
+  }
+  return names;
+}
+
+}  // namespace
+
+std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine) {
+  const Reads reads = readsOf(assessment, engine);
+  Names sentences;
+  const auto say = [&](std::string_view what, Names names) {
+    if (names.empty()) return;
+    sentences.push_back(std::string(what) + ": " + namesOf(std::move(names)) + ".");
+  };
+  constexpr std::pair<Origin, std::string_view> kOrigins[] = {
+      {Origin::Assumed, "Assumed or decided"}, {Origin::MakersBook, "From the maker's book"},
+      {Origin::Catalogue, "From a catalogue"}, {Origin::Computed, "Computed"},
+      {Origin::NotSaid, "No origin said"},
+  };
+  for (const auto& [origin, what] : kOrigins) {
+    say(what, entriesFrom(assessment, engine, origin, reads));
+  }
+  say("By default", defaults(assessment, style, engine, reads, false));
+  say("Taken as none", defaults(assessment, style, engine, reads, true));
+  return join(sentences, " ");
+}
+
+std::string waitsFor(const assess::Assessment& assessment, int engine) {
+  Names names;
+  for (const Input* input : assessment.evaluation().catalogue().inputs()) {
+    const int count = assessment.waiting(engine, *input);
+    if (count > 0) names.push_back(inSentence(input->label) + " (" + std::to_string(count) + ")");
+  }
+  if (names.empty()) return {};
+  return "Not entered yet, and how many results wait for it: " + namesOf(std::move(names)) + ".";
+}
+
+}  // namespace strokewright::sheet

@@ -1,0 +1,191 @@
+#include "core/sheet/numbers.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <utility>
+
+#include "core/describe/wording.h"
+#include "core/sheet/words.h"
+
+namespace strokewright::sheet {
+namespace {
+
+using describe::Cell;
+using describe::Evaluation;
+using describe::Input;
+using describe::Result;
+using describe::State;
+using units::Kind;
+
+/// A number and how it is written.
+struct Written {
+  double value;
+  std::string text;
+};
+
+/// Said once where every cylinder says the same, listed otherwise.
+Text listed(const std::vector<Written>& all) {
+  std::vector<std::string> texts;
+  for (const Written& it : all) texts.push_back(it.text);
+  if (std::ranges::all_of(texts, [&](const auto& it) { return it == texts[0]; })) {
+    return {texts[0], {}};
+  }
+  const auto [least, most] = std::ranges::minmax_element(all, {}, &Written::value);
+  return {join(texts, " · "), least->text + " … " + most->text};
+}
+
+/// Said only where every cylinder says the same.
+std::string sameInAll(const std::vector<std::string>& texts) {
+  const bool same = std::ranges::all_of(texts, [&](const auto& it) { return it == texts[0]; });
+  return same ? texts[0] : std::string();
+}
+
+}  // namespace
+
+int Numbers::cylinders(int engine, const Result& result) const {
+  return result.per == describe::Per::Engine ? 1 : assessment_.evaluation().cylinders(engine);
+}
+
+bool Numbers::isValue(int engine, const Result& result) const {
+  for (int i = 0; i < cylinders(engine, result); ++i) {
+    if (assessment_(engine, result, i).state != State::Value) return false;
+  }
+  return true;
+}
+
+bool Numbers::isEverywhere(int engine, const Result& result, double value) const {
+  if (!isValue(engine, result)) return false;
+  for (int i = 0; i < cylinders(engine, result); ++i) {
+    if (assessment_(engine, result, i).value != value) return false;
+  }
+  return true;
+}
+
+std::string Numbers::one(int engine, const Result& result, int cylinder) const {
+  const Cell& cell = assessment_(engine, result, cylinder);
+  if (cell.state != State::Value) return std::string(kNothing);
+  if (result.kind == Kind::Choice) return wordValue(result, cell.value, style_);
+  return style_.number(result.kind, cell.value, result.decimals);
+}
+
+std::string Numbers::one(int engine, const Input& input, int cylinder) const {
+  const Evaluation& evaluation = assessment_.evaluation();
+  const bool known = evaluation.inputGiven(engine, input, cylinder) ||
+                     evaluation.inputStands(engine, input, cylinder);
+  if (!known) return std::string(kNothing);
+  return style_.number(input.kind, evaluation.inputValue(engine, input, cylinder));
+}
+
+Text Numbers::text(int engine, const Result& result) const {
+  std::vector<Written> all;
+  for (int i = 0; i < cylinders(engine, result); ++i) {
+    const Cell& cell = assessment_(engine, result, i);
+    if (cell.state == State::Waits) return waiting(engine, result, i);
+    all.push_back({cell.value, one(engine, result, i)});
+  }
+  return listed(all);
+}
+
+Text Numbers::waiting(int engine, const Result& result, int cylinder) const {
+  const auto waits = assessment_.waitsFor(engine, result, cylinder);
+  if (waits.empty()) return {"waits", {}};
+  std::string name = waits.front().donors ? "the donor's " : "";
+  name += inSentence(waits.front().input->label);
+  if (waits.size() > 1) name += " and " + std::to_string(waits.size() - 1) + " more";
+  return {"waits for " + name, "waits"};
+}
+
+Text Numbers::text(int engine, const Input& input, Zeros zeros) const {
+  const Evaluation& evaluation = assessment_.evaluation();
+  std::vector<Written> all;
+  for (int i = 0; i < evaluation.cylinders(engine); ++i) {
+    std::string number = one(engine, input, i);
+    if (zeros == Zeros::Dropped) number = withoutZeros(std::move(number));
+    all.push_back({evaluation.inputValue(engine, input, i), std::move(number)});
+  }
+  return listed(all);
+}
+
+Text Numbers::twice(int engine, const Result& result, Zeros zeros) const {
+  if (!isValue(engine, result)) return text(engine, result);
+  std::vector<Written> all;
+  for (int i = 0; i < cylinders(engine, result); ++i) {
+    const double value = 2.0 * assessment_(engine, result, i).value;
+    std::string number = style_.number(result.kind, value);
+    if (zeros == Zeros::Dropped) number = withoutZeros(std::move(number));
+    all.push_back({value, std::move(number)});
+  }
+  return listed(all);
+}
+
+Text Numbers::tolerance(int engine, const Result& result) const {
+  double likely = 0.0;
+  double worst = 0.0;
+  for (int i = 0; i < cylinders(engine, result); ++i) {
+    likely = std::max(likely, assessment_(engine, result, i).likely);
+    worst = std::max(worst, assessment_(engine, result, i).worst);
+  }
+  if (!isValue(engine, result) || worst <= 0.0) return {std::string(kNothing), {}};
+  return {style_.number(result.kind, likely, result.decimals) + " / " +
+              style_.number(result.kind, worst, result.decimals),
+          {}};
+}
+
+Text Numbers::worstRange(int engine, const Result& result) const {
+  if (!isValue(engine, result)) return {std::string(kNothing), {}};
+  double least = assessment_(engine, result).value;
+  double most = least;
+  for (int i = 0; i < cylinders(engine, result); ++i) {
+    const Cell& cell = assessment_(engine, result, i);
+    least = std::min(least, cell.value - cell.worst);
+    most = std::max(most, cell.value + cell.worst);
+  }
+  return {style_.number(result.kind, least, result.decimals) + " … " +
+              style_.number(result.kind, most, result.decimals),
+          {}};
+}
+
+std::string Numbers::difference(int engine, int donor, const Result& result) const {
+  if (result.kind == Kind::Choice || !isValue(engine, result) || !isValue(donor, result)) return {};
+  if (cylinders(engine, result) != cylinders(donor, result)) return {};
+  std::vector<std::string> texts;
+  for (int i = 0; i < cylinders(engine, result); ++i) {
+    const double by = assessment_(engine, result, i).value - assessment_(donor, result, i).value;
+    texts.push_back(style_.difference(result.kind, by, result.decimals));
+  }
+  return sameInAll(texts);
+}
+
+std::string Numbers::difference(int engine, int donor, const Input& input) const {
+  const Evaluation& evaluation = assessment_.evaluation();
+  if (evaluation.cylinders(engine) != evaluation.cylinders(donor)) return {};
+  std::vector<std::string> texts;
+  for (int i = 0; i < evaluation.cylinders(engine); ++i) {
+    if (!evaluation.inputStands(engine, input, i)) return {};
+    if (!evaluation.inputStands(donor, input, i)) return {};
+    texts.push_back(style_.difference(input.kind, evaluation.inputValue(engine, input, i) -
+                                                      evaluation.inputValue(donor, input, i)));
+  }
+  return sameInAll(texts);
+}
+
+Text Numbers::together(const std::vector<Text>& parts, std::string_view between) {
+  std::vector<std::string> texts;
+  for (const Text& part : parts) {
+    if (part.brief == "waits") return part;
+    texts.push_back(part.brief.empty() ? part.full : part.brief);
+  }
+  const bool nothing = std::ranges::all_of(texts, [](const auto& it) { return it == kNothing; });
+  return {nothing ? std::string(kNothing) : join(texts, between), {}};
+}
+
+std::string Numbers::withoutZeros(std::string number) const {
+  if (number.find(style_.decimalMark) == std::string::npos) return number;
+  number.erase(number.find_last_not_of('0') + 1);
+  if (number.ends_with(style_.decimalMark)) {
+    number.erase(number.size() - style_.decimalMark.size());
+  }
+  return number;
+}
+
+}  // namespace strokewright::sheet

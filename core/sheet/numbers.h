@@ -1,0 +1,59 @@
+#pragma once
+/// Entries and results as the cells of the sheet's table.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/assess/assess.h"
+#include "core/sheet/sheet.h"
+#include "core/units/style.h"
+
+namespace strokewright::sheet {
+
+/// What stands where there is no number.
+inline constexpr std::string_view kNothing = "–";
+
+/// How the zeros at the end of a number are treated.
+enum class Zeros { Kept, Dropped };
+
+class Numbers {
+ public:
+  /// Both outlive it.
+  Numbers(const assess::Assessment& assessment, const units::Style& style)
+      : assessment_(assessment), style_(style) {}
+
+  /// The result has a number in every cylinder of the engine.
+  bool isValue(int engine, const describe::Result& result) const;
+  /// It is this number in every cylinder.
+  bool isEverywhere(int engine, const describe::Result& result, double value) const;
+
+  Text text(int engine, const describe::Result& result) const;
+  Text text(int engine, const describe::Input& input, Zeros zeros = Zeros::Kept) const;
+  /// Twice a length that is a result: a stroke from its throw.
+  Text twice(int engine, const describe::Result& result, Zeros zeros) const;
+  /// "likely / worst case", the largest of all cylinders.
+  Text tolerance(int engine, const describe::Result& result) const;
+  /// From the least to the most that the worst case leaves, over all cylinders.
+  Text worstRange(int engine, const describe::Result& result) const;
+
+  /// One number for all cylinders, with its sign; empty where there is none.
+  std::string difference(int engine, int donor, const describe::Result& result) const;
+  std::string difference(int engine, int donor, const describe::Input& input) const;
+
+  /// Several numbers in one cell; those that differ between cylinders as a range.
+  static Text together(const std::vector<Text>& parts, std::string_view between);
+  /// "68.00" becomes "68", "68.50" becomes "68.5".
+  std::string withoutZeros(std::string number) const;
+
+ private:
+  int cylinders(int engine, const describe::Result& result) const;
+  std::string one(int engine, const describe::Result& result, int cylinder) const;
+  std::string one(int engine, const describe::Input& input, int cylinder) const;
+  Text waiting(int engine, const describe::Result& result, int cylinder) const;
+
+  const assess::Assessment& assessment_;
+  const units::Style& style_;
+};
+
+}  // namespace strokewright::sheet

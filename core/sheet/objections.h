@@ -1,0 +1,19 @@
+#pragma once
+/// What speaks against the engines of a sheet.
+
+#include <span>
+#include <vector>
+
+#include "core/assess/assess.h"
+#include "core/sheet/sheet.h"
+#include "core/units/style.h"
+
+namespace strokewright::sheet {
+
+/// All findings, the heaviest first, and the refusals that no finding has said. What is said of
+/// several engines stands once.
+/// @param engines the one the sheet is about first; what is said of others bears their names.
+std::vector<Objection> objectionsOf(const assess::Assessment& assessment, const units::Style& style,
+                                    std::span<const int> engines);
+
+}  // namespace strokewright::sheet

@@ -1,0 +1,41 @@
+#include "core/sheet/words.h"
+
+#include <cstddef>
+
+namespace strokewright::sheet {
+namespace {
+
+constexpr std::size_t kMostNames = 12;
+
+bool isLower(char letter) { return letter >= 'a' && letter <= 'z'; }
+bool isUpper(char letter) { return letter >= 'A' && letter <= 'Z'; }
+
+}  // namespace
+
+std::string join(const std::vector<std::string>& parts, std::string_view between) {
+  std::string text;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (i > 0) text += between;
+    text += parts[i];
+  }
+  return text;
+}
+
+std::string namesOf(std::vector<std::string> names) {
+  if (names.size() > kMostNames) {
+    const std::size_t rest = names.size() - kMostNames + 1;
+    names.resize(kMostNames - 1);
+    names.push_back("and " + std::to_string(rest) + " more");
+  }
+  return join(names, "; ");
+}
+
+std::string inSentence(std::string_view label) {
+  std::string text(label);
+  if (text.size() > 1 && isUpper(text[0]) && isLower(text[1])) {
+    text[0] = static_cast<char>(text[0] - 'A' + 'a');
+  }
+  return text;
+}
+
+}  // namespace strokewright::sheet

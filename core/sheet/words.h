@@ -1,0 +1,19 @@
+#pragma once
+/// Lists and names inside sentences.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace strokewright::sheet {
+
+/// The parts one after another with something between them.
+std::string join(const std::vector<std::string>& parts, std::string_view between);
+
+/// Names of a list, separated by semicolons; where there are very many the last ones are counted.
+std::string namesOf(std::vector<std::string> names);
+
+/// "Bore" becomes "bore"; abbreviations keep their capitals.
+std::string inSentence(std::string_view label);
+
+}  // namespace strokewright::sheet

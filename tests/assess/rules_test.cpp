@@ -1,0 +1,1059 @@
+/// What people type wrong, row by row: the sentence, its weight, what it offers, and what becomes
+/// of the results. The limits behind the rows are common practice, no published source.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <optional>
+#include <ostream>
+
+#include "tests/assess/rules_fixture.h"
+#include "tests/bench_units.h"
+
+namespace strokewright::assess {
+namespace {
+
+using bench::deg;
+using bench::g;
+using bench::inch;
+using bench::ml;
+using bench::mm;
+using bench::mm2;
+using bench::rpm;
+using describe::Finding;
+using describe::Mend;
+using describe::Origin;
+using describe::State;
+using describe::Weight;
+using testing::HasSubstr;
+
+struct Typed {
+  const char* key;
+  const char* text;
+  Origin origin = Origin::NotSaid;
+};
+
+/// What an entry holds once the offer is taken.
+struct Holds {
+  const char* key;
+  std::vector<double> values;  // [SI] none: cleared
+};
+
+struct Stands {
+  const char* result;
+  State state;
+};
+
+struct Row {
+  const char* name;
+  const char* sample;
+  std::vector<Typed> typed;
+  Weight weight;
+  const char* rule;
+  const char* about;
+  std::vector<const char*> says;
+  std::vector<Holds> offers = {};   // of the first mend; none: nothing is offered
+  std::vector<Stands> stands = {};  // results afterwards, as the slip was left
+  int engine = 1;
+  friend void PrintTo(const Row& row, std::ostream* out) { *out << row.name; }
+};
+
+class SlipOfThePen : public testing::TestWithParam<Row> {
+ protected:
+  SlipOfThePen() : project_(sample(GetParam().sample)) {
+    for (const Typed& typed : GetParam().typed) type(engine(), typed.key, typed.text, typed.origin);
+  }
+
+  model::Engine& engine() { return project_.engines[static_cast<std::size_t>(GetParam().engine)]; }
+  const Finding* found(const Assessment& assessment) const {
+    return findingOf(assessment, GetParam().engine, GetParam().rule, GetParam().about);
+  }
+
+  model::Project project_;
+};
+
+TEST_P(SlipOfThePen, IsSaidWithItsNumbers) {
+  const Row& row = GetParam();
+  const Assessment assessment(project_);
+  const Finding* finding = found(assessment);
+  ASSERT_NE(finding, nullptr) << testing::PrintToString(rulesThatSpeak(assessment, row.engine));
+  EXPECT_EQ(finding->weight, row.weight);
+  EXPECT_FALSE(finding->source.empty());
+  for (const char* number : row.says) EXPECT_THAT(told(*finding), HasSubstr(number));
+}
+
+TEST_P(SlipOfThePen, StaysAsTyped) {
+  for (const Typed& typed : GetParam().typed) {
+    const describe::Input& input = *catalogue().findInput(typed.key);
+    if (input.kind == units::Kind::Choice && engine()[input].known()) continue;
+    EXPECT_EQ(engine()[input].text, typed.text);
+  }
+}
+
+TEST_P(SlipOfThePen, LeavesTheResultsAsTheyShouldBe) {
+  const Assessment assessment(project_);
+  for (const Stands& stands : GetParam().stands) {
+    const describe::Result& result = *catalogue().findResult(stands.result);
+    EXPECT_EQ(assessment(GetParam().engine, result).state, stands.state) << stands.result;
+  }
+}
+
+TEST_P(SlipOfThePen, IsMendedByWhatItOffers) {
+  const Row& row = GetParam();
+  std::optional<Mend> mend;
+  {
+    const Assessment assessment(project_);
+    const Finding* finding = found(assessment);
+    ASSERT_NE(finding, nullptr);
+    ASSERT_EQ(finding->mends.empty(), row.offers.empty());
+    if (!finding->mends.empty()) mend = finding->mends.front();
+  }
+  if (!mend) return;
+  for (const auto& [input, text] : mend->entries) type(engine(), input->key, text);
+  EXPECT_EQ(found(Assessment(project_)), nullptr) << "still said";
+  for (const Holds& holds : row.offers) {
+    const std::vector<double>& values = engine()[*catalogue().findInput(holds.key)].values;
+    ASSERT_EQ(values.size(), holds.values.size()) << holds.key;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+      EXPECT_NEAR(values[i], holds.values[i], 1e-9 * std::abs(holds.values[i])) << holds.key;
+    }
+  }
+}
+
+constexpr const char* kTansy = "tansy-270";
+constexpr const char* kBurdock = "burdock-719";
+constexpr const char* kTeasel = "teasel-125";
+constexpr const char* kCulvert = "culvert-1040";
+
+std::string nameOf(const testing::TestParamInfo<Row>& row) { return row.param.name; }
+
+INSTANTIATE_TEST_SUITE_P(
+    BoreThrowAndRod, SlipOfThePen,
+    testing::Values(Row{.name = "BoreInInches",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "2.992"}},
+                        .weight = Weight::Objects,
+                        .rule = "unusual",
+                        .about = "bore_m",
+                        .says = {"2.992 mm", "Inches", "76.00 mm", "donor"},
+                        .offers = {{"bore_m", {2.992 * inch}}},
+                        .stands = {{"displacement_m3", State::Value}}},
+                    Row{.name = "BoreOfThreeInches",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "3.0"}},
+                        .weight = Weight::Objects,
+                        .rule = "unusual",
+                        .about = "bore_m",
+                        .says = {"3.00 mm", "Inches", "76.20 mm", "76.00 mm"},
+                        .offers = {{"bore_m", {76.2 * mm}}}},
+                    Row{.name = "BoreInCentimetres",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "7.6"}},
+                        .weight = Weight::Objects,
+                        .rule = "unusual",
+                        .about = "bore_m",
+                        .says = {"7.60 mm", "Centimetres", "76.00 mm"},
+                        .offers = {{"bore_m", {76 * mm}}}},
+                    Row{.name = "OneBoreOfThreeInCentimetres",
+                        .sample = kBurdock,
+                        .typed = {{"bore_m", "68.0; 6.8; 68.0"}},
+                        .weight = Weight::Objects,
+                        .rule = "unusual",
+                        .about = "bore_m",
+                        .says = {"6.80 mm", "Centimetres", "68.00 mm"},
+                        .offers = {{"bore_m", {68 * mm, 68 * mm, 68 * mm}}}},
+                    Row{.name = "BoreInMetres",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "0.076"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "bore_m",
+                        .says = {"0.076 mm", "cannot be", "Metres", "76.00 mm"},
+                        .offers = {{"bore_m", {76 * mm}}},
+                        .stands = {{"displacement_m3", State::Refused},
+                                   {"squish_gap_m", State::Value},
+                                   {"compression_ratio", State::Refused}}},
+                    Row{.name = "NegativeBore",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "-76"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "bore_m",
+                        .says = {"−76.00 mm", "cannot be"},
+                        .stands = {{"displacement_m3", State::Refused}}},
+                    Row{.name = "NegativeStroke",
+                        .sample = kTansy,
+                        .typed = {{"throw_m", ""}, {"stroke_m", "-74"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "stroke_m",
+                        .says = {"−74.00 mm", "cannot be"},
+                        .stands = {{"true_stroke_m", State::Refused}}},
+                    Row{.name = "NegativeRod",
+                        .sample = kTansy,
+                        .typed = {{"rod_length_m", "-126.5"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "rod_length_m",
+                        .says = {"−126.50 mm", "cannot be"},
+                        .stands = {{"rod_ratio", State::Refused}}},
+                    Row{.name = "StrokeWithTheWrongUnit",
+                        .sample = kTansy,
+                        .typed = {{"throw_m", ""}, {"stroke_m", "66 in"}},
+                        .weight = Weight::Forbids,
+                        .rule = "unusual",
+                        .about = "stroke_m",
+                        .says = {"1676.40 mm", "Millimetres", "66.00 mm"},
+                        .offers = {{"stroke_m", {66 * mm}}}},
+                    Row{.name = "ThrowTypedAsStroke",
+                        .sample = kTansy,
+                        .typed = {{"throw_m", ""}, {"stroke_m", "34"}},
+                        .weight = Weight::Objects,
+                        .rule = "throw_for_stroke",
+                        .about = "stroke_m",
+                        .says = {"34.00 mm", "half the donor's", "68.00 mm", "throw"},
+                        .offers = {{"throw_m", {34 * mm}}, {"stroke_m", {}}}},
+                    Row{.name = "DonorsStrokeTypedAsThrow",
+                        .sample = kTansy,
+                        .typed = {{"throw_m", "68"}},
+                        .weight = Weight::Forbids,
+                        .rule = "stroke_for_throw",
+                        .about = "throw_m",
+                        .says = {"68.00 mm", "ruins the web", "34.00 mm"},
+                        .offers = {{"throw_m", {34 * mm}}}},
+                    Row{.name = "StrokeTypedAsThrow",
+                        .sample = kBurdock,
+                        .typed = {{"throw_m", "66"}},
+                        .weight = Weight::Forbids,
+                        .rule = "stroke_for_throw",
+                        .about = "throw_m",
+                        .says = {"66.00 mm", "132.00 mm", "0.89", "33.00 mm"},
+                        .offers = {{"throw_m", {33 * mm}}}},
+                    Row{.name = "ThrowAndStrokeThatDoNotAgree",
+                        .sample = kTansy,
+                        .typed = {{"stroke_m", "75"}},
+                        .weight = Weight::Objects,
+                        .rule = "throw_against_stroke",
+                        .about = "throw_m",
+                        .says = {"37.000 mm", "75.000 mm", "37.500 mm"},
+                        .offers = {{"throw_m", {37 * mm}}, {"stroke_m", {}}}},
+                    Row{.name = "RodTooShortToTurn",
+                        .sample = kTansy,
+                        .typed = {{"throw_m", "40"}, {"rod_length_m", "38"}},
+                        .weight = Weight::Forbids,
+                        .rule = "refused",
+                        .about = "throw_m",
+                        .says = {"38.00 mm", "cannot turn", "40.00 mm", "offset"},
+                        .stands = {{"squish_gap_m", State::Refused},
+                                   {"mean_piston_speed_m_s", State::Refused},
+                                   {"bob_weight_kg", State::Value}}},
+                    Row{.name = "OffsetThatLeavesNoBottomDeadCentre",
+                        .sample = kTansy,
+                        .typed = {{"cylinder_offset_m", "90"},
+                                  {"cylinder_offset_side", "away_from_thrust_side"}},
+                        .weight = Weight::Forbids,
+                        .rule = "refused",
+                        .about = "throw_m",
+                        .says = {"126.50 mm", "cannot turn", "127.00 mm"},
+                        .stands = {{"true_stroke_m", State::Refused}}},
+                    Row{.name = "RodRatioBelowTheLimit",
+                        .sample = kTansy,
+                        .typed = {{"rod_length_m", "90.3"}},
+                        .weight = Weight::Objects,
+                        .rule = "rod_ratio",
+                        .about = "rod_length_m",
+                        .says = {"1.22", "24.2 °", "1.30"},
+                        .stands = {{"rod_ratio", State::Value}}},
+                    Row{.name = "ShortRod",
+                        .sample = kTansy,
+                        .typed = {{"rod_length_m", "104"}},
+                        .weight = Weight::Objects,
+                        .rule = "rod_ratio",
+                        .about = "rod_length_m",
+                        .says = {"1.41", "skirt"}},
+                    Row{.name = "RodOverTheEyesByItsRatio",
+                        .sample = kTansy,
+                        .typed = {{"rod_length_m", "214.6"}},
+                        .weight = Weight::Objects,
+                        .rule = "rod_over_the_eyes",
+                        .about = "rod_length_m",
+                        .says = {"2.90", "over the eyes"},
+                        .offers = {{"rod_length_m", {187.6 * mm}}}},
+                    Row{.name = "RodOverTheEyesByTheProudCrown",
+                        .sample = kTansy,
+                        .typed = {{"rod_length_m", "153.5"}},
+                        .weight = Weight::Objects,
+                        .rule = "crown_proud_by_the_eyes",
+                        .about = "rod_length_m",
+                        .says = {"2.07", "25.40 mm", "half of each eye"},
+                        .offers = {{"rod_length_m", {126.5 * mm}}}},
+                    Row{.name = "CompressionHeightToThePinsEdge",
+                        .sample = kTansy,
+                        .typed = {{"compression_height_m", "21.5"}},
+                        .weight = Weight::Objects,
+                        .rule = "crown_low_by_half_the_pin",
+                        .about = "compression_height_m",
+                        .says = {"9.00 mm lower", "18.00 mm", "edge"},
+                        .offers = {{"compression_height_m", {30.5 * mm}}}},
+                    Row{.name = "CompressionHeightToTheDome",
+                        .sample = kTansy,
+                        .typed = {{"compression_height_m", "33.5"}},
+                        .weight = Weight::Forbids,
+                        .rule = "squish_closes",
+                        .about = "head_gasket_m",
+                        .says = {"−2.10 mm", "top of the dome", "squish band", "crown volume"}},
+                    Row{.name = "LargeOffset",
+                        .sample = kTeasel,
+                        .typed = {{"cylinder_offset_m", "13"},
+                                  {"cylinder_offset_side", "away_from_thrust_side"}},
+                        .weight = Weight::Objects,
+                        .rule = "large_offset",
+                        .about = "cylinder_offset_m",
+                        .says = {"13.00 mm", "27.25 mm", "47.7 %"}},
+                    Row{.name = "PinOffsetWithASign",
+                        .sample = kTansy,
+                        .typed = {{"pin_offset_m", "-0.5"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "pin_offset_m",
+                        .says = {"−0.50 mm", "The side says the sign",
+                                 "0.50 mm towards the thrust side"},
+                        .offers = {{"pin_offset_m", {0.5 * mm}}, {"pin_offset_side", {0.0}}},
+                        .stands = {{"true_stroke_m", State::Refused}}},
+                    Row{.name = "PinOffsetWithoutItsSide",
+                        .sample = kTansy,
+                        .typed = {{"pin_offset_m", "0.5"}},
+                        .weight = Weight::Forbids,
+                        .rule = "pin_offset_side",
+                        .about = "pin_offset_side",
+                        .says = {"0.50 mm", "Top dead centre moves the other way"},
+                        .offers = {{"pin_offset_side", {0.0}}},
+                        .stands = {{"true_stroke_m", State::Waits}}},
+                    Row{.name = "CylinderOffsetWithoutItsSide",
+                        .sample = kTansy,
+                        .typed = {{"cylinder_offset_m", "4"}},
+                        .weight = Weight::Forbids,
+                        .rule = "cylinder_offset_side",
+                        .about = "cylinder_offset_side",
+                        .says = {"4.00 mm", "Top dead centre moves the other way"},
+                        .offers = {{"cylinder_offset_side", {0.0}}},
+                        .stands = {{"true_stroke_m", State::Waits}}}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
+    DeckAndStack, SlipOfThePen,
+    testing::Values(
+        Row{.name = "HalfTheMandrelLeftOut",
+            .sample = kTansy,
+            .typed = {{"seat_height_m", "107.7"}, {"deck_height_m", "195.6"}},
+            .weight = Weight::Forbids,
+            .rule = "two_routes_to_the_deck",
+            .about = "seat_height_m",
+            .says = {"12.50 mm", "25.00 mm mandrel"},
+            .offers = {{"seat_height_m", {120.2 * mm}}}},
+        Row{.name = "TwoWaysToTheDeckApart",
+            .sample = kTansy,
+            .typed = {{"deck_height_m", "195.2 ± 0.03"}},
+            .weight = Weight::Forbids,
+            .rule = "two_routes_to_the_deck",
+            .about = "seat_height_m",
+            .says = {"differ by 0.40 mm", "± of 0.10 mm", "195.60 mm", "195.20 mm"},
+            .stands = {{"squish_gap_m", State::Value}}},
+        Row{.name = "SpacerInTheDirectHeight",
+            .sample = kTansy,
+            .typed = {{"deck_height_m", "194.25"}},
+            .weight = Weight::Forbids,
+            .rule = "two_routes_to_the_deck",
+            .about = "seat_height_m",
+            .says = {"1.35 mm", "counts twice"},
+            .offers = {{"deck_height_m", {195.6 * mm}}}},
+        Row{.name = "SpacerInTheOnlyHeight",
+            .sample = kTeasel,
+            .typed = {{"seat_height_m", ""}, {"barrel_height_m", ""}, {"deck_height_m", "168.2"}},
+            .weight = Weight::Objects,
+            .rule = "spacer_counted_twice",
+            .about = "deck_height_m",
+            .says = {"168.20 mm", "1.40 mm", "counts twice"},
+            .offers = {{"deck_height_m", {166.8 * mm}}}},
+        Row{.name = "ProtrusionAddedTwice",
+            .sample = kBurdock,
+            .typed = {{"height_taken_to", "block_face"}},
+            .weight = Weight::Objects,
+            .rule = "height_taken_to_against_donor",
+            .about = "height_taken_to",
+            .says = {"0.04 mm", "added to a height that has it", "which face"},
+            .offers = {{"height_taken_to", {0.0}}}},
+        Row{.name = "ProtrusionLeftOut",
+            .sample = kCulvert,
+            .typed = {{"height_taken_to", "barrel_or_liner_top"}},
+            .weight = Weight::Objects,
+            .rule = "height_taken_to_against_donor",
+            .about = "height_taken_to",
+            .says = {"0.08 mm", "left out"},
+            .offers = {{"height_taken_to", {1.0}}}},
+        Row{.name = "ProtrusionWithoutItsFace",
+            .sample = kBurdock,
+            .typed = {{"height_taken_to", ""}},
+            .weight = Weight::Remarks,
+            .rule = "liner_protrusion_counted",
+            .about = "height_taken_to",
+            .says = {"0.04 mm", "not added"},
+            .offers = {{"height_taken_to", {0.0}}}},
+        Row{.name = "SkimWithoutItsMinus",
+            .sample = kTansy,
+            .typed = {{"spacer_m", "1.35"}},
+            .weight = Weight::Objects,
+            .rule = "spacer_sign",
+            .about = "spacer_m",
+            .says = {"A plate raises the block", "1.35 mm off", "Minus?"},
+            .offers = {{"spacer_m", {-1.35 * mm}}}},
+        Row{.name = "SpacerInThou",
+            .sample = kBurdock,
+            .typed = {{"spacer_m", "37.4"}},
+            .weight = Weight::Objects,
+            .rule = "spacer_thickness",
+            .about = "spacer_m",
+            .says = {"37.40 mm", "Thousandths of an inch", "0.95 mm"},
+            .offers = {{"spacer_m", {37.4e-3 * inch}}}},
+        Row{.name = "NegativeSpacer",
+            .sample = kTansy,
+            .typed = {{"spacer_m", "-1.35"}},
+            .weight = Weight::Remarks,
+            .rule = "skim",
+            .about = "spacer_m",
+            .says = {"−1.35 mm", "barrel foot", "deck", "127.85 mm"}},
+        Row{.name = "SpacerTooThinToBeAPlate",
+            .sample = kTansy,
+            .typed = {{"spacer_m", "0.15"}},
+            .weight = Weight::Objects,
+            .rule = "spacer_thickness",
+            .about = "spacer_m",
+            .says = {"0.15 mm", "not a plate", "0.80 mm", "0.40 mm instead of 0.25 mm"}},
+        Row{.name = "SpacerTooThick",
+            .sample = kBurdock,
+            .typed = {{"spacer_m", "14 mm"}},
+            .weight = Weight::Objects,
+            .rule = "spacer_thickness",
+            .about = "spacer_m",
+            .says = {"14.00 mm", "12.00 mm", "spigot", "studs", "cam drive"},
+            .offers = {{"spacer_m", {1.4 * mm}}}},
+        Row{.name = "BaseGasketFromThePacket",
+            .sample = kTeasel,
+            .typed = {{"base_gasket_m", "0.50", Origin::Catalogue}},
+            .weight = Weight::Objects,
+            .rule = "gasket_from_the_packet",
+            .about = "base_gasket_m",
+            .says = {"0.50 mm", "packet", "0.42 mm", "solder"}},
+        Row{.name = "HeadGasketFromThePacket",
+            .sample = kTansy,
+            .typed = {{"head_gasket_m", "0.80", Origin::Catalogue}},
+            .weight = Weight::Objects,
+            .rule = "gasket_from_the_packet",
+            .about = "head_gasket_m",
+            .says = {"0.80 mm", "packet", "0.68 mm", "solder"}},
+        Row{.name = "HeadGasketInMicrometres",
+            .sample = kTansy,
+            .typed = {{"head_gasket_m", "650"}},
+            .weight = Weight::Forbids,
+            .rule = "impossible",
+            .about = "head_gasket_m",
+            .says = {"650.00 mm", "cannot be", "Micrometres", "0.65 mm"},
+            .offers = {{"head_gasket_m", {0.65 * mm}}},
+            .stands = {{"squish_gap_m", State::Refused},
+                       {"spacer_to_make_m", State::Refused},
+                       {"deck_clearance_m", State::Value}}},
+        Row{.name = "HeadGasketWithAComma",
+            .sample = kTansy,
+            .typed = {{"head_gasket_m", "1,200"}},
+            .weight = Weight::Remarks,
+            .rule = "thousand_or_decimal",
+            .about = "head_gasket_m",
+            .says = {"“1,200”", "1.20 mm", "1200.00 mm"},
+            .stands = {{"squish_gap_m", State::Value}}},
+        Row{.name = "HeadGasketThickerThanTheSquish",
+            .sample = kTansy,
+            .typed = {{"head_gasket_m", "1.6"}, {"wanted_squish_m", "1.0"}, {"spacer_m", ""}},
+            .weight = Weight::Objects,
+            .rule = "gasket_over_squish",
+            .about = "head_gasket_m",
+            .says = {"1.60 mm", "1.00 mm", "0.60 mm proud", "77.50 mm"}},
+        Row{.name = "GasketBoreAsARadius",
+            .sample = kTansy,
+            .typed = {{"head_gasket_bore_m", "38.75"}},
+            .weight = Weight::Forbids,
+            .rule = "gasket_bore",
+            .about = "head_gasket_bore_m",
+            .says = {"38.75 mm", "radius", "77.50 mm"},
+            .offers = {{"head_gasket_bore_m", {77.5 * mm}}}},
+        Row{.name = "GasketOverhangsTheBore",
+            .sample = kBurdock,
+            .typed = {{"bore_m", "66"}, {"head_gasket_bore_m", "65.0"}},
+            .weight = Weight::Forbids,
+            .rule = "gasket_bore",
+            .about = "head_gasket_bore_m",
+            .says = {"65.00 mm", "66.00 mm", "0.50 mm all round"}},
+        Row{.name = "GasketLeavesTheBoreOpen",
+            .sample = kTansy,
+            .typed = {{"head_gasket_bore_m", "82"}},
+            .weight = Weight::Objects,
+            .rule = "gasket_bore",
+            .about = "head_gasket_bore_m",
+            .says = {"82.00 mm", "3.00 mm all round"}},
+        Row{.name = "SquishWantedInInches",
+            .sample = kTansy,
+            .typed = {{"wanted_squish_m", "0.035"}},
+            .weight = Weight::Objects,
+            .rule = "unusual",
+            .about = "wanted_squish_m",
+            .says = {"0.035 mm", "Inches", "0.889 mm"},
+            .offers = {{"wanted_squish_m", {0.035 * inch}}}},
+        Row{.name = "SquishClosesAtWorstCase",
+            .sample = kTansy,
+            .typed = {{"spacer_m", "-2.12 ± 0.01"}},
+            .weight = Weight::Forbids,
+            .rule = "squish_closes",
+            .about = "head_gasket_m",
+            .says = {"0.13 mm", "−0.02 mm", "can touch the head"},
+            .stands = {{"squish_gap_m", State::Value}}},
+        Row{.name = "SquishTight",
+            .sample = kTansy,
+            .typed = {{"spacer_m", "-1.65 ± 0.01"}},
+            .weight = Weight::Objects,
+            .rule = "squish_range",
+            .about = "head_gasket_m",
+            .says = {"0.60 mm", "0.80 mm"}},
+        Row{.name = "SeatsApart",
+            .sample = kBurdock,
+            .typed = {{"seat_height_m", "98.12; 98.20; 98.29"}},
+            .weight = Weight::Objects,
+            .rule = "places_apart",
+            .about = "seat_height_m",
+            .says = {"cylinder 3", "0.17 mm", "0.15 mm", "Measure again"}},
+        Row{.name = "BaseGasketThinnerThanAny",
+            .sample = kTansy,
+            .typed = {{"base_gasket_m", "0.05"}},
+            .weight = Weight::Objects,
+            .rule = "thin_gasket",
+            .about = "base_gasket_m",
+            .says = {"0.05 mm", "none is fitted"}}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
+    Volumes, SlipOfThePen,
+    testing::Values(Row{.name = "ChamberATenth",
+                        .sample = kTansy,
+                        .typed = {{"chamber_volume_m3", "3.1"}},
+                        .weight = Weight::Objects,
+                        .rule = "compression_ratio_range",
+                        .about = "chamber_volume_m3",
+                        .says = {"53.", "3.10 ml", "factor of ten"},
+                        .offers = {{"chamber_volume_m3", {31 * ml}}},
+                        .stands = {{"compression_ratio", State::Value}}},
+                    Row{.name = "ChamberTenTimes",
+                        .sample = kTansy,
+                        .typed = {{"chamber_volume_m3", "310"}},
+                        .weight = Weight::Objects,
+                        .rule = "compression_ratio_range",
+                        .about = "chamber_volume_m3",
+                        .says = {"2.07", "310.00 ml", "factor of ten"},
+                        .offers = {{"chamber_volume_m3", {31 * ml}}}},
+                    Row{.name = "ChamberInLitres",
+                        .sample = kTansy,
+                        .typed = {{"chamber_volume_m3", "0.031"}},
+                        .weight = Weight::Objects,
+                        .rule = "compression_ratio_range",
+                        .about = "chamber_volume_m3",
+                        .says = {"0.031 ml", "litres"},
+                        .offers = {{"chamber_volume_m3", {31 * ml}}}},
+                    Row{.name = "RatioTooHigh",
+                        .sample = kCulvert,
+                        .typed = {{"crown_volume_m3", "20"}},
+                        .weight = Weight::Objects,
+                        .rule = "compression_ratio_range",
+                        .about = "chamber_volume_m3",
+                        .says = {"31.8", "14 to 23", "check the volumes"}},
+                    Row{.name = "DishTypedAsDome",
+                        .sample = kBurdock,
+                        .typed = {{"crown_volume_sense", "takes"}},
+                        .weight = Weight::Objects,
+                        .rule = "crown_sense_against_donor",
+                        .about = "crown_volume_sense",
+                        .says = {"takes", "12.37", "11.20"},
+                        .offers = {{"crown_volume_sense", {1.0}}}},
+                    Row{.name = "CrownWithoutItsSense",
+                        .sample = kBurdock,
+                        .typed = {{"crown_volume_sense", ""}},
+                        .weight = Weight::Forbids,
+                        .rule = "crown_without_sense",
+                        .about = "crown_volume_sense",
+                        .says = {"1.20 ml", "dome", "dish"},
+                        .offers = {{"crown_volume_sense", {0.0}}},
+                        .stands = {{"compression_ratio", State::Waits}}},
+                    Row{.name = "InletClosingFromTop",
+                        .sample = kTansy,
+                        .typed = {{"inlet_closing_rad", "238"}},
+                        .weight = Weight::Objects,
+                        .rule = "inlet_closing_from_top",
+                        .about = "inlet_closing_rad",
+                        .says = {"238 ° after bottom", "58 ° after bottom"},
+                        .offers = {{"inlet_closing_rad", {58 * deg}}}},
+                    // The effective ratio cannot exceed the full one: the travel is at most the
+                    // stroke. A closing before bottom dead centre is what would be meant.
+                    Row{.name = "InletClosingBeforeBottom",
+                        .sample = kTansy,
+                        .typed = {{"inlet_closing_rad", "-58"}},
+                        .weight = Weight::Objects,
+                        .rule = "inlet_closing_before_bottom",
+                        .about = "inlet_closing_rad",
+                        .says = {"−58 °", "before bottom", "58 ° after"},
+                        .offers = {{"inlet_closing_rad", {58 * deg}}}},
+                    Row{.name = "InletClosingWithoutLift",
+                        .sample = kTansy,
+                        .typed = {{"inlet_closing_lift_m", ""}},
+                        .weight = Weight::Objects,
+                        .rule = "inlet_closing_without_lift",
+                        .about = "inlet_closing_lift_m",
+                        .says = {"58 °", "1.00 mm", "20 °"}},
+                    Row{.name = "ValvesOnATwoStroke",
+                        .sample = kTeasel,
+                        .typed = {{"inlet_valve_count", "2"}},
+                        .weight = Weight::Objects,
+                        .rule = "two_stroke_valves",
+                        .about = "inlet_valve_count",
+                        .says = {"kept, not used", "two-stroke"},
+                        .stands = {{"breathing_index", State::None}}}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
+    FitsAndMasses, SlipOfThePen,
+    testing::Values(
+        Row{.name = "PistonInKilograms",
+            .sample = kTansy,
+            .typed = {{"piston_mass_kg", "0.215"}},
+            .weight = Weight::Objects,
+            .rule = "unusual",
+            .about = "piston_mass_kg",
+            .says = {"0.215 g", "Kilograms", "215.0 g", "205.0 g"},
+            .offers = {{"piston_mass_kg", {215 * g}}},
+            .stands = {{"reciprocating_mass_kg", State::Value}}},
+        Row{.name = "PistonOfManyKilograms",
+            .sample = kTansy,
+            .typed = {{"piston_mass_kg", "215 kg"}},
+            .weight = Weight::Forbids,
+            .rule = "unusual",
+            .about = "piston_mass_kg",
+            .says = {"215 000.0 g", "Grams", "215.0 g"},
+            .offers = {{"piston_mass_kg", {215 * g}}}},
+        Row{.name = "PistonInOunces",
+            .sample = kTansy,
+            .typed = {{"piston_mass_kg", "7.58"}},
+            .weight = Weight::Objects,
+            .rule = "unusual",
+            .about = "piston_mass_kg",
+            .says = {"7.58 g", "Ounces", "214.9 g"},
+            .offers = {{"piston_mass_kg", {7.58 * 28.349523125 * g}}}},
+        Row{.name = "PistonForAnotherBore",
+            .sample = kTansy,
+            .typed = {{"piston_mass_kg", "1200"}},
+            .weight = Weight::Objects,
+            .rule = "piston_mass_for_its_bore",
+            .about = "piston_mass_kg",
+            .says = {"1200.0 g", "76.00 mm"}},
+        Row{.name = "CageOnOneScaleOnly",
+            .sample = kBurdock,
+            .typed = {{"rod_mass_kg", "322"}},
+            .weight = Weight::Forbids,
+            .rule = "rod_ends_against_whole",
+            .about = "rod_small_end_mass_kg",
+            .says = {"298.0 g", "322.0 g", "24.0 g apart", "the cage", "84.0 g", "214.0 g"}},
+        Row{.name = "RodEndsAgainstTheWhole",
+            .sample = kTansy,
+            .typed = {{"rod_mass_kg", "385"}},
+            .weight = Weight::Forbids,
+            .rule = "rod_ends_against_whole",
+            .about = "rod_small_end_mass_kg",
+            .says = {"365.0 g", "385.0 g", "20.0 g apart", "105.0 g", "260.0 g"}},
+        Row{.name = "RodEndsSwapped",
+            .sample = kTansy,
+            .typed = {{"rod_small_end_mass_kg", "260"}, {"rod_big_end_mass_kg", "105"}},
+            .weight = Weight::Objects,
+            .rule = "rod_ends_swapped",
+            .about = "rod_small_end_mass_kg",
+            .says = {"260.0 g", "105.0 g", "swapped"},
+            .offers = {{"rod_small_end_mass_kg", {105 * g}}, {"rod_big_end_mass_kg", {260 * g}}}},
+        Row{.name = "OneCirclip",
+            .sample = kTansy,
+            .typed = {{"circlip_mass_kg", "1"}},
+            .weight = Weight::Objects,
+            .rule = "one_circlip_weighed",
+            .about = "circlip_mass_kg",
+            .says = {"One clip or both", "1.0 g", "2.0 g"},
+            .offers = {{"circlip_mass_kg", {2 * g}}}},
+        Row{.name = "BalanceFactorAsAFraction",
+            .sample = kTansy,
+            .typed = {{"balance_factor", "0.5"}},
+            .weight = Weight::Objects,
+            .rule = "unusual",
+            .about = "balance_factor",
+            .says = {"0.5 %", "fraction", "50.0 %"},
+            .offers = {{"balance_factor", {0.5}}}},
+        Row{.name = "BalanceFactorOverAll",
+            .sample = kTansy,
+            .typed = {{"balance_factor", "120"}},
+            .weight = Weight::Objects,
+            .rule = "balance_factor_outside",
+            .about = "balance_factor",
+            .says = {"120.0 %", "0 to 100 %", "nothing wrong in the sum"},
+            .stands = {{"bob_weight_kg", State::Value}}},
+        Row{.name = "BalanceFactorBelowNought",
+            .sample = kTansy,
+            .typed = {{"balance_factor", "-5"}},
+            .weight = Weight::Objects,
+            .rule = "balance_factor_outside",
+            .about = "balance_factor",
+            .says = {"−5.0 %"}},
+        Row{.name = "GudgeonPinLargerThanItsEye",
+            .sample = kTansy,
+            .typed = {{"gudgeon_pin_diameter_m", "20.0"}},
+            .weight = Weight::Forbids,
+            .rule = "pin_in_small_end",
+            .about = "gudgeon_pin_diameter_m",
+            .says = {"20.00 mm", "18.00 mm"}},
+        Row{.name = "ThinBush",
+            .sample = kCulvert,
+            .typed = {{"small_end_bore_m", "36.2"}},
+            .weight = Weight::Objects,
+            .rule = "bush_wall",
+            .about = "small_end_bore_m",
+            .says = {"0.60 mm", "1.00 mm"}},
+        Row{.name = "CrankpinAndEyeSwapped",
+            .sample = kTansy,
+            .typed = {{"big_end_pin_diameter_m", "36"}, {"big_end_eye_diameter_m", "28"}},
+            .weight = Weight::Forbids,
+            .rule = "crankpin_in_eye",
+            .about = "big_end_pin_diameter_m",
+            .says = {"36.00 mm", "28.00 mm", "swapped"},
+            .offers = {{"big_end_pin_diameter_m", {28 * mm}},
+                       {"big_end_eye_diameter_m", {36 * mm}}}}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
+    LimitsAndSpeeds, SlipOfThePen,
+    testing::Values(Row{.name = "RingTenTimes",
+                        .sample = kTansy,
+                        .typed = {{"ring_width_m", "12"}},
+                        .weight = Weight::Objects,
+                        .rule = "ring_radial_depth",
+                        .about = "ring_width_m",
+                        .says = {"12.00 mm", "tenth", "1.20 mm"},
+                        .offers = {{"ring_width_m", {1.2 * mm}}}},
+                    Row{.name = "RingOfFifteen",
+                        .sample = kTansy,
+                        .typed = {{"ring_width_m", "15"}},
+                        .weight = Weight::Objects,
+                        .rule = "ring_radial_depth",
+                        .about = "ring_width_m",
+                        .says = {"15.00 mm", "1.50 mm"},
+                        .offers = {{"ring_width_m", {1.5 * mm}}}},
+                    Row{.name = "RingInInches",
+                        .sample = kTansy,
+                        .typed = {{"ring_width_m", "0.047"}},
+                        .weight = Weight::Objects,
+                        .rule = "unusual",
+                        .about = "ring_width_m",
+                        .says = {"0.047 mm", "Inches", "1.19"},
+                        .offers = {{"ring_width_m", {0.047 * inch}}}},
+                    Row{.name = "RingRadialDepth",
+                        .sample = kBurdock,
+                        .typed = {{"ring_width_m", "3.0"}},
+                        .weight = Weight::Objects,
+                        .rule = "ring_radial_depth",
+                        .about = "ring_width_m",
+                        .says = {"3.00 mm", "0.80 mm", "along the bore, not across"}},
+                    Row{.name = "RodSectionInSquareCentimetres",
+                        .sample = kTansy,
+                        .typed = {{"rod_least_section_m2", "1.2"}},
+                        .weight = Weight::Objects,
+                        .rule = "unusual",
+                        .about = "rod_least_section_m2",
+                        .says = {"1.2 mm²", "Square centimetres", "120.0 mm²"},
+                        .offers = {{"rod_least_section_m2", {120 * mm2}}}},
+                    Row{.name = "ValvesOfTheWholeEngine",
+                        .sample = kTansy,
+                        .typed = {{"inlet_valve_count", "4"}},
+                        .weight = Weight::Objects,
+                        .rule = "inlet_valve_area",
+                        .about = "inlet_valve_count",
+                        .says = {"0.67", "one cylinder"},
+                        .offers = {{"inlet_valve_count", {2.0}}}},
+                    Row{.name = "SpeedWithoutANought",
+                        .sample = kTansy,
+                        .typed = {{"wanted_speed_rad_s", "850"}},
+                        .weight = Weight::Objects,
+                        .rule = "speed_against_donor",
+                        .about = "wanted_speed_rad_s",
+                        .says = {"850 rpm", "2.10 m/s", "8500 rpm"},
+                        .offers = {{"wanted_speed_rad_s", {8500 * rpm}}}},
+                    Row{.name = "SpeedWithANoughtTooMany",
+                        .sample = kTansy,
+                        .typed = {{"wanted_speed_rad_s", "85000"}},
+                        .weight = Weight::Objects,
+                        .rule = "speed_against_donor",
+                        .about = "wanted_speed_rad_s",
+                        .says = {"85 000 rpm", "8500 rpm"},
+                        .offers = {{"wanted_speed_rad_s", {8500 * rpm}}}},
+                    Row{.name = "SpeedOfTheDonorWithANoughtTooMany",
+                        .sample = kTansy,
+                        .typed = {{"proven_speed_rad_s", "85000"}},
+                        .weight = Weight::Objects,
+                        .rule = "speed_out_of_reach",
+                        .about = "proven_speed_rad_s",
+                        .says = {"85 000 rpm", "192.67 m/s", "30.0 m/s", "8500 rpm"},
+                        .offers = {{"proven_speed_rad_s", {8500 * rpm}}},
+                        .engine = 0},
+                    Row{.name = "SpeedAboveTheLineThatGoverns",
+                        .sample = kTansy,
+                        .typed = {{"wanted_speed_rad_s", "8500"}},
+                        .weight = Weight::Objects,
+                        .rule = "speed_over_ceiling",
+                        .about = "wanted_speed_rad_s",
+                        .says = {"8500 rpm", "ring flutter", "7842 rpm", "1.20 mm"}},
+                    Row{.name = "ClassInLitres",
+                        .sample = kTansy,
+                        .typed = {{"class_limit_m3", "0.7"}},
+                        .weight = Weight::Objects,
+                        .rule = "class_limit_far_off",
+                        .about = "class_limit_m3",
+                        .says = {"0.70 ml", "671.40 ml", "Litres"},
+                        .offers = {{"class_limit_m3", {700 * ml}}}},
+                    Row{.name = "ClassPerhapsExceeded",
+                        .sample = kTansy,
+                        .typed = {{"class_limit_m3", "671.5"}},
+                        .weight = Weight::Objects,
+                        .rule = "class_limit",
+                        .about = "class_limit_m3",
+                        .says = {"671.40 ml", "may be over", "671.50 ml", "0.10 ml", "0.18 ml"},
+                        .offers = {{"bore_m", {75.99 * mm}}}},
+                    Row{.name = "ClassExceeded",
+                        .sample = kTansy,
+                        .typed = {{"class_limit_m3", "650"}},
+                        .weight = Weight::Objects,
+                        .rule = "class_limit",
+                        .about = "class_limit_m3",
+                        .says = {"671.40 ml", "21.40 ml over", "650.00 ml"},
+                        .offers = {{"bore_m", {74.76 * mm}}}}),
+    nameOf);
+
+INSTANTIATE_TEST_SUITE_P(
+    AnyEntry, SlipOfThePen,
+    testing::Values(Row{.name = "NoCylinders",
+                        .sample = kTansy,
+                        .typed = {{"cylinder_count", "0"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "cylinder_count",
+                        .says = {"0 cannot be", "whole number from 1 to 12"},
+                        .stands = {{"displacement_m3", State::Refused}}},
+                    Row{.name = "HalfACylinder",
+                        .sample = kTansy,
+                        .typed = {{"cylinder_count", "2.5"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "cylinder_count",
+                        .says = {"2.5 cannot be", "whole number from 1 to 12"},
+                        .stands = {{"displacement_m3", State::Refused}}},
+                    Row{.name = "FortyCylinders",
+                        .sample = kTansy,
+                        .typed = {{"cylinder_count", "40"}},
+                        .weight = Weight::Forbids,
+                        .rule = "impossible",
+                        .about = "cylinder_count",
+                        .says = {"40 cannot be", "whole number from 1 to 12"}},
+                    Row{.name = "QuestionMark",
+                        .sample = kTansy,
+                        .typed = {{"head_gasket_m", "?"}},
+                        .weight = Weight::Remarks,
+                        .rule = "not_a_number_yet",
+                        .about = "head_gasket_m",
+                        .says = {"“?”", "not a number yet", "unknown"},
+                        .stands = {{"squish_gap_m", State::Waits},
+                                   {"deck_clearance_m", State::Value}}},
+                    Row{.name = "ToBeConfirmed",
+                        .sample = kTansy,
+                        .typed = {{"piston_mass_kg", "tbc"}},
+                        .weight = Weight::Remarks,
+                        .rule = "not_a_number_yet",
+                        .about = "piston_mass_kg",
+                        .says = {"“tbc”", "not a number yet"},
+                        .stands = {{"bob_weight_kg", State::Waits}}},
+                    Row{.name = "Dash",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "–"}},
+                        .weight = Weight::Remarks,
+                        .rule = "not_a_number_yet",
+                        .about = "bore_m",
+                        .says = {"“–”", "not a number yet"},
+                        .stands = {{"displacement_m3", State::Waits}}},
+                    Row{.name = "NotANumberOfTheMachine",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "nan"}},
+                        .weight = Weight::Remarks,
+                        .rule = "not_a_number_yet",
+                        .about = "bore_m",
+                        .says = {"“nan”", "not a number yet"},
+                        .stands = {{"displacement_m3", State::Waits}}},
+                    Row{.name = "Words",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "one twenty"}},
+                        .weight = Weight::Objects,
+                        .rule = "not_a_number_yet",
+                        .about = "bore_m",
+                        .says = {"“one twenty”", "cannot be read"},
+                        .stands = {{"displacement_m3", State::Waits}}},
+                    Row{.name = "UnitOfAnotherKind",
+                        .sample = kTansy,
+                        .typed = {{"bore_m", "76 g"}},
+                        .weight = Weight::Objects,
+                        .rule = "not_a_number_yet",
+                        .about = "bore_m",
+                        .says = {"“76 g”", "“g”", "something else"}},
+                    Row{.name = "DecimalComma",
+                        .sample = kTeasel,
+                        .typed = {{"bore_m", "54,5"}},
+                        .weight = Weight::Remarks,
+                        .rule = "read_as",
+                        .about = "bore_m",
+                        .says = {"“54,5”", "54.50 mm", "comma"}},
+                    Row{.name = "ThousandOrDecimal",
+                        .sample = kTansy,
+                        .typed = {{"class_limit_m3", "1,200"}},
+                        .weight = Weight::Objects,
+                        .rule = "thousand_or_decimal",
+                        .about = "class_limit_m3",
+                        .says = {"“1,200”", "1.20 ml", "1200.00 ml"},
+                        .offers = {{"class_limit_m3", {1200 * ml}}}},
+                    Row{.name = "FractionOfAnInch",
+                        .sample = kBurdock,
+                        .typed = {{"bore_m", "2 5/8 in"}},
+                        .weight = Weight::Remarks,
+                        .rule = "read_as",
+                        .about = "bore_m",
+                        .says = {"“2 5/8 in”", "66.675 mm"}},
+                    Row{.name = "FractionWithAHyphen",
+                        .sample = kBurdock,
+                        .typed = {{"bore_m", "2-5/8 in"}},
+                        .weight = Weight::Remarks,
+                        .rule = "read_as",
+                        .about = "bore_m",
+                        .says = {"66.675 mm"}},
+                    Row{.name = "FractionAlone",
+                        .sample = kBurdock,
+                        .typed = {{"big_end_width_m", "13/16 in"}},
+                        .weight = Weight::Remarks,
+                        .rule = "read_as",
+                        .about = "big_end_width_m",
+                        .says = {"20.6375 mm"}},
+                    Row{.name = "PastedWithItsUnit",
+                        .sample = kCulvert,
+                        .typed = {{"piston_mass_kg", "1.65kg"}},
+                        .weight = Weight::Remarks,
+                        .rule = "read_as",
+                        .about = "piston_mass_kg",
+                        .says = {"“1.65kg”", "1650.0 g"}},
+                    Row{.name = "ToleranceOfNought",
+                        .sample = kTansy,
+                        .typed = {{"rod_length_m", "126.5 ± 0", Origin::Measured}},
+                        .weight = Weight::Objects,
+                        .rule = "tolerance_of_nought",
+                        .about = "rod_length_m",
+                        .says = {"no instrument is perfect", "0.020 mm", "height gauge"},
+                        .offers = {{"rod_length_m", {126.5 * mm}}}},
+                    Row{.name = "ToleranceInMicrometres",
+                        .sample = kTansy,
+                        .typed = {{"head_gasket_m", "0.65 ± 20"}},
+                        .weight = Weight::Objects,
+                        .rule = "tolerance_over_value",
+                        .about = "head_gasket_m",
+                        .says = {"20.00 mm", "0.65 mm", "Micrometres", "0.02 mm"},
+                        .offers = {{"head_gasket_m", {0.65 * mm}}}},
+                    Row{.name = "ToleranceLargerThanTheGap",
+                        .sample = kBurdock,
+                        .typed = {{"liner_proud_m", "0.10 ± 0.15"}},
+                        .weight = Weight::Objects,
+                        .rule = "tolerance_over_value",
+                        .about = "liner_proud_m",
+                        .says = {"0.15 mm", "0.10 mm"}},
+                    Row{.name = "ListTooShort",
+                        .sample = kBurdock,
+                        .typed = {{"seat_height_m", "98.12; 98.20"}},
+                        .weight = Weight::Forbids,
+                        .rule = "list_length",
+                        .about = "seat_height_m",
+                        .says = {"2 numbers for 3 cylinders"}}),
+    nameOf);
+
+TEST(ABlankEntry, IsWaitedForByEverythingThatReadsIt) {
+  model::Project project = sample(kTansy);
+  type(project.engines[1], "bore_m", "");
+  const Assessment assessment(project);
+  EXPECT_GE(assessment.waiting(1, *catalogue().findInput("bore_m")), 8);
+  EXPECT_EQ(assessment.waiting(1, *catalogue().findInput("throw_m")), 0);
+  const auto waits = assessment.waitsFor(1, *catalogue().findResult("displacement_m3"));
+  ASSERT_EQ(waits.size(), 1U);
+  EXPECT_EQ(waits.front().input->key, "bore_m");
+}
+
+TEST(AMend, KeepsThePlusMinusOfItsEntry) {
+  model::Project project = sample(kTansy);
+  type(project.engines[1], "rod_length_m", "153.5 ± 0.02");
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, 1, "crown_proud_by_the_eyes");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->mends.front().entries.front().second, "126.50 mm ± 0.02 mm");
+}
+
+TEST(AMend, ScalesThePlusMinusWithTheUnitThatWasMeant) {
+  model::Project project = sample(kTansy);
+  type(project.engines[1], "bore_m", "2.992 ± 0.001");
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, 1, "unusual", "bore_m");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->mends.front().entries.front().second, "2.9920 in ± 0.0010 in");
+}
+
+TEST(AMend, LeavesTheOtherCylindersAlone) {
+  model::Project project = sample(kBurdock);
+  type(project.engines[1], "throw_m", "33; 66; 33.1 ± 0.01");
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, 1, "stroke_for_throw");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->cylinder, 1);
+  EXPECT_EQ(finding->mends.front().entries.front().second,
+            "33.00 mm; 33.00 mm; 33.10 mm ± 0.01 mm");
+}
+
+TEST(ASlip, IsNotRepeatedByAllThatFollowsFromIt) {
+  model::Project project = sample(kTansy);
+  type(project.engines[1], "bore_m", "2.992");
+  type(project.engines[1], "wanted_speed_rad_s", "7000");
+  EXPECT_THAT(rulesThatSpeak(Assessment(project), 1),
+              testing::UnorderedElementsAre("unusual", "skim", "skirt_out_of_liner"));
+}
+
+TEST(ARefusal, IsSaidOnceThoughManyResultsRestOnIt) {
+  model::Project project = sample(kBurdock);
+  type(project.engines[1], "rod_length_m", "32");
+  const auto keys = rulesThatSpeak(Assessment(project), 1);
+  EXPECT_EQ(std::count(keys.begin(), keys.end(), "refused"), 1);
+}
+
+TEST(ARefusal, OfTheDonorIsSaidOfTheDonor) {
+  model::Project project = sample(kTansy);
+  type(project.engines[0], "rod_length_m", "33");
+  const Assessment assessment(project);
+  EXPECT_NE(findingOf(assessment, 0, "refused"), nullptr);
+  EXPECT_EQ(findingOf(assessment, 1, "refused"), nullptr);
+}
+
+}  // namespace
+}  // namespace strokewright::assess

@@ -1,0 +1,105 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <ostream>
+
+#include "tests/assess/rules_fixture.h"
+
+namespace strokewright::assess {
+namespace {
+
+using describe::Finding;
+using testing::HasSubstr;
+using testing::UnorderedElementsAreArray;
+
+/// One thing a conversion must be told, and the numbers that decide it.
+struct Told {
+  const char* rule;
+  std::vector<const char*> says = {};
+};
+
+struct Row {
+  const char* name;
+  const char* sample;
+  int engine;
+  std::vector<Told> told;
+  friend void PrintTo(const Row& row, std::ostream* out) { *out << row.name; }
+};
+
+class HealthySample : public testing::TestWithParam<Row> {};
+
+TEST_P(HealthySample, IsToldWhatMattersAndNothingElse) {
+  const Row& row = GetParam();
+  const model::Project project = sample(row.sample);
+  const Assessment assessment(project);
+  std::vector<std::string> expected;
+  for (const Told& told : row.told) expected.emplace_back(told.rule);
+  EXPECT_THAT(rulesThatSpeak(assessment, row.engine), UnorderedElementsAreArray(expected));
+  for (const Told& it : row.told) {
+    const Finding* finding = findingOf(assessment, row.engine, it.rule);
+    ASSERT_NE(finding, nullptr) << it.rule;
+    EXPECT_EQ(finding->cylinder, -1);
+    for (const char* number : it.says) EXPECT_THAT(told(*finding), HasSubstr(number));
+  }
+}
+
+TEST_P(HealthySample, IsNotForbidden) {
+  const model::Project project = sample(GetParam().sample);
+  EXPECT_FALSE(Assessment(project).forbidden());
+}
+
+/// Judging an engine by itself must not need a donor.
+TEST_P(HealthySample, SpeaksWithoutADonorToo) {
+  model::Project project = sample(GetParam().sample);
+  project.referenceDonor = -1;
+  const Assessment assessment(project);
+  EXPECT_FALSE(assessment.forbidden());
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Conversions, HealthySample,
+    testing::Values(
+        Row{"Tansy617", "tansy-270", 0, {}},
+        Row{"Tansy270",
+            "tansy-270",
+            1,
+            {{"skim", {"−1.35 mm", "127.85 mm"}},
+             {"speed_over_ceiling", {"8500 rpm", "7842 rpm", "1.20 mm", "1.00 mm", "9092 rpm"}},
+             {"skirt_out_of_liner", {"14.50 mm", "24.00 mm", "7.35 mm", "25.00 mm"}}}},
+        Row{"Burdock636", "burdock-719", 0, {{"places_apart", {"0.17 mm", "0.15 mm"}}}},
+        Row{"Burdock719",
+            "burdock-719",
+            1,
+            {{"places_apart", {"cylinder 3", "0.17 mm", "cylinder 1"}},
+             {"speed_over_ceiling", {"9500 rpm", "9142 rpm", "1.00 mm"}},
+             {"rod_load", {"1.11", "1.00"}},
+             {"skirt_out_of_liner", {"12.00 mm", "21.00 mm", "5.55", "17.50 mm"}}}},
+        Row{"BurdockShortRod",
+            "burdock-719",
+            2,
+            {{"places_apart"},
+             {"deck_spread", {"0.17 mm", "0.05 mm"}},
+             {"compression_ratio_spread", {"0.26", "0.20"}},
+             {"speed_over_ceiling", {"9133 rpm"}},
+             {"skirt_out_of_liner", {"11.97 · 12.05 · 12.14 mm"}},
+             {"wanted_not_met", {"0.87 · 0.95 · 1.04 mm", "0.03 · −0.05 · −0.14 mm", "no plate"}}}},
+        Row{"Teasel116",
+            "teasel-125",
+            0,
+            {{"proven_over_ceiling", {"12 000 rpm", "11 906 rpm", "common practice"}}}},
+        Row{"Teasel125",
+            "teasel-125",
+            1,
+            {{"class_leaves_no_rebore", {"124.82 ml", "0.18 ml", "± 0.05 ml", "125.98 ml"}}}},
+        Row{"Culvert864", "culvert-1040", 0, {}},
+        Row{"Culvert1040",
+            "culvert-1040",
+            1,
+            {{"gasket_over_squish", {"1.30 mm", "0.95 mm", "0.30 mm", "105.00 mm", "106.50 mm"}},
+             {"bush_wall_solid_bronze", {"1.50 mm"}},
+             {"wanted_not_met", {"0.95 mm", "1.00 mm", "−0.05 mm", "1.25 mm"}},
+             {"skirt_out_of_liner", {"20.00 mm", "58.00 mm"}}}}),
+    [](const auto& row) { return std::string(row.param.name); });
+
+}  // namespace
+}  // namespace strokewright::assess

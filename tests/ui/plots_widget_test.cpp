@@ -1,0 +1,193 @@
+/// The plot itself: theme, moving about in it, copying and saving.
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QMimeData>
+#include <QTest>
+#include <QWheelEvent>
+#include <QXmlStreamReader>
+#include <limits>
+
+#include "tests/ui/fixture.h"
+#include "ui/plots/plot_export.h"
+#include "ui/plots/plot_theme.h"
+#include "ui/plots/plot_widget.h"
+
+namespace strokewright::ui {
+namespace {
+
+PlotScene smallScene() {
+  PlotScene scene;
+  scene.panels = {{.x = {.title = QStringLiteral("angle, °"), .from = 0.0, .to = 360.0},
+                   .y = {.title = QStringLiteral("travel, mm"), .from = 0.0, .to = 60.0}}};
+  scene.curves = {{.label = QStringLiteral("donor"),
+                   .ink = Ink::Blue,
+                   .line = Qt::DashLine,
+                   .x = {0.0, 180.0, 360.0},
+                   .y = {0.0, 58.25, 0.0}}};
+  scene.table = [](const PlotScene& it) {
+    return PlotTable{
+        {{.heading = QStringLiteral("angle, °"), .numbers = it.curves[0].x, .decimals = 1},
+         {.heading = QStringLiteral("travel; mm"), .numbers = it.curves[0].y}}};
+  };
+  return scene;
+}
+
+QPalette palette(const QColor& paper, const QColor& text, const QColor& link) {
+  QPalette palette;
+  palette.setColor(QPalette::Window, paper);
+  palette.setColor(QPalette::WindowText, text);
+  palette.setColor(QPalette::Link, link);
+  return palette;
+}
+const QPalette kLight = palette(QColor(0xef, 0xef, 0xef), Qt::black, QColor(0x0b, 0x5c, 0xa8));
+const QPalette kDark =
+    palette(QColor(0x1d, 0x1f, 0x21), QColor(0xe8, 0xe8, 0xe4), QColor(0x6f, 0xb7, 0xf2));
+
+class Plot : public FreshSettings {
+ protected:
+  Plot() {
+    plot_.resize(800, 500);
+    plot_.setScene(smallScene());
+    plot_.show();
+  }
+  void roll(QPoint pixels, QPoint angle, Qt::ScrollPhase phase) {
+    const QPointF at = plot_.toWidget(0, {90.0, 30.0});
+    QWheelEvent event(at, plot_.mapToGlobal(at), pixels, angle, Qt::NoButton, {}, phase, false);
+    QCoreApplication::sendEvent(&plot_, &event);
+  }
+
+  PlotWidget plot_;
+  QTemporaryDir folder_;
+};
+
+TEST(PlotTheme, EveryInkStandsOutFromLightAndDarkPaper) {
+  for (const QPalette& colours : {kLight, kDark}) {
+    const PlotTheme theme = plotTheme(colours, QFont());
+    EXPECT_GE(contrast(theme.text, theme.paper), 4.5);
+    for (const Ink ink : {Ink::Faint, Ink::Accent, Ink::Blue, Ink::Green, Ink::Vermilion}) {
+      EXPECT_GE(contrast(theme[ink], theme.paper), 3.0) << static_cast<int>(ink);
+    }
+  }
+  EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 1e-9);  // WCAG 2.1, definition
+}
+
+TEST_F(Plot, TurnsDarkWithThePalette) {
+  plot_.setPalette(kLight);
+  EXPECT_GT(plot_.grab().toImage().pixelColor(3, 3).lightness(), 200);
+  plot_.setPalette(kDark);
+  EXPECT_LT(plot_.grab().toImage().pixelColor(3, 3).lightness(), 60);
+}
+
+TEST_F(Plot, IsReachedByTab) { EXPECT_EQ(plot_.focusPolicy(), Qt::StrongFocus); }
+
+TEST_F(Plot, TheWheelZoomsAtThePointer) {
+  const QPointF under = plot_.toWidget(0, {90.0, 30.0});
+  roll({}, {0, 120}, Qt::NoScrollPhase);
+  EXPECT_LT(plot_.visibleX().to - plot_.visibleX().from, 360.0);
+  EXPECT_NEAR(plot_.toWidget(0, {90.0, 30.0}).x(), under.x(), 1e-6);
+  EXPECT_NEAR(plot_.toWidget(0, {90.0, 30.0}).y(), under.y(), 1e-6);
+}
+
+TEST_F(Plot, ATouchPadMovesIt) {
+  const QPointF before = plot_.toWidget(0, {90.0, 30.0});
+  roll({12, -7}, {}, Qt::ScrollUpdate);
+  EXPECT_NEAR(plot_.toWidget(0, {90.0, 30.0}).x(), before.x() + 12.0, 1e-6);
+  EXPECT_NEAR(plot_.toWidget(0, {90.0, 30.0}).y(), before.y() - 7.0, 1e-6);
+}
+
+TEST_F(Plot, PlusZoomsInAndHomeShowsAllAgain) {
+  QTest::keyClick(&plot_, Qt::Key_Plus);
+  EXPECT_LT(plot_.visibleX().to, 360.0);
+  QTest::keyClick(&plot_, Qt::Key_Home);
+  EXPECT_EQ(plot_.visibleX(), (PlotRange{0.0, 360.0}));
+  EXPECT_EQ(plot_.visibleY(0), (PlotRange{0.0, 60.0}));
+}
+
+TEST_F(Plot, AnotherSceneKeepsWhatThePersonZoomedTo) {
+  QTest::keyClick(&plot_, Qt::Key_Plus);
+  const PlotRange seen = plot_.visibleX();
+  plot_.setScene(smallScene());
+  EXPECT_EQ(plot_.visibleX(), seen);
+  PlotScene inches = smallScene();
+  inches.panels[0].y.title = QStringLiteral("travel, in");
+  plot_.setScene(inches);
+  EXPECT_EQ(plot_.visibleX(), (PlotRange{0.0, 360.0}));
+}
+
+TEST_F(Plot, ASceneWithoutPanelsCanBeShownAndMovedIn) {
+  plot_.setScene({});
+  for (const Qt::Key key : {Qt::Key_Plus, Qt::Key_Home, Qt::Key_Left, Qt::Key_Escape}) {
+    QTest::keyClick(&plot_, key);
+  }
+  QTest::mouseClick(&plot_, Qt::LeftButton);
+  EXPECT_FALSE(plot_.grab().isNull());
+}
+
+TEST_F(Plot, CopiesPictureAndNumbers) {
+  QTest::keyClick(&plot_, Qt::Key_C, Qt::ControlModifier);
+  const QMimeData* const data = QGuiApplication::clipboard()->mimeData();
+  EXPECT_TRUE(data->hasImage());
+  EXPECT_EQ(data->text(),
+            QStringLiteral("angle, °\ttravel; mm\n0.0\t0.0000\n180.0\t58.2500\n360.0\t0.0000\n"));
+  EXPECT_TRUE(data->hasFormat(QStringLiteral("image/svg+xml")));
+}
+
+TEST(PlotText, IsReadByAGermanSpreadsheet) {
+  PlotScene scene = smallScene();
+  scene.curves[0].y[0] = -1.5;
+  scene.curves[0].y[1] = 12345.25;
+  scene.curves[0].y[2] = std::numeric_limits<double>::quiet_NaN();
+  EXPECT_EQ(plotText(scene, u';', u','),
+            QStringLiteral("angle, °;\"travel; mm\"\n0,0;-1,5000\n180,0;12345,2500\n360,0;\n"));
+}
+
+TEST_F(Plot, SavesNumbersWithTheMarkThatTellsUtf8) {
+  PlotScene scene = smallScene();
+  scene.style.decimalMark = ",";
+  const QString path = folder_.filePath(QStringLiteral("plot.csv"));
+  EXPECT_EQ(savePlot(scene, {600, 400}, path), QString());
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  const QByteArray content = file.readAll();
+  EXPECT_TRUE(content.startsWith("\xEF\xBB\xBF"));
+  EXPECT_TRUE(content.contains("180,0;58,2500"));
+}
+
+TEST_F(Plot, APdfHasItsFontsAndNoImages) {
+  const QString path = folder_.filePath(QStringLiteral("plot.pdf"));
+  EXPECT_EQ(savePlot(smallScene(), {600, 400}, path), QString());
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  const QByteArray content = file.readAll();
+  EXPECT_TRUE(content.contains("/FontFile2"));
+  EXPECT_FALSE(content.contains("/Subtype /Image"));
+  EXPECT_FALSE(content.contains("/Subtype/Image"));
+}
+
+TEST_F(Plot, AnSvgIsWellFormedAndKeepsItsText) {
+  const QString path = folder_.filePath(QStringLiteral("plot.svg"));
+  EXPECT_EQ(savePlot(smallScene(), {600, 400}, path), QString());
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  const QByteArray content = file.readAll();
+  QXmlStreamReader xml(content);
+  while (!xml.atEnd()) xml.readNext();
+  EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+  EXPECT_TRUE(content.contains("travel, mm"));
+}
+
+TEST_F(Plot, APictureIsLightWhateverTheScreen) {
+  plot_.setPalette(kDark);
+  const QImage image = plotImage(plot_.scene(), {300, 200});
+  EXPECT_EQ(image.size(), QSize(600, 400));
+  EXPECT_GT(image.pixelColor(2, 2).lightness(), 240);
+}
+
+TEST_F(Plot, AnUnknownKindOfFileIsRefusedInWords) {
+  EXPECT_FALSE(
+      savePlot(smallScene(), {300, 200}, folder_.filePath(QStringLiteral("plot.xyz"))).isEmpty());
+}
+
+}  // namespace
+}  // namespace strokewright::ui
