@@ -7,14 +7,6 @@
 namespace strokewright::describe {
 namespace {
 
-/// What was read while looking at the donor becomes a read of the donor's entries.
-void mergeFromDonor(Frame& into, const Frame& from) {
-  into.read.donor |= from.read.own | from.read.donor;
-  into.missing.donor |= from.missing.own | from.missing.donor;
-  if (into.refusedBy < 0) into.refusedBy = from.refusedBy;
-  if (into.none.empty()) into.none = from.none;
-}
-
 void merge(Frame& into, const Frame& from) {
   into.read |= from.read;
   into.missing |= from.missing;
@@ -26,6 +18,18 @@ void merge(Frame& into, const Frame& from) {
 std::size_t bit(const Input& input) { return static_cast<std::size_t>(input.number); }
 
 }  // namespace
+
+/// What was read while looking at the donor becomes a read of the donor's entries.
+void Reader::mergeFromDonor(const Frame& from) {
+  frame_->read.donor |= from.read.own | from.read.donor;
+  frame_->missing.donor |= from.missing.own | from.missing.donor;
+  if (frame_->refusedBy < 0 && from.refusedBy >= 0) {
+    RefusedBecause because = evaluation_->refusals_[Evaluation::index(from.refusedBy)];
+    because.donors = because.input != nullptr;
+    frame_->refusedBy = evaluation_->keepRefusal(because);
+  }
+  if (frame_->none.empty()) frame_->none = from.none;
+}
 
 double Reader::slot(int engine, const Input& input, int cylinder) {
   Evaluation& ev = *evaluation_;
@@ -52,7 +56,7 @@ double Reader::slot(int engine, const Input& input, int cylinder) {
   Frame notes;
   Reader there(ev, engine, cylinder, &notes);
   const double value = input.standing.by(there);
-  mergeFromDonor(*frame_, notes);
+  mergeFromDonor(notes);
   return value;
 }
 
@@ -61,7 +65,7 @@ double Reader::cell(int engine, const Result& result, int cylinder) {
   if (frame_ == nullptr) return ev.nudgedValue(engine, result, cylinder);
   const Cell& cell = ev.evaluated(engine, result, cylinder);
   if (frame_->directResults != nullptr) frame_->directResults->push_back(&result);
-  engine == engine_ ? merge(*frame_, cell.notes) : mergeFromDonor(*frame_, cell.notes);
+  engine == engine_ ? merge(*frame_, cell.notes) : mergeFromDonor(cell.notes);
   if (!cell.computed) {
     const RefusedBecause because =
         cell.notes.refusedBy >= 0 ? ev.refusal(cell) : RefusedBecause{.kind = result.kind};

@@ -86,6 +86,7 @@ class Reader {
   double fold(const Result& result, Operation operation);
   double slot(int engine, const Input& input, int cylinder);
   bool givenIn(int engine, const Input& input, int cylinder);
+  void mergeFromDonor(const Frame& from);
 
   Evaluation* evaluation_;
   int engine_;

@@ -55,6 +55,9 @@ class Listener {
     for (const Finding& finding : assessment_.findings(engine)) {
       if (finding.weight != weight) continue;
       std::string sentence = word(finding.says, style_);
+      if (const std::string hint = word(finding.hint, style_); !hint.empty()) {
+        sentence += " " + hint;
+      }
       if (several && finding.cylinder >= 0) {
         sentence = "Cylinder " + std::to_string(finding.cylinder + 1) + ": " + sentence;
       }

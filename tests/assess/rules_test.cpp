@@ -82,6 +82,22 @@ TEST_P(SlipOfThePen, IsSaidWithItsNumbers) {
   for (const char* number : row.says) EXPECT_THAT(told(*finding), HasSubstr(number));
 }
 
+/// Also in inches, with a decimal comma: nothing of a template is left over.
+TEST_P(SlipOfThePen, IsSaidInWholeSentences) {
+  units::Style inches;
+  inches.group = units::UnitGroup::inchPound();
+  inches.decimalMark = ",";
+  const Assessment assessment(project_);
+  for (const Finding& finding : assessment.findings(GetParam().engine)) {
+    for (const describe::Sentence* sentence : {&finding.says, &finding.hint}) {
+      const std::string text = describe::word(*sentence, inches);
+      EXPECT_EQ(text.find_first_of("{}!"), std::string::npos) << text;
+      EXPECT_TRUE(text.empty() || text.ends_with('.') || text.ends_with('?')) << text;
+    }
+    EXPECT_FALSE(finding.about.empty()) << finding.key;
+  }
+}
+
 TEST_P(SlipOfThePen, StaysAsTyped) {
   for (const Typed& typed : GetParam().typed) {
     const describe::Input& input = *catalogue().findInput(typed.key);

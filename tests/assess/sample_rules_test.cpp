@@ -101,5 +101,32 @@ INSTANTIATE_TEST_SUITE_P(
              {"skirt_out_of_liner", {"20.00 mm", "58.00 mm"}}}}),
     [](const auto& row) { return std::string(row.param.name); });
 
+/// Every entry at its typical number: whole and consistent, but for a liner that ends early.
+TEST(TheTypicalEngine, IsObjectedToForItsShortLinerAlone) {
+  model::Project project;
+  model::Engine& engine = project.engines.emplace_back();
+  engine.part = model::Part::Target;
+  for (const describe::Input* input : catalogue().inputs()) {
+    // Of two alternatives the first is enough.
+    if (input->key == "stroke_m" || input->key == "deck_height_m" ||
+        input->key == "liner_length_m") {
+      continue;
+    }
+    type(engine, input->key, describe::typedText(*input, input->typical));
+  }
+  const Assessment assessment(project);
+  EXPECT_FALSE(assessment.forbidden());
+  for (const Finding& finding : assessment.findings(0)) {
+    if (finding.weight == describe::Weight::Remarks) continue;
+    EXPECT_EQ(finding.key, "skirt_out_of_liner") << told(finding);
+  }
+}
+
+TEST(AnEmptyEngine, IsNotSpokenOf) {
+  model::Project project;
+  project.engines.emplace_back();
+  EXPECT_TRUE(Assessment(project).findings(0).empty());
+}
+
 }  // namespace
 }  // namespace strokewright::assess

@@ -231,8 +231,12 @@ TEST_P(PublishedTolerance, IsMetToItsLastDigit) {
   const Evaluation evaluation = engines.evaluated();
   const Cell& cell = evaluation.cell(0, *row.result);
   EXPECT_NEAR(cell.value, row.value, 0.5 * row.digit);
-  if (row.worst > 0.0) EXPECT_NEAR(cell.worst, row.worst, 0.5 * row.digit);
-  if (row.likely > 0.0) EXPECT_NEAR(cell.likely, row.likely, 0.5 * row.digit);
+  if (row.worst > 0.0) {
+    EXPECT_NEAR(cell.worst, row.worst, 0.5 * row.digit);
+  }
+  if (row.likely > 0.0) {
+    EXPECT_NEAR(cell.likely, row.likely, 0.5 * row.digit);
+  }
 }
 
 INSTANTIATE_TEST_SUITE_P(

@@ -80,9 +80,9 @@ TEST_P(WhatAResultReads, IsMovedByEveryEntryWithAShareInItsTolerance) {
   }
 }
 
-/// Reads that move nothing: a zero factor, a limit not reached, the smaller of two.
-TEST_P(WhatAResultReads, MovesTheGapAndTheRatio) {
-  for (const char* key : {"squish_gap_m", "compression_ratio", "mean_piston_speed_m_s"}) {
+/// Not so for all results: a factor may be zero, a rod matters to the stroke with an offset alone.
+TEST_P(WhatAResultReads, MovesWhereEveryPartCounts) {
+  for (const char* key : {"squish_gap_m", "bob_weight_kg", "rod_stress_pa"}) {
     const Result& result = *catalogue().findResult(key);
     const Cell& cell = assessment_(GetParam().engine, result);
     ASSERT_EQ(cell.state, State::Value) << key;

@@ -2,8 +2,7 @@
 /// A catalogue without a trade: what the machinery does, shown on sums.
 
 #include <cmath>
-#include <initializer_list>
-#include <string>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -17,45 +16,61 @@ inline constexpr Choice kSorts[] = {{"plain", "plain"}, {"odd", "odd"}};
 
 inline const Input cylinders{.key = "cylinders",
                              .label = "Cylinders",
+                             .symbol = {},
                              .kind = Kind::Count,
                              .typical = 1.0,
                              .possible = {.least = 1.0, .most = 12.0}};
 inline const Input sort{.key = "sort",
                         .label = "Sort",
+                        .symbol = {},
                         .kind = Kind::Choice,
                         .choices = kSorts,
                         .standing = {.value = 0.0, .origin = "toy"}};
 inline const Input place{.key = "place",
                          .label = "Place",
+                         .symbol = {},
                          .kind = Kind::Ratio,
                          .scope = Scope::Place,
                          .list = true,
                          .typical = 1.0};
 inline const Input part{.key = "part",
                         .label = "Part",
+                        .symbol = {},
                         .kind = Kind::Ratio,
                         .scope = Scope::Part,
                         .list = true,
                         .typical = 1.0,
                         .possible = {.most = 1000.0}};
-inline const Input other{.key = "other", .label = "Other", .kind = Kind::Ratio, .typical = 1.0};
-inline const Input first{
-    .key = "first", .label = "First", .kind = Kind::Ratio, .typical = 1.0, .instead = &other};
+inline const Input other{
+    .key = "other", .label = "Other", .symbol = {}, .kind = Kind::Ratio, .typical = 1.0};
+inline const Input first{.key = "first",
+                         .label = "First",
+                         .symbol = {},
+                         .kind = Kind::Ratio,
+                         .typical = 1.0,
+                         .instead = &other};
 inline const Input preset{.key = "preset",
                           .label = "Preset",
+                          .symbol = {},
                           .kind = Kind::Ratio,
                           .typical = 2.0,
                           .standing = {.value = 2.0, .origin = "toy"}};
-inline const Input presetBy{
-    .key = "preset_by",
-    .label = "Preset by another",
-    .kind = Kind::Ratio,
-    .typical = 6.0,
-    .standing = {.by = [](Reader& read) { return 3.0 * read(preset); }, .origin = "toy"}};
-inline const Input x1{.key = "x1", .label = "X 1", .kind = Kind::Ratio, .typical = 1.0};
-inline const Input x2{.key = "x2", .label = "X 2", .kind = Kind::Ratio, .typical = 1.0};
-inline const Input x3{.key = "x3", .label = "X 3", .kind = Kind::Ratio, .typical = 1.0};
-inline const Input x4{.key = "x4", .label = "X 4", .kind = Kind::Ratio, .typical = 1.0};
+inline const Input presetBy{.key = "preset_by",
+                            .label = "Preset by another",
+                            .symbol = {},
+                            .kind = Kind::Ratio,
+                            .typical = 6.0,
+                            .standing = {.value = std::nullopt,
+                                         .by = [](Reader& read) { return 3.0 * read(preset); },
+                                         .origin = "toy"}};
+inline const Input x1{
+    .key = "x1", .label = "X 1", .symbol = {}, .kind = Kind::Ratio, .typical = 1.0};
+inline const Input x2{
+    .key = "x2", .label = "X 2", .symbol = {}, .kind = Kind::Ratio, .typical = 1.0};
+inline const Input x3{
+    .key = "x3", .label = "X 3", .symbol = {}, .kind = Kind::Ratio, .typical = 1.0};
+inline const Input x4{
+    .key = "x4", .label = "X 4", .symbol = {}, .kind = Kind::Ratio, .typical = 1.0};
 
 /// A leaf with a limit.
 inline double root(double value) {

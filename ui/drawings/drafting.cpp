@@ -209,7 +209,7 @@ QRectF Drafting::dimension(const Dimension& it) {
     line(it.from, from + beyond, pen);
     line(it.to, to + beyond, pen);
   }
-  const bool roomy = length > mm(2.6 * kArrowLength);
+  const bool roomy = length > mm(2.2 * kArrowLength);
   const QPointF tail = along * mm(2.0 * kArrowLength);
   line(roomy ? from : from - tail, roomy ? to : to + tail, pen);
   arrow(from, roomy ? -along : along, colour);

@@ -33,6 +33,8 @@ constexpr double kRingDepth = 0.042;
 constexpr double kSmallEndOutside = 1.42;
 constexpr double kBigEndOutside = 1.34;
 
+constexpr double kDegrees = 180.0 / std::numbers::pi;  // in a radian
+
 // Margins of the drawing [mm].
 constexpr double kCallouts = 12.5;    // room for the words beside the barrel
 constexpr double kToCallouts = 3.0;   // from there to the dimension line
@@ -284,7 +286,10 @@ class SectionPainter {
 
     const QPainterPath inside = pistonInside(low);
     draft_.painter().fillPath(outer, draft_.ink().paper);
-    draft_.hatch(outer.subtracted(inside), 1.5, true);
+    QPainterPath metal = outer;  // a path inside another is a hole in it
+    metal.closeSubpath();
+    metal.addPath(inside);
+    draft_.hatch(metal, 1.5, true);
     draft_.painter().fillPath(inside, draft_.ink().fill);
     draft_.outline(inside, draft_.assumed());
     draft_.outline(outer, draft_.given(it_.compressionHeight.given && it_.bore.given));
@@ -349,31 +354,41 @@ class SectionPainter {
     const QPointF big = at(pose_.crankpin);
     const double length = std::hypot(big.x() - small.x(), big.y() - small.y());
     if (length <= 0.0) return;
-    const QPointF along = (big - small) / length;
-    const QPointF across(-along.y(), along.x());
     const double taper = it_.rodHalfWidth.given ? 0.0 : 0.15;
-    const QPointF upper = across * (it_.rodHalfWidth * (1.0 - taper) * scale_);
-    const QPointF lower = across * (it_.rodHalfWidth * (1.0 + taper) * scale_);
-    QPainterPath shank;
-    shank.addPolygon(QPolygonF({small - upper, big - lower, big + lower, small + upper}));
-    shank.closeSubpath();
-    QPainterPath eyes;
-    eyes.setFillRule(Qt::WindingFill);
-    eyes.addEllipse(small, smallEndRadius() * scale_, smallEndRadius() * scale_);
-    eyes.addEllipse(big, bigEndRadius() * scale_, bigEndRadius() * scale_);
-    const QPainterPath rod = shank.united(eyes);
+    const double upper = std::min(it_.rodHalfWidth * (1.0 - taper), 0.95 * smallEndRadius());
+    const double lower = std::min(it_.rodHalfWidth * (1.0 + taper), 0.95 * bigEndRadius());
+    QTransform turn;
+    turn.translate(small.x(), small.y());
+    turn.rotateRadians(std::atan2(big.y() - small.y(), big.x() - small.x()));
+    const QPainterPath rod = turn.map(rodOutline(length, upper * scale_, lower * scale_));
     draft_.painter().fillPath(rod, draft_.ink().paper);
     draft_.outline(rod, draft_.assumed());
     if (it_.rodHalfWidth.given) {
       const double from = smallEndRadius() * scale_;
       const double to = length - bigEndRadius() * scale_;
-      for (const double side : {-1.0, 1.0}) {
-        const QPointF shift = upper * side;
-        draft_.line(small + along * from + shift, small + along * to + shift, draft_.wide());
+      for (const double side : {-upper * scale_, upper * scale_}) {
+        draft_.line(turn.map(QPointF(from, side)), turn.map(QPointF(to, side)), draft_.wide());
       }
     }
     paintPin(small, it_.smallEnd, it_.gudgeonPin);
     paintPin(big, it_.bigEndEye, it_.crankpin);
+  }
+
+  /// The rod lying down, small end at the origin, big end at a length to the right, with the half
+  /// widths of its shank at both ends; all in device units.
+  QPainterPath rodOutline(double length, double upper, double lower) const {
+    const double small = smallEndRadius() * scale_;
+    const double big = bigEndRadius() * scale_;
+    const double smallAngle = std::asin(upper / small) * kDegrees;
+    const double bigAngle = std::asin(lower / big) * kDegrees;
+    QPainterPath path;
+    path.arcMoveTo(QRectF(-small, -small, 2.0 * small, 2.0 * small), smallAngle);
+    path.arcTo(QRectF(-small, -small, 2.0 * small, 2.0 * small), smallAngle,
+               360.0 - 2.0 * smallAngle);
+    path.arcTo(QRectF(length - big, -big, 2.0 * big, 2.0 * big), 180.0 + bigAngle,
+               360.0 - 2.0 * bigAngle);
+    path.closeSubpath();
+    return path;
   }
 
   /// A hole and the pin in it, cut.
@@ -405,16 +420,18 @@ class SectionPainter {
 
   void vertical(double x, double edgeLow, double low, double edgeHigh, double high,
                 const QString& text) {
-    const auto dimensionX = x;
     const QPointF from(edgeLow, at(0.0, low).y());
     const QPointF to(edgeHigh, at(0.0, high).y());
     // The line itself stands at x; its extension lines begin at the part.
-    draft_.line(from, QPointF(x + (x < edgeLow ? -draft_.mm(1.2) : draft_.mm(1.2)), from.y()),
-                draft_.narrow());
-    draft_.line(to, QPointF(x + (x < edgeHigh ? -draft_.mm(1.2) : draft_.mm(1.2)), to.y()),
-                draft_.narrow());
-    draft_.dimension(
-        {.from = QPointF(dimensionX, from.y()), .to = QPointF(dimensionX, to.y()), .text = text});
+    for (const QPointF& edge : {from, to}) {
+      const double beyond = x < edge.x() ? -draft_.mm(1.2) : draft_.mm(1.2);
+      draft_.line(edge, QPointF(x + beyond, edge.y()), draft_.narrow());
+    }
+    const bool roomy = std::abs(from.y() - to.y()) > draft_.textWidth(text);
+    draft_.dimension({.from = QPointF(x, from.y()),
+                      .to = QPointF(x, to.y()),
+                      .text = text,
+                      .reading = roomy ? Reading::Along : Reading::Level});
   }
 
   void paintDimensions() {

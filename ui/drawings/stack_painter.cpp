@@ -92,9 +92,7 @@ class StackPainter {
   }
 
   void placeAcross() {
-    double labels = 0.0;
-    for (const QString& text : leftTexts()) labels = std::max(labels, draft_.textWidth(text, true));
-    const double left = area_.left() + labels + draft_.mm(kToLine + 1.6 + kEdge);
+    const double left = area_.left() + leftTextWidth() + draft_.mm(kToLine + 1.6 + kEdge);
     const double right =
         area_.right() -
         std::max(draft_.textWidth(squishName(), true), draft_.textWidth(squishText(), true)) -
@@ -326,15 +324,23 @@ class StackPainter {
   QString seatText() const { return named(QStringLiteral("seat"), it_.seat, Kind::Length); }
   QString skimText() const { return named(QStringLiteral("skim"), -it_.spacer); }
 
-  QStringList leftTexts() const {
-    QStringList texts{barrelText(), named(QStringLiteral("head gasket"), it_.headGasket)};
-    if (it_.spacer > 0.0) texts.append(spacerText());
-    if (it_.spacer < 0.0) texts.append(skimText());
-    if (!it_.direct) {
-      texts.append(seatText());
-      texts.append(named(QStringLiteral("base gasket"), it_.baseGaskets[0]));
+  QString gasketText() const { return named(QStringLiteral("head gasket"), it_.headGasket); }
+
+  /// Room that the texts on the left need.
+  double leftTextWidth() const {
+    double width = draft_.textWidth(barrelText());
+    const auto make = [&](const QString& text, bool bold = false) {
+      width = std::max(width, draft_.textWidth(text, bold));
+    };
+    if (it_.headGasket > 0.0) make(gasketText());
+    if (it_.linerProud > 0.0) make(named(QStringLiteral("liner proud"), it_.linerProud));
+    if (it_.spacer > 0.0) make(spacerText(), true);
+    if (it_.spacer < 0.0) make(skimText(), true);
+    if (!it_.direct) make(seatText());
+    if (it_.baseGaskets[0] > 0.0) {
+      make(named(QStringLiteral("base gasket"), it_.baseGaskets[0]));
     }
-    return texts;
+    return width;
   }
 
   /// One dimension of the chain on the left.
@@ -350,8 +356,7 @@ class StackPainter {
   void dimensionLeft() {
     std::vector<Link> chain;
     if (it_.headGasket > 0.0) {
-      chain.push_back({&in::headGasket, headFace_, deck_,
-                       named(QStringLiteral("head gasket"), it_.headGasket)});
+      chain.push_back({&in::headGasket, headFace_, deck_, gasketText()});
     }
     if (blockFace_ > deck_) {
       chain.push_back({&in::linerProud, deck_, blockFace_,

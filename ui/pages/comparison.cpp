@@ -16,7 +16,6 @@
 #include "ui/pages/project_text.h"
 #include "ui/widgets/choice_edit.h"
 #include "ui/widgets/entry_edit.h"
-#include "ui/widgets/ink.h"
 #include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/result_label.h"
 
@@ -30,26 +29,15 @@ enum Column { kLabel, kUnit, kFirstEngine };
 
 // Widths in digits of the body font.
 constexpr int kLabelDigits = 17;
-constexpr int kEngineDigits = 13;
-constexpr int kDifferenceDigits = 8;
+constexpr int kEngineDigits = 16;
+constexpr int kCrowdedEngineDigits = 12;  ///< with more than two engines
+constexpr int kDifferenceDigits = 7;
 
-/// "V_lim" as V with a subscript.
-QString withSubscripts(const QString& symbol) {
-  const QStringList parts = symbol.toHtmlEscaped().split(u'_');
-  QString html = parts.front();
-  for (qsizetype i = 1; i < parts.size(); ++i) {
-    html += u"<sub>"_s + parts[i] + u"</sub>"_s;
-  }
-  return html;
-}
-
-/// "Class limit" with its symbol behind it, more quietly.
-QString withSymbol(const QString& label, std::string_view symbol, const QPalette& palette) {
-  if (symbol.empty()) {
-    return label.toHtmlEscaped();
-  }
-  return u"%1 &nbsp;<span style='color:%2; font-weight:normal'>%3</span>"_s.arg(
-      label.toHtmlEscaped(), ink::muted(palette).name(), withSubscripts(fromCore(symbol)));
+/// How a row's number is called in formulas, and how it is got: for the label's tip.
+QString rowTip(std::string_view symbol, std::string_view how) {
+  QStringList lines{fromCore(symbol), fromCore(how)};
+  lines.removeAll(QString());
+  return lines.join(u'\n');
 }
 
 const model::Engine& engineAt(const Desk& desk, int engine) {
@@ -164,13 +152,14 @@ void Comparison::setColumns(QGridLayout& grid) const {
   const int digit = fontMetrics().horizontalAdvance(u'0');
   grid.setContentsMargins(0, 0, 0, 0);
   grid.setHorizontalSpacing(8);
-  grid.setVerticalSpacing(of_ == Of::Entries ? 4 : 0);
+  grid.setVerticalSpacing(of_ == Of::Entries ? 4 : 2);
   grid.setColumnMinimumWidth(kLabel, kLabelDigits * digit);
   grid.setColumnMinimumWidth(kUnit, unitWidth());
   grid.setColumnStretch(kLabel, 3);
   const int engines = static_cast<int>(columns_.size());
   for (int i = 0; i < engines; ++i) {
-    grid.setColumnMinimumWidth(kFirstEngine + i, kEngineDigits * digit);
+    grid.setColumnMinimumWidth(kFirstEngine + i,
+                               (engines > 2 ? kCrowdedEngineDigits : kEngineDigits) * digit);
     grid.setColumnStretch(kFirstEngine + i, 2);
   }
   grid.setColumnMinimumWidth(kFirstEngine + engines, kDifferenceDigits * digit);
@@ -258,11 +247,10 @@ void Comparison::addGroup(const EntryGroup& group) {
   }
 }
 
-void Comparison::addLabels(Row& row, std::string_view tip) {
+void Comparison::addLabels(Row& row, const QString& tip) {
   row.label = new QLabel(body_);
-  row.label->setTextFormat(Qt::RichText);
   row.label->setWordWrap(true);
-  row.label->setToolTip(fromCore(tip));
+  row.label->setToolTip(tip);
   grid_->addWidget(row.label, line_, kLabel);
   row.unit = new QuietLabel({}, body_);
   row.unit->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -272,7 +260,7 @@ void Comparison::addLabels(Row& row, std::string_view tip) {
 void Comparison::addEntry(const describe::Input& input) {
   Row row;
   row.input = &input;
-  addLabels(row, input.measure);
+  addLabels(row, rowTip(input.symbol, input.measure));
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     QWidget* field = makeEntryEdit(desk_.document, columns_[i], input, body_);
     field->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -298,7 +286,7 @@ void Comparison::addEntry(const describe::Input& input) {
 void Comparison::addResult(const describe::Result& result) {
   Row row;
   row.result = &result;
-  addLabels(row, result.formula);
+  addLabels(row, rowTip(result.symbol, result.formula));
   const bool decides =
       std::find(page_.decides.begin(), page_.decides.end(), &result) != page_.decides.end();
   const auto put = [&](ResultLabel* label, int column) {
@@ -320,6 +308,7 @@ void Comparison::addResult(const describe::Result& result) {
       result.kind != units::Kind::Choice) {
     auto* label = new ResultLabel(desk_.document, desk_.subject(), result, cylinder_, body_);
     label->setComparedWith(comparedWith_);
+    label->setObjectName(u"difference"_s);
     put(label, kFirstEngine + static_cast<int>(columns_.size()));
   }
   rows_.push_back(row);
@@ -330,8 +319,7 @@ void Comparison::reword() {
   const Taste& taste = desk_.taste;
   for (const Row& row : rows_) {
     const bool entry = row.input != nullptr;
-    say(*row.label, withSymbol(entry ? taste.label(*row.input) : taste.label(*row.result),
-                               entry ? row.input->symbol : row.result->symbol, palette()));
+    say(*row.label, entry ? taste.label(*row.input) : taste.label(*row.result));
     say(*row.unit, taste.unit(entry ? row.input->kind : row.result->kind));
   }
   refreshDifferences();
@@ -341,9 +329,7 @@ void Comparison::reword() {
 }
 
 void Comparison::changeEvent(QEvent* event) {
-  if (event->type() == QEvent::PaletteChange && body_ != nullptr) {
-    reword();
-  } else if (event->type() == QEvent::FontChange && body_ != nullptr) {
+  if (event->type() == QEvent::FontChange && body_ != nullptr) {
     rebuild();
   }
   QWidget::changeEvent(event);

@@ -2,7 +2,6 @@
 /// What it rests on and what follows from it: rows of donor, target, variants and the difference.
 
 #include <QWidget>
-#include <string_view>
 #include <vector>
 
 #include "ui/pages/page_description.h"
@@ -72,7 +71,7 @@ class Comparison final : public QWidget {
   void alignHeads();
   void pointAt(const describe::Input* input);
 
-  void addLabels(Row& row, std::string_view tip);
+  void addLabels(Row& row, const QString& tip);
 
   Desk& desk_;
   const PageDescription& page_;

@@ -40,10 +40,8 @@ QString wanted(const Desk& desk, int engine) {
 /// What stands in the stack now, and what it gives.
 QString fitted(const Desk& desk, int engine) {
   const describe::Entry& entry = desk.document.entry(engine, in::spacer);
-  QStringList words = {
-      entry.known()
-          ? tr("counted with the spacer entered, %1").arg(figures(desk, engine, out::spacerInStack))
-          : tr("counted with the spacer to make")};
+  QStringList words = {entry.known() ? tr("with the spacer entered")
+                                     : tr("with the spacer to make")};
   if (known(desk, engine, out::squishGap)) {
     words += tr("squish gap %1").arg(figures(desk, engine, out::squishGap));
   }

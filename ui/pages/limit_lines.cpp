@@ -22,7 +22,8 @@ namespace {
 
 namespace in = model::in;
 
-constexpr int kMoreRevs = 500;  ///< [rpm]
+constexpr int kMoreRevs = 500;    ///< [rpm]
+constexpr int kSpeedDigits = 10;  ///< width of a column of speeds in digits
 
 /// Where the number of a limit comes from, its default's origin included.
 QString originOf(const Desk& desk, int engine, const describe::Input& input) {
@@ -56,7 +57,10 @@ LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(des
   addLine(*grid, {tr("donor's proven acceleration"), &in::provenSpeed, true, &out::ceilingDonor});
   addLine(*grid,
           {tr("breathing (power, not safety)"), &in::breathingLimit, false, &out::breathingSpeed});
+  const int digit = fontMetrics().horizontalAdvance(u'0');
   grid->setColumnStretch(2, 1);
+  grid->setColumnMinimumWidth(3, kSpeedDigits * digit);
+  grid->setColumnMinimumWidth(4, kSpeedDigits * digit);
   connect(&desk_.document, &Document::projectChanged, this, &LimitLines::refresh);
   connect(&desk_.taste, &Taste::changed, this, &LimitLines::refresh);
   refresh();
@@ -80,6 +84,7 @@ void LimitLines::addLine(QGridLayout& grid, Line line) {
     Q_EMIT desk_.entryAsked(line.donors ? desk_.donor() : desk_.subject(), line.limit);
   });
   for (ResultLabel* label : {line.donorSpeed, line.speed}) {
+    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(label, &ResultLabel::whyAsked, &desk_, &Desk::whyAsked);
     connect(label, &ResultLabel::entryAsked, &desk_, &Desk::entryAsked);
   }

@@ -165,8 +165,9 @@ void Page::restoreLayout() {
   };
   // The tables as wide as they are, the picture the rest; the results seen whole, half at most.
   if (!restored(across_, u"across"_s) && down_ != nullptr) {
-    const int tables = std::min(entries_->sizeHint().width(), 2 * width() / 3);
-    across_->setSizes({width() - tables, tables});
+    const int room = across_->width() - across_->handleWidth();
+    const int tables = std::min(entries_->sizeHint().width(), 2 * room / 3);
+    across_->setSizes({room - tables, tables});
   }
   if (down_ != nullptr && !restored(down_, u"down"_s)) {
     const int results = std::min(results_->sizeHint().height(), across_->height() / 2);

@@ -211,20 +211,26 @@ class BoreStrokePlot {
     const double from = toShown(style_, Kind::Volume, displacementAt(window_.least));
     const double to = toShown(style_, Kind::Volume, displacementAt(window_.most));
     const double step = roundStep(to - from, 9.0);
+    const double limit = toShown(style_, Kind::Volume, classLimit().value_or(0.0));
     for (double level = std::ceil(from / step) * step; level < to; level += step) {
+      if (std::abs(level - limit) < 1e-6 * step) continue;
       const QPolygonF line = lineOfDisplacement(fromShown(style_, Kind::Volume, level));
       axes_.curve(line, draft_.narrow());
       label(line, axes_.number(level, step));
     }
   }
 
-  void paintClassLimit() {
+  std::optional<double> classLimit() const {
     const describe::Evaluation& evaluation = assessment_.evaluation();
-    if (!evaluation.inputStands(sheet_.engine, in::classLimit)) return;
-    const double limit = evaluation.inputValue(sheet_.engine, in::classLimit);
-    const QPolygonF line = lineOfDisplacement(limit);
+    if (!evaluation.inputStands(sheet_.engine, in::classLimit)) return std::nullopt;
+    return evaluation.inputValue(sheet_.engine, in::classLimit);
+  }
+
+  void paintClassLimit() {
+    if (!classLimit()) return;
+    const QPolygonF line = lineOfDisplacement(*classLimit());
     axes_.curve(line, draft_.heavy());
-    label(line, fromCore(style_.number(Kind::Volume, limit, 0)), true);
+    label(line, fromCore(style_.number(Kind::Volume, *classLimit(), 0)), true);
   }
 
   /// Where the curve comes into the frame from above, or leaves it at the right.

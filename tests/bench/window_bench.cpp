@@ -1,0 +1,99 @@
+// What a person waits for: an edit with everything visible recomputed and painted again, page by
+// page, and the first screen beside a bare window holding one plot and one table.
+//
+// One frame is 16 ms. Run at other scales with QT_SCALE_FACTOR; nothing needs a display.
+
+#include <benchmark/benchmark.h>
+
+#include <QApplication>
+#include <QFile>
+#include <QSplitter>
+#include <QTableWidget>
+#include <QTemporaryDir>
+#include <clocale>
+
+#include "core/model/inputs.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/main_window.h"
+#include "ui/plots/plot_widget.h"
+
+namespace strokewright::ui {
+namespace {
+
+constexpr int kTarget = 1;
+constexpr QSize kLaptop(1366, 768);
+
+/// Lets everything that is due happen: layout, paint.
+void settle() {
+  QCoreApplication::sendPostedEvents();
+  QCoreApplication::processEvents();
+}
+
+/// One key typed into the bore of the target, seen on one page.
+void edit(benchmark::State& state, const char* page) {
+  Taste taste;
+  Document document(taste);
+  MainWindow window(document, taste);
+  window.openFile(QStringLiteral(STROKEWRIGHT_SOURCE_DIR "/samples/burdock-719.strokewright"));
+  window.resize(kLaptop);
+  window.showPage(QString::fromLatin1(page));
+  window.show();
+  settle();
+  bool wide = false;
+  for (auto _ : state) {
+    wide = !wide;
+    document.type(kTarget, model::in::bore,
+                  wide ? QStringLiteral("68.01") : QStringLiteral("68.00"));
+    settle();
+  }
+  document.undoStack().setClean();
+}
+
+void bareWindow(benchmark::State& state) {
+  for (auto _ : state) {
+    QSplitter window;
+    window.addWidget(new PlotWidget(&window));
+    window.addWidget(new QTableWidget(20, 4, &window));
+    window.resize(kLaptop);
+    window.show();
+    settle();
+  }
+}
+BENCHMARK(bareWindow)->Name("firstScreen/bare")->Unit(benchmark::kMillisecond);
+
+void firstScreen(benchmark::State& state) {
+  for (auto _ : state) {
+    Taste taste;
+    Document document(taste);
+    MainWindow window(document, taste);
+    window.showStart();
+    window.resize(kLaptop);
+    window.show();
+    settle();
+  }
+}
+BENCHMARK(firstScreen)->Name("firstScreen/ours")->Unit(benchmark::kMillisecond);
+
+}  // namespace
+}  // namespace strokewright::ui
+
+int main(int argc, char** argv) {
+  const QTemporaryDir home;
+  for (const char* place : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"}) {
+    qputenv(place, home.filePath(QLatin1StringView(place)).toLocal8Bit());
+  }
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  QApplication application(argc, argv);
+  std::setlocale(LC_NUMERIC, "C");
+  QApplication::setStyle(QStringLiteral("Fusion"));
+  for (const char* page : {"engines", "deck", "compression", "motion", "revs", "bore_stroke",
+                           "going_round", "paper"}) {
+    benchmark::RegisterBenchmark((std::string("edit/") + page).c_str(), strokewright::ui::edit,
+                                 page)
+        ->Unit(benchmark::kMillisecond);
+  }
+  benchmark::Initialize(&argc, argv);
+  benchmark::RunSpecifiedBenchmarks();
+  return 0;
+}

@@ -1,0 +1,359 @@
+#include "core/sheet/sheet.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <ostream>
+#include <regex>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/chamber/results.h"
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "core/limits/results.h"
+#include "core/masses/results.h"
+#include "core/model/entry_text.h"
+#include "core/model/inputs.h"
+#include "core/motion/results.h"
+#include "core/storage/project_text.h"
+
+namespace strokewright::sheet {
+namespace {
+
+namespace in = model::in;
+
+model::Project sample(const std::string& name) {
+  std::ifstream file(STROKEWRIGHT_SOURCE_DIR "/samples/" + name + ".strokewright");
+  const std::string text{std::istreambuf_iterator<char>(file), {}};
+  return storage::read(text).project.value();
+}
+
+void type(model::Engine& engine, const describe::Input& input, std::string_view text) {
+  engine.set(input, model::entryFrom(input, text, units::UnitGroup::metric()));
+}
+
+Sheet sheetFor(const model::Project& project, const units::Style& style = {},
+               const SheetOptions& options = {}) {
+  const assess::Assessment assessment(project);
+  return sheetOf(assessment, style, options);
+}
+
+const Row& rowOf(const Sheet& sheet, std::string_view label) {
+  for (const Group& group : sheet.groups) {
+    const auto row = std::ranges::find(group.rows, label, &Row::label);
+    if (row != group.rows.end()) return *row;
+  }
+  throw std::out_of_range("no row " + std::string(label));
+}
+
+std::vector<std::string> fullTexts(const Row& row) {
+  std::vector<std::string> texts;
+  for (const Text& text : row.texts) texts.push_back(text.full);
+  return texts;
+}
+
+/// Every word of the sheet but names.
+std::vector<std::string> wordsOf(const Sheet& sheet) {
+  std::vector<std::string> words{sheet.restsOn, sheet.checkBar};
+  for (const Group& group : sheet.groups) {
+    for (const Row& row : group.rows) {
+      words.insert(words.end(), {row.label, row.difference});
+      for (const Text& text : row.texts) words.insert(words.end(), {text.full, text.brief});
+    }
+  }
+  for (const Objection& objection : sheet.objections) words.push_back(objection.sentence);
+  for (const Measured& measured : sheet.asBuilt) {
+    for (const Box& box : measured.boxes) words.push_back(box.drawn);
+  }
+  for (const Box& box : sheet.closing) words.push_back(box.drawn);
+  return words;
+}
+
+// ---- The numbers are those of the assessment
+
+struct SampleRow {
+  const char* name;
+  friend void PrintTo(const SampleRow& row, std::ostream* out) { *out << row.name; }
+};
+
+class SheetOfSample : public testing::TestWithParam<SampleRow> {
+ protected:
+  /// One cell as it should read, made without the sheet.
+  std::string expected(int engine, const describe::Result& result) const {
+    const int count =
+        result.per == describe::Per::Engine ? 1 : assessment_.evaluation().cylinders(engine);
+    std::vector<std::string> texts;
+    for (int i = 0; i < count; ++i) {
+      const describe::Cell& cell = assessment_(engine, result, i);
+      texts.push_back(cell.state == describe::State::Value
+                          ? style_.number(result.kind, cell.value, result.decimals)
+                          : "–");
+    }
+    std::string text = texts.front();
+    if (std::ranges::count(texts, text) == std::ssize(texts)) return text;
+    for (std::size_t i = 1; i < texts.size(); ++i) text += " · " + texts[i];
+    return text;
+  }
+
+  model::Project project_ = sample(GetParam().name);
+  assess::Assessment assessment_{project_};
+  units::Style style_;
+  Sheet sheet_ = sheetOf(assessment_, style_, {.date = "2026-11-24", .programVersion = "9.9"});
+};
+
+TEST_P(SheetOfSample, SaysEveryResultAsItWasAssessed) {
+  const std::pair<std::string_view, const describe::Result*> rows[] = {
+      {"Displacement", &out::displacement},
+      {"Protrusion without spacer", &out::protrusionWithoutSpacer},
+      {"Spacer to make", &out::spacerToMake},
+      {"Deck clearance", &out::deckClearance},
+      {"Clearance volume", &out::clearanceVolume},
+      {"Compression ratio", &out::compressionRatio},
+      {"without crevice", &out::compressionRatioWithoutCrevice},
+      {"Mean piston speed", &out::meanPistonSpeed},
+      {"Peak piston speed", &out::peakPistonSpeed},
+      {"Peak acceleration", &out::peakAcceleration},
+      {"Rev ceiling", &out::revCeiling},
+      {"next limit", &out::nextCeiling},
+      {"Static moment per throw", &out::staticMoment},
+  };
+  for (const auto& [label, result] : rows) {
+    const Row& row = rowOf(sheet_, label);
+    for (std::size_t i = 0; i < sheet_.columns.size(); ++i) {
+      EXPECT_EQ(row.texts[i].full, expected(sheet_.columns[i].engine, *result)) << label;
+    }
+  }
+}
+
+TEST_P(SheetOfSample, ShowsTheLargestToleranceOfAllCylinders) {
+  const Row* above = nullptr;
+  for (const Group& group : sheet_.groups) {
+    for (const Row& row : group.rows) {
+      if (row.label == "± likely / worst case" && above->label == "Compression ratio") {
+        double worst = 0.0;
+        for (int i = 0; i < assessment_.evaluation().cylinders(sheet_.engine); ++i) {
+          worst = std::max(worst, assessment_(sheet_.engine, out::compressionRatio, i).worst);
+        }
+        const std::string text = row.texts[1].full;
+        EXPECT_EQ(text.substr(text.find(" / ") + 3), style_.number(units::Kind::Ratio, worst));
+      }
+      above = &row;
+    }
+  }
+}
+
+TEST_P(SheetOfSample, ComparesDonorAndTargetInColumns) {
+  ASSERT_GE(sheet_.columns.size(), 2u);
+  EXPECT_EQ(sheet_.columns[0].engine, project_.referenceDonor);
+  EXPECT_EQ(sheet_.columns[1].engine, project_.target());
+  EXPECT_TRUE(sheet_.differences);
+  const double by = assessment_(project_.target(), out::meanPistonSpeed).value -
+                    assessment_(project_.referenceDonor, out::meanPistonSpeed).value;
+  EXPECT_EQ(rowOf(sheet_, "Mean piston speed").difference,
+            style_.difference(units::Kind::Velocity, by));
+}
+
+TEST_P(SheetOfSample, ListsEveryFindingOfTheTarget) {
+  for (const describe::Finding& finding : assessment_.findings(sheet_.engine)) {
+    const std::string sentence = word(finding.says, style_);
+    EXPECT_TRUE(std::ranges::any_of(sheet_.objections, [&](const Objection& it) {
+      return it.word == weightWord(finding.weight) &&
+             it.sentence.find(sentence) != std::string::npos;
+    })) << sentence;
+  }
+}
+
+TEST_P(SheetOfSample, HasNoDecimalPointInGerman) {
+  units::Style german;
+  german.decimalMark = ",";
+  const std::regex point("[0-9]\\.[0-9]");
+  for (const std::string& words : wordsOf(sheetOf(assessment_, german, {}))) {
+    EXPECT_FALSE(std::regex_search(words, point)) << words;
+  }
+}
+
+TEST_P(SheetOfSample, SaysInTheTitleBlockWhatItIs) {
+  EXPECT_EQ(sheet_.titleBlock.project, project_.name);
+  EXPECT_EQ(sheet_.titleBlock.units, "mm · ml · g");
+  EXPECT_EQ(sheet_.titleBlock.date, "2026-11-24");
+  EXPECT_EQ(sheet_.titleBlock.sheet, "1 of 1");
+  EXPECT_EQ(sheet_.titleBlock.program, "Strokewright 9.9");
+}
+
+INSTANTIATE_TEST_SUITE_P(Samples, SheetOfSample,
+                         testing::Values(SampleRow{"burdock-719"}, SampleRow{"culvert-1040"},
+                                         SampleRow{"tansy-270"}, SampleRow{"teasel-125"}),
+                         [](const auto& row) {
+                           std::string name = row.param.name;
+                           std::erase(name, '-');
+                           return name;
+                         });
+
+// ---- How it is said
+
+TEST(Sheet, ListsWhatDiffersBetweenCylindersAndSaysOnceWhatIsEqual) {
+  // Worked conversion of the project, computed independently.
+  const Sheet sheet = sheetFor(sample("burdock-719"));
+  const Row& spacer = rowOf(sheet, "Spacer to make");
+  EXPECT_EQ(spacer.texts[1], (Text{"1.03 · 0.95 · 0.86", "0.86 … 1.03"}));
+  EXPECT_EQ(spacer.emphasis, Emphasis::Strong);
+  EXPECT_EQ(rowOf(sheet, "Squish gap, cold").texts[1], (Text{"0.90", ""}));
+  EXPECT_EQ(rowOf(sheet, "worst case, from … to").texts[1].full, "0.73 … 1.07");
+  EXPECT_EQ(rowOf(sheet, "stopped by").texts[1].full, "ring flutter");
+}
+
+TEST(Sheet, LeavesTheZerosOffSizes) {
+  const Sheet sheet = sheetFor(sample("burdock-719"));
+  const Row& row = rowOf(sheet, "Bore × stroke");
+  EXPECT_EQ(fullTexts(row), (std::vector<std::string>{"66 × 62", "68 × 66", "68 × 66"}));
+  EXPECT_EQ(row.difference, "+2 × +4");
+  EXPECT_EQ(rowOf(sheet, "Big end: pin / eye / width").texts[1].full, "26 / 34 / 15");
+}
+
+TEST(Sheet, ShowsTheTrueStrokeOnlyWhereAnOffsetMakesItAnother) {
+  EXPECT_THROW(rowOf(sheetFor(sample("burdock-719")), "True stroke"), std::out_of_range);
+  EXPECT_EQ(rowOf(sheetFor(sample("tansy-270")), "True stroke").texts[0].full, "68.001");
+}
+
+TEST(Sheet, IntroducesTheEngineInOneLine) {
+  EXPECT_EQ(sheetFor(sample("culvert-1040")).subtitle,
+            "single, four-stroke, compression ignition · from Culvert 864 · stationary");
+}
+
+TEST(Sheet, CallsTheGapOfCompressionIgnitionBumpingClearance) {
+  const Sheet sheet = sheetFor(sample("culvert-1040"));
+  EXPECT_EQ(rowOf(sheet, "Bumping clearance, cold").texts[1].full, "1.00");
+  EXPECT_EQ(sheet.asBuilt[1].what, "bumping clearance");
+  EXPECT_NE(sheet.cautions.find("air shut-off"), std::string::npos);
+}
+
+TEST(Sheet, GivesASingleVariantAColumnWhereThatIsWanted) {
+  const model::Project project = sample("burdock-719");
+  EXPECT_EQ(sheetFor(project).columns.size(), 3u);
+  const Sheet narrow = sheetFor(project, {}, {.variantColumn = false});
+  EXPECT_EQ(narrow.columns.size(), 2u);
+  EXPECT_EQ(narrow.besides, "short rod");
+  EXPECT_NE(narrow.subtitle.find("also: short rod"), std::string::npos);
+}
+
+TEST(Sheet, NamesSeveralVariantsInsteadOfGivingThemColumns) {
+  model::Project project = sample("burdock-719");
+  project.engines.push_back(project.engines.back());
+  project.engines.back().name = "long rod";
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(sheet.columns.size(), 2u);
+  EXPECT_EQ(sheet.besides, "short rod, long rod");
+}
+
+TEST(Sheet, SaysWhatANumberWaitsFor) {
+  model::Project project = sample("teasel-125");
+  type(project.engines[static_cast<std::size_t>(project.target())], in::compressionHeight, "");
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(rowOf(sheet, "Squish gap, cold").texts[1],
+            (Text{"waits for compression height", "waits"}));
+  EXPECT_NE(sheet.waitsFor.find("compression height ("), std::string::npos);
+}
+
+TEST(Sheet, PutsADashForARefusalAndTheReasonAmongTheObjections) {
+  model::Project project = sample("teasel-125");
+  type(project.engines[static_cast<std::size_t>(project.target())], in::rodLength, "20");
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(rowOf(sheet, "Peak acceleration").texts[1].full, "–");
+  ASSERT_FALSE(sheet.objections.empty());
+  const std::string& heaviest = sheet.objections.front().word;
+  EXPECT_TRUE(heaviest == "forbids" || heaviest == "refused") << heaviest;
+}
+
+TEST(Sheet, PutsTheHeaviestFirst) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[static_cast<std::size_t>(project.target())], in::headGasketBore, "60");
+  const Sheet sheet = sheetFor(project);
+  const std::vector<std::string> order{"forbids", "refused", "objects", "remarks"};
+  EXPECT_TRUE(std::ranges::is_sorted(sheet.objections, {}, [&](const Objection& it) {
+    return std::ranges::find(order, it.word) - order.begin();
+  }));
+}
+
+TEST(Sheet, SaysOnceWhatIsTrueOfSeveralEngines) {
+  const Sheet sheet = sheetFor(sample("burdock-719"));
+  EXPECT_EQ(std::ranges::count_if(sheet.objections,
+                                  [](const Objection& it) {
+                                    return it.sentence.find("above that of cylinder 1") !=
+                                           std::string::npos;
+                                  }),
+            1);
+  EXPECT_NE(sheet.objections.front().sentence.find("(Also Burdock 636, short rod.)"),
+            std::string::npos)
+      << sheet.objections.front().sentence;
+}
+
+TEST(Sheet, SaysWhatIsAssumedWhatIsFromBooksAndWhatStandsByDefault) {
+  const std::string text = sheetFor(sample("burdock-719")).restsOn;
+  EXPECT_NE(text.find("Assumed or decided: "), std::string::npos) << text;
+  EXPECT_NE(text.find("donor's speed proven"), std::string::npos) << text;
+  EXPECT_NE(text.find("ring flutter constant 38.7"), std::string::npos) << text;
+  EXPECT_EQ(text.find("rod length"), std::string::npos) << text;  // measured
+}
+
+TEST(Sheet, CountsTheNamesOfAVeryLongList) {
+  model::Project project = sample("burdock-719");
+  for (model::Engine& engine : project.engines) {
+    for (auto& [input, entry] : engine.entries) entry.origin = describe::Origin::Assumed;
+  }
+  EXPECT_NE(sheetFor(project).restsOn.find(" more."), std::string::npos);
+}
+
+TEST(Sheet, HasABoxForEachCylinderWithWhatIsDrawn) {
+  const Sheet sheet = sheetFor(sample("burdock-719"));
+  ASSERT_EQ(sheet.asBuilt.size(), 2u);
+  EXPECT_EQ(sheet.asBuilt[0].what, "spacer");
+  EXPECT_EQ(sheet.asBuilt[0].boxes,
+            (std::vector<Box>{{"1", "1.03"}, {"2", "0.95"}, {"3", "0.86"}}));
+}
+
+TEST(Sheet, AsksForTheDeckClearanceWhereThereIsNoPlate) {
+  const Sheet sheet = sheetFor(sample("culvert-1040"));
+  EXPECT_EQ(sheet.asBuilt[0].what, "deck clearance");
+  EXPECT_EQ(sheet.asBuilt[0].boxes.front().drawn, "−0.30");
+}
+
+TEST(Sheet, OfAProjectWithoutEnginesIsEmptyButForItsTitleBlock) {
+  model::Project project;
+  project.name = "Nothing yet";
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(sheet.engine, -1);
+  EXPECT_TRUE(sheet.groups.empty());
+  EXPECT_EQ(sheet.titleBlock.project, "Nothing yet");
+}
+
+TEST(Sheet, OfAnEmptyTargetWaitsEverywhere) {
+  model::Project project;
+  project.engines.push_back({.name = "New", .part = model::Part::Target});
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(rowOf(sheet, "Compression ratio").texts[0].brief, "waits");
+  EXPECT_FALSE(sheet.differences);
+}
+
+TEST(Sheet, OfADonorHasNothingToCompareWith) {
+  const model::Project project = sample("teasel-125");
+  const Sheet sheet = sheetFor(project, {}, {.engine = project.referenceDonor});
+  EXPECT_EQ(sheet.columns.front().engine, project.referenceDonor);
+  EXPECT_FALSE(sheet.differences);
+}
+
+TEST(Sheet, FollowsTheReadersUnits) {
+  units::Style style;
+  style.group = units::UnitGroup::inchPound();
+  const Sheet sheet = sheetFor(sample("teasel-125"), style);
+  EXPECT_EQ(rowOf(sheet, "Squish gap, cold").unit, "thou");
+  EXPECT_EQ(rowOf(sheet, "Squish gap, cold").texts[1].full, "37.4");
+  EXPECT_EQ(sheet.titleBlock.units, "in · cu in · oz");
+}
+
+}  // namespace
+}  // namespace strokewright::sheet

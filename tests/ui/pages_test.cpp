@@ -1,0 +1,461 @@
+/// The window and its pages: everything reached, named, seen whole, and in agreement.
+
+#include <QAccessible>
+#include <QApplication>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QTest>
+#include <QTimer>
+#include <set>
+
+#include "core/deck/results.h"
+#include "tests/ui/fixture.h"
+#include "ui/pages/comparison.h"
+#include "ui/pages/main_window.h"
+#include "ui/pages/notice_bar.h"
+#include "ui/pages/page.h"
+#include "ui/pages/paper_palette.h"
+#include "ui/pages/standing.h"
+#include "ui/pages/way_through.h"
+#include "ui/widgets/entry_edit.h"
+#include "ui/widgets/ink.h"
+#include "ui/widgets/quantity_edit.h"
+#include "ui/widgets/result_label.h"
+
+namespace strokewright::ui {
+namespace {
+
+using namespace Qt::StringLiterals;
+
+void settle() {
+  for (int i = 0; i < 3; ++i) {
+    QApplication::processEvents();
+    QApplication::sendPostedEvents();
+  }
+}
+
+class Window : public WithDocument {
+ protected:
+  void SetUp() override {
+    window_.resize(1366, 700);
+    window_.show();
+    settle();
+  }
+
+  void openSample(const QString& name) {
+    ASSERT_TRUE(document_.openCopy(sample(name), name)) << document_.error().toStdString();
+  }
+
+  Page& show(const PageDescription& page) {
+    window_.showPage(page.key);
+    settle();
+    return *window_.page();
+  }
+
+  MainWindow window_{document_, taste_};
+};
+
+// Nothing forgotten ------------------------------------------------------------------------------
+
+TEST(Pages, AskForEveryInput) {
+  for (const describe::Input* input : assess::catalogue().inputs()) {
+    EXPECT_TRUE(std::any_of(pages().begin(), pages().end(), [&](const PageDescription& page) {
+      return page.asksFor(*input);
+    })) << input->key;
+  }
+}
+
+TEST(Pages, ShowEveryResult) {
+  for (const describe::Result* result : assess::catalogue().results()) {
+    EXPECT_TRUE(std::any_of(pages().begin(), pages().end(), [&](const PageDescription& page) {
+      return std::find(page.results.begin(), page.results.end(), result) != page.results.end();
+    })) << result->key;
+  }
+}
+
+TEST(Pages, HaveEachNameQuestionAndKeyOnce) {
+  std::set<QString> said;
+  for (const PageDescription& page : pages()) {
+    EXPECT_TRUE(said.insert(page.key).second);
+    EXPECT_TRUE(said.insert(page.name).second);
+    EXPECT_TRUE(page.question.endsWith(u'?')) << page.question.toStdString();
+  }
+}
+
+// Seen and heard ---------------------------------------------------------------------------------
+
+void expectNames(QAccessibleInterface* shown, int& seen) {
+  if (shown->state().focusable && !shown->state().invisible) {
+    ++seen;
+    EXPECT_FALSE(shown->text(QAccessible::Name).isEmpty())
+        << (shown->object() != nullptr ? shown->object()->metaObject()->className() : "?") << " in "
+        << (shown->object() != nullptr && shown->object()->parent() != nullptr
+                ? shown->object()->parent()->metaObject()->className()
+                : "?");
+  }
+  for (int i = 0; i < shown->childCount(); ++i) {
+    if (shown->child(i) != nullptr) {
+      expectNames(shown->child(i), seen);
+    }
+  }
+}
+
+TEST_F(Window, NamesWhateverTakesTheFocusOnTheFirstScreen) {
+  int seen = 0;
+  expectNames(QAccessible::queryAccessibleInterface(&window_), seen);
+  EXPECT_GT(seen, 5);
+}
+
+TEST_F(Window, NamesWhateverTakesTheFocusOnEveryPage) {
+  openSample(u"burdock-719"_s);
+  for (const PageDescription& page : pages()) {
+    SCOPED_TRACE(page.key.toStdString());
+    show(page);
+    int seen = 0;
+    expectNames(QAccessible::queryAccessibleInterface(&window_), seen);
+    EXPECT_GT(seen, 5);
+  }
+}
+
+TEST_F(Window, FitsALaptop) {
+  openSample(u"burdock-719"_s);
+  for (const PageDescription& page : pages()) {
+    show(page);
+    EXPECT_LE(window_.minimumSizeHint().width(), 1366) << page.key.toStdString();
+    EXPECT_LE(window_.minimumSizeHint().height(), 700) << page.key.toStdString();
+  }
+}
+
+/// A label that cannot be scrolled to and is smaller than its text.
+void expectWhole(const QWidget& page) {
+  for (const QLabel* label : page.findChildren<QLabel*>()) {
+    if (!label->isVisible() || label->text().isEmpty() ||
+        label->sizePolicy().horizontalPolicy() == QSizePolicy::Ignored) {
+      continue;
+    }
+    const int width =
+        label->wordWrap() ? label->minimumSizeHint().width() : label->sizeHint().width();
+    EXPECT_GE(label->width() + 1, width) << label->text().toStdString();
+    const int height =
+        label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
+    EXPECT_GE(label->height() + 1, height) << label->text().toStdString();
+  }
+}
+
+TEST_F(Window, ClipsNoLabelWhateverTheSizeOfTheText) {
+  openSample(u"burdock-719"_s);
+  const QFont body = QApplication::font();
+  for (const double scale : {1.0, 1.5, 2.0}) {
+    QFont larger = body;
+    larger.setPointSizeF(body.pointSizeF() * scale);
+    QApplication::setFont(larger);
+    window_.resize(static_cast<int>(1366 * scale), static_cast<int>(768 * scale));
+    for (const PageDescription& page : pages()) {
+      SCOPED_TRACE(page.key.toStdString() + " at " + std::to_string(scale));
+      const Page& shown = show(page);
+      for (const Comparison* table : shown.findChildren<Comparison*>()) {
+        expectWhole(*table);
+      }
+    }
+  }
+  QApplication::setFont(body);
+}
+
+TEST_F(Window, LetsTabFollowTheReadingOrder) {
+  openSample(u"burdock-719"_s);
+  for (const PageDescription& page : pages()) {
+    SCOPED_TRACE(page.key.toStdString());
+    const Page& shown = show(page);
+    for (const Comparison* table : shown.findChildren<Comparison*>()) {
+      const QWidget* before = nullptr;
+      const QWidget* first = shown.nextInFocusChain();
+      for (const QWidget* at = first; at != &shown; at = at->nextInFocusChain()) {
+        if (!table->isAncestorOf(at) || (at->focusPolicy() & Qt::TabFocus) == 0) {
+          continue;
+        }
+        if (before != nullptr) {
+          const QPoint from = before->mapTo(table, before->rect().center());
+          const QPoint to = at->mapTo(table, at->rect().center());
+          const bool sameRow = std::abs(from.y() - to.y()) < before->height() / 2;
+          EXPECT_TRUE(sameRow ? to.x() > from.x() : to.y() > from.y())
+              << at->accessibleName().toStdString();
+        }
+        before = at;
+      }
+      EXPECT_NE(before, nullptr);
+    }
+  }
+}
+
+TEST_F(Window, IsReadableOnLightAndDarkPaper) {
+  for (const QColor& ground : {QColor(0xef, 0xef, 0xef), QColor(0x2d, 0x2d, 0x2d)}) {
+    const QPalette paper = paperPalette(QPalette(ground, ground));
+    EXPECT_EQ(ink::dark(paper), ground.lightness() < 128);
+    for (const QPalette::ColorRole place :
+         {QPalette::Window, QPalette::Base, QPalette::AlternateBase, QPalette::Button}) {
+      const QColor under = paper.color(place);
+      for (const QColor& colour : {ink::text(paper), ink::muted(paper), ink::accent(paper),
+                                   ink::objects(paper), ink::forbids(paper)}) {
+        EXPECT_GE(ink::contrast(colour, under), 4.5) << colour.name().toStdString();
+      }
+      EXPECT_GE(ink::contrast(ink::rule(paper), under), 3.0);
+    }
+    EXPECT_GE(
+        ink::contrast(paper.color(QPalette::HighlightedText), paper.color(QPalette::Highlight)),
+        4.5);
+  }
+}
+
+TEST_F(Window, FollowsTheDesktopIntoTheDark) {
+  const QPalette before = QApplication::palette();
+  QApplication::setPalette(QPalette(QColor(0x2d, 0x2d, 0x2d)));
+  settle();
+  EXPECT_TRUE(ink::dark(window_.palette()));
+  QApplication::setPalette(before);
+  settle();
+  EXPECT_FALSE(ink::dark(window_.palette()));
+}
+
+// In agreement -----------------------------------------------------------------------------------
+
+class Samples : public Window, public testing::WithParamInterface<const char*> {};
+
+TEST_P(Samples, ShowWhatTheAssessmentTells) {
+  openSample(QLatin1StringView(GetParam()));
+  const assess::Assessment& assessment = document_.assessment();
+  for (const PageDescription& page : pages()) {
+    int numbers = 0;
+    for (const Comparison* table : show(page).findChildren<Comparison*>()) {
+      for (const ResultLabel* label : table->findChildren<ResultLabel*>()) {
+        const describe::Cell& cell = assessment(label->engine(), label->result());
+        if (cell.state == describe::State::Value &&
+            assessment.sameInAll(label->engine(), label->result()) &&
+            label->objectName().isEmpty()) {
+          ++numbers;
+          EXPECT_TRUE(label->shownText().startsWith(taste_.value(label->result(), cell.value)))
+              << label->shownText().toStdString();
+        }
+      }
+    }
+    EXPECT_EQ(numbers > 0, !page.results.empty()) << page.key.toStdString();
+  }
+}
+
+TEST_P(Samples, AnswerEveryQuestion) {
+  openSample(QLatin1StringView(GetParam()));
+  for (const PageDescription& page : pages()) {
+    EXPECT_FALSE(show(page).answer().number.isEmpty()) << page.key.toStdString();
+    EXPECT_FALSE(window_.page()->answer().sentence.isEmpty()) << page.key.toStdString();
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Four, Samples,
+                         testing::Values("tansy-270", "burdock-719", "teasel-125", "culvert-1040"),
+                         [](const auto& row) {
+                           const std::string name = row.param;
+                           return name.substr(0, name.find('-'));
+                         });
+
+TEST_F(Window, SaysWhichEntryWouldUnlockTheAnswer) {
+  document_.startNew();
+  for (const PageDescription& description : pages()) {
+    const Answer& answer = show(description).answer();
+    if (answer.result == nullptr) {
+      continue;
+    }
+    ASSERT_NE(answer.unlocks, nullptr) << description.key.toStdString();
+    window_.page()->focusEntry(answer.unlocksOf, *answer.unlocks);
+  }
+}
+
+TEST_F(Window, CountsOneObjectionOfSeveralEnginesOnce) {
+  openSample(u"burdock-719"_s);
+  const int variant = document_.addEngine(model::Part::Variant, document_.project().target());
+  ASSERT_GE(variant, 0);
+  const Page& deck = show(deckPage());
+  EXPECT_FALSE(deck.answer().number.isEmpty());
+}
+
+// By hand ----------------------------------------------------------------------------------------
+
+TEST_F(Window, PutsTheSpacerToMakeIntoTheTarget) {
+  openSample(u"burdock-719"_s);
+  const int target = document_.project().target();
+  document_.type(target, in::spacer, {});
+  show(deckPage());
+  const PageDescription deck = deckPage();
+  for (QWidget* widget : window_.page()->findChildren<QWidget*>()) {
+    if (widget->accessibleName() == deck.deed.says) {
+      QTest::mouseClick(widget, Qt::LeftButton);
+    }
+  }
+  const describe::Entry& spacer = document_.entry(target, in::spacer);
+  EXPECT_EQ(spacer.text, "1.03; 0.95; 0.86 mm");
+  EXPECT_EQ(spacer.origin, describe::Origin::Computed);
+  document_.undoStack().undo();
+  EXPECT_TRUE(document_.entry(target, in::spacer).empty());
+}
+
+/// Types as a person does: a text into the field that has the focus, then Tab.
+class Typist {
+ public:
+  explicit Typist(MainWindow& window) : window_(window) {}
+
+  void write(int engine, const describe::Input& input, const char* text) {
+    for (int steps = 0; steps < kMostSteps; ++steps) {
+      QWidget* field = QApplication::focusWidget();
+      ASSERT_NE(field, nullptr);
+      if (inputOf(field) == &input && engineOf(field) == engine) {
+        QTest::keyClicks(field, QString::fromUtf8(text));
+        return;
+      }
+      QTest::keyClick(field, Qt::Key_Tab);
+    }
+    FAIL() << "Tab does not reach " << input.key;
+  }
+
+  void page(Qt::Key number) {
+    QTest::keyClick(&window_, number, Qt::ControlModifier);
+    settle();
+  }
+
+ private:
+  static constexpr int kMostSteps = 400;
+  MainWindow& window_;
+};
+
+TEST_F(Window, LeadsFromNothingToTheSpacerByKeyboardAlone) {
+  window_.activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window_));
+  QTest::keyClick(&window_, Qt::Key_N, Qt::ControlModifier);
+  settle();
+  Typist typist(window_);
+  struct Entry {
+    const describe::Input* input;
+    const char* text;
+  };
+  const Entry first[] = {{&in::cylinderCount, "1"},
+                         {&in::bore, "66.0"},
+                         {&in::crankThrow, "33"},
+                         {&in::rodLength, "118 mm"},
+                         {&in::compressionHeight, "27,5"}};
+  const Entry second[] = {{&in::wantedSquish, "0.90"},
+                          {&in::seatHeight, "98.20"},
+                          {&in::barrelHeight, "79.25"},
+                          {&in::baseGasket, "0.25"},
+                          {&in::headGasket, "0.75"}};
+  for (const int engine : {kDonor, kTarget}) {
+    typist.page(Qt::Key_1);
+    for (const Entry& entry : first) {
+      typist.write(engine, *entry.input, entry.text);
+    }
+    typist.page(Qt::Key_2);
+    for (const Entry& entry : second) {
+      typist.write(engine, *entry.input, entry.text);
+    }
+  }
+  // δ wanted 0.15; crown 118 + 33 + 27.5; stack 98.20 + 0.25 + 79.25: by hand.
+  EXPECT_EQ(window_.page()->answer().number, u"0.95\u00A0mm"_s);
+}
+
+// The window -------------------------------------------------------------------------------------
+
+TEST_F(Window, GoesThroughAllPagesWithCtrlTab) {
+  openSample(u"tansy-270"_s);
+  window_.showPage(pages().front().key);
+  for (std::size_t i = 1; i <= pages().size(); ++i) {
+    QTest::keyClick(&window_, Qt::Key_Tab, Qt::ControlModifier);
+    settle();
+    EXPECT_EQ(window_.page()->description().key, pages()[i % pages().size()].key);
+  }
+}
+
+TEST_F(Window, CarriesNameAndModifiedMarkInItsTitle) {
+  openSample(u"tansy-270"_s);
+  const bool copy = window_.isWindowModified();
+  EXPECT_TRUE(window_.windowTitle().startsWith(u"tansy-270[*]"_s));
+  document_.type(document_.project().target(), in::bore, u"80"_s);
+  EXPECT_TRUE(window_.isWindowModified());
+  document_.undoStack().undo();
+  EXPECT_EQ(window_.isWindowModified(), copy);
+}
+
+TEST_F(Window, OpensAFileThatIsDroppedOnIt) {
+  QMimeData dragged;
+  dragged.setUrls({QUrl::fromLocalFile(sample(u"teasel-125"_s))});
+  QDropEvent drop(QPointF(10, 10), Qt::CopyAction, &dragged, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&window_, &drop);
+  EXPECT_EQ(document_.path(), sample(u"teasel-125"_s));
+  EXPECT_NE(window_.page(), nullptr);
+}
+
+TEST_F(Window, SaysWhyAFileCannotBeOpenedAndKeepsTheProject) {
+  put(inFolder(u"broken.strokewright"_s), "{ not a project");
+  document_.type(kTarget, in::bore, u"66"_s);
+  EXPECT_FALSE(window_.openFile(inFolder(u"broken.strokewright"_s)));
+  EXPECT_FALSE(window_.notice().shownText().isEmpty());
+  EXPECT_EQ(bore().text, "66");
+}
+
+TEST_F(Window, AsksBeforeItClosesOnUnsavedWork) {
+  document_.type(kTarget, in::bore, u"66"_s);
+  QString asked;
+  QTimer::singleShot(0, [&asked] {
+    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+    ASSERT_NE(box, nullptr);
+    asked = box->text();
+    box->button(QMessageBox::Cancel)->click();
+  });
+  EXPECT_FALSE(window_.close());
+  EXPECT_TRUE(asked.contains(document_.shownName())) << asked.toStdString();
+  QTimer::singleShot(0, [] {
+    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+    ASSERT_NE(box, nullptr);
+    box->button(QMessageBox::Discard)->click();
+  });
+  EXPECT_TRUE(window_.close());
+}
+
+TEST_F(WithDocument, AWindowLeftOffTheScreenComesBack) {
+  {
+    MainWindow window(document_, taste_);
+    window.setGeometry(-5000, -5000, 900, 650);
+    QSettings().setValue(u"window/geometry"_s, window.saveGeometry());
+  }
+  MainWindow window(document_, taste_);
+  EXPECT_TRUE(window.screen()->availableGeometry().intersects(window.frameGeometry()));
+}
+
+TEST_F(WithDocument, TheWayThroughWritesEveryStateOut) {
+  EXPECT_EQ(stateText({Standing::Settled, 0}), u"settled"_s);
+  EXPECT_EQ(stateText({Standing::Open, 0}), u"open"_s);
+  EXPECT_EQ(stateText({Standing::ObjectedTo, 2}), u"objected to · 2"_s);
+  EXPECT_EQ(stateText({Standing::Forbidden, 1}), u"forbidden · 1"_s);
+}
+
+TEST_F(Window, FollowsEnginesThatComeAndGo) {
+  openSample(u"tansy-270"_s);
+  for (const PageDescription& page : pages()) {
+    show(page);
+  }
+  const std::size_t engines = document_.project().engines.size();
+  const int variant = document_.addEngine(model::Part::Variant, document_.project().target());
+  settle();
+  EXPECT_EQ(document_.project().engines.size(), engines + 1);
+  document_.removeEngine(variant);
+  document_.removeEngine(document_.project().referenceDonor);
+  settle();
+  document_.undoStack().undo();
+  while (!document_.project().engines.empty()) {
+    document_.removeEngine(0);
+    settle();
+  }
+  for (const PageDescription& page : pages()) {
+    EXPECT_FALSE(show(page).answer().sentence.isEmpty()) << page.key.toStdString();
+  }
+}
+
+}  // namespace
+}  // namespace strokewright::ui
