@@ -199,13 +199,17 @@ std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine) const {
   for (const auto& [input, entry] : *state.entries) {
     const double limit = entry.limit();
     if (!entry.known() || limit <= 0.0 || !carriesTolerance(input->kind)) continue;
-    if (state.slots[at(state, input->number, 0)] == Slot::Impossible) continue;
+    const auto good = [&, entered = input](int cylinder) {
+      return state.slots[at(state, entered->number, cylinder)] == Slot::Entered;
+    };
     const bool list = entry.values.size() > 1;
     if (input->scope != Scope::Part && !list) {
-      sources.push_back({engine, input, -1, limit});
+      if (good(0)) sources.push_back({engine, input, -1, limit});
       continue;
     }
-    for (int i = 0; i < state.cylinders; ++i) sources.push_back({engine, input, i, limit, !list});
+    for (int i = 0; i < state.cylinders; ++i) {
+      if (good(i)) sources.push_back({engine, input, i, limit, !list});
+    }
   }
   return sources;
 }
@@ -345,6 +349,14 @@ void Evaluation::findTolerances() {
         Cell& cell = state.cells[first + i];
         if (i == 0 || varies) {
           cell.likely = std::sqrt(cell.likely);
+          if (!std::isfinite(cell.worst + cell.likely)) {
+            cell.state = State::Refused;
+            cell.notes.refusedBy =
+                keepRefusal({.sentence = "These numbers give no finite ±.", .kind = result->kind});
+            cell.worst = cell.likely = 0.0;
+          }
+        } else if (state.cells[first].state == State::Refused) {
+          cell = state.cells[first];
         } else {
           cell.worst = state.cells[first].worst;
           cell.likely = state.cells[first].likely;

@@ -29,6 +29,7 @@ std::optional<Argument> merged(const std::vector<const Argument*>& arguments) {
     return first;
   }
   std::vector<Quantity> numbers;
+  numbers.reserve(arguments.size());
   for (const Argument* argument : arguments) {
     const auto* number = std::get_if<Quantity>(argument);
     if (number == nullptr) return std::nullopt;
@@ -47,6 +48,7 @@ std::optional<Sentence> merged(const std::vector<const Sentence*>& sentences) {
   Sentence together{first.pattern, {}};
   for (std::size_t i = 0; i < first.arguments.size(); ++i) {
     std::vector<const Argument*> arguments;
+    arguments.reserve(sentences.size());
     for (const Sentence* sentence : sentences) arguments.push_back(&sentence->arguments[i]);
     std::optional<Argument> argument = merged(arguments);
     if (!argument) return std::nullopt;
@@ -84,6 +86,7 @@ std::optional<Mend> merged(const Row& row, std::size_t place) {
   Mend together{*std::move(sentence), {}};
   for (std::size_t i = 0; i < first.entries.size(); ++i) {
     std::vector<std::string_view> texts;
+    texts.reserve(row.size());
     for (const Finding* finding : row) texts.push_back(finding->mends[place].entries[i].second);
     std::string text = listed(texts);
     const Input* input = first.entries[i].first;
@@ -125,6 +128,7 @@ std::optional<std::vector<Finding>> together(const std::vector<std::vector<Findi
   }
   for (std::size_t place = 0; place < said.front().size(); ++place) {
     Row row;
+    row.reserve(said.size());
     for (const auto& one : said) row.push_back(&one[place]);
     std::optional<Finding> finding = merged(row);
     if (!finding) return std::nullopt;

@@ -14,8 +14,8 @@ namespace strokewright::sheet {
 struct SheetOptions {
   int engine = -1;            ///< index of the engine the sheet is about; -1: the target
   bool variantColumn = true;  ///< a single variant has a column; otherwise it is only named
-  std::string date;           ///< as it is to be printed, of the reader's own day
-  std::string programVersion;
+  std::string date = {};      ///< as it is to be printed, of the reader's own day
+  std::string programVersion = {};
 };
 
 /// A number in the table. What differs from cylinder to cylinder is listed, "1.03 · 0.95 · 0.86";

@@ -65,7 +65,7 @@ class ProjectMaker {
 
   std::string_view nonsense() {
     constexpr std::array<std::string_view, 10> kNonsense = {
-        "tbc", "?", "66 furlongs", "0 ± 0", "-0", "1e300", "-1e300", "1e-300", "1 ± 1e100", "7; 8"};
+        "tbc", "?", "66 furlongs", "0 ± 0", "-0", "1e300", "-1e300", "1e-300", "1 ± 1e300", "7; 8"};
     return kNonsense[below(kNonsense.size())];
   }
 

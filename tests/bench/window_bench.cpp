@@ -84,6 +84,7 @@ int main(int argc, char** argv) {
     qputenv(place, home.filePath(QLatin1StringView(place)).toLocal8Bit());
   }
   qputenv("QT_QPA_PLATFORM", "offscreen");
+  qputenv("QT_LOGGING_RULES", "qt.qpa.*=false");
   QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
   QApplication::setStyle(QStringLiteral("Fusion"));

@@ -15,6 +15,7 @@
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
 #include "core/deck/results.h"
+#include "core/describe/wording.h"
 #include "core/limits/results.h"
 #include "core/masses/results.h"
 #include "core/model/entry_text.h"
@@ -160,7 +161,7 @@ TEST_P(SheetOfSample, ComparesDonorAndTargetInColumns) {
 
 TEST_P(SheetOfSample, ListsEveryFindingOfTheTarget) {
   for (const describe::Finding& finding : assessment_.findings(sheet_.engine)) {
-    const std::string sentence = word(finding.says, style_);
+    const std::string sentence = describe::word(finding.says, style_);
     EXPECT_TRUE(std::ranges::any_of(sheet_.objections, [&](const Objection& it) {
       return it.word == weightWord(finding.weight) &&
              it.sentence.find(sentence) != std::string::npos;
@@ -333,7 +334,7 @@ TEST(Sheet, OfAProjectWithoutEnginesIsEmptyButForItsTitleBlock) {
 
 TEST(Sheet, OfAnEmptyTargetWaitsEverywhere) {
   model::Project project;
-  project.engines.push_back({.name = "New", .part = model::Part::Target});
+  project.engines.emplace_back().name = "New";
   const Sheet sheet = sheetFor(project);
   EXPECT_EQ(rowOf(sheet, "Compression ratio").texts[0].brief, "waits");
   EXPECT_FALSE(sheet.differences);
