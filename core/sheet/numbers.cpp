@@ -31,7 +31,7 @@ Text listed(const std::vector<Written>& all) {
     return {texts[0], {}};
   }
   const auto [least, most] = std::ranges::minmax_element(all, {}, &Written::value);
-  return {join(texts, " · "), least->text + " … " + most->text};
+  return {join(texts, " · "), least->text + " … " + most->text, true};
 }
 
 /// Said only where every cylinder says the same.
@@ -172,8 +172,8 @@ std::string Numbers::difference(int engine, int donor, const Input& input) const
 Text Numbers::together(const std::vector<Text>& parts, std::string_view between) {
   std::vector<std::string> texts;
   for (const Text& part : parts) {
-    if (part.brief == "waits") return part;
-    texts.push_back(part.brief.empty() ? part.full : part.brief);
+    if (!part.brief.empty()) return part;  // it waits
+    texts.push_back(part.full);
   }
   const bool nothing = std::ranges::all_of(texts, [](const auto& it) { return it == kNothing; });
   return {nothing ? std::string(kNothing) : join(texts, between), {}};

@@ -41,7 +41,8 @@ class Numbers {
   std::string difference(int engine, int donor, const describe::Result& result) const;
   std::string difference(int engine, int donor, const describe::Input& input) const;
 
-  /// Several numbers in one cell; those that differ between cylinders as a range.
+  /// Several numbers in one cell, none of which differs between cylinders. Where one waits, the
+  /// cell waits.
   static Text together(const std::vector<Text>& parts, std::string_view between);
   /// "68.00" becomes "68", "68.50" becomes "68.5".
   std::string withoutZeros(std::string number) const;

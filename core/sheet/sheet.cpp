@@ -32,6 +32,9 @@ namespace in = model::in;
 
 using Rows = std::vector<Row>;
 
+constexpr std::size_t kMostLetters = 17;  // of several numbers in one cell
+constexpr std::size_t kMostLettersOfDifference = 12;
+
 Row strong(Row row) {
   row.emphasis = Emphasis::Strong;
   return row;
@@ -188,38 +191,64 @@ class Writer {
   Row rowOf(const Result& result) const { return rowOf(result, std::string(result.name)); }
   Row rowOf(const Input& input) const { return rowOf(input, std::string(input.label)); }
 
-  /// Two numbers side by side.
-  template <typename Described>
-  Row rowOfTwo(std::string label, const Described& first, const Described& second) const {
-    const std::string one = unitOf(first.kind);
-    const std::string other = unitOf(second.kind);
-    const bool both = !one.empty() && !other.empty() && one != other;
-    Row row = rowBy(std::move(label),
-                    both          ? one + " / " + other
-                    : one.empty() ? other
-                                  : one,
-                    [&](int number) {
-                      return Numbers::together(
-                          {numbers_.text(number, first), numbers_.text(number, second)}, " / ");
-                    });
-    row.difference = differences({difference(first), difference(second)}, " / ");
-    return row;
+  /// Rows that belong together as one; each for itself where that would be too long to read, and
+  /// where a number differs between cylinders.
+  Rows sideBySide(std::string label, Rows parts, std::string_view between = " / ") const {
+    Row row{std::move(label), unitsOf(parts), {}, {}, Emphasis::Plain};
+    std::vector<std::string> differences;
+    for (const Row& part : parts) differences.push_back(part.difference);
+    row.difference = together(differences, between);
+    for (std::size_t i = 0; i < sheet_.columns.size(); ++i) {
+      std::vector<Text> texts;
+      for (const Row& part : parts) texts.push_back(part.texts[i]);
+      row.texts.push_back(Numbers::together(texts, between));
+    }
+    const bool apart = std::ranges::any_of(
+        parts, [](const Row& part) { return std::ranges::any_of(part.texts, &Text::differs); });
+    return apart || tooLong(row) ? parts : Rows{std::move(row)};
   }
 
-  /// Where the differences would take more room than they are worth.
-  static Row withoutDifference(Row row) {
-    row.difference.clear();
-    return row;
+  static bool tooLong(const Row& row) {
+    return std::ranges::any_of(row.texts, [](const Text& it) {
+      return it.brief.empty() && length(it.full) > kMostLetters;
+    });
   }
 
-  /// Empty where there is not one of them, "0" where all are.
-  static std::string differences(std::vector<std::string> all, std::string_view between) {
-    const bool same = std::ranges::all_of(all, [&](const auto& it) { return it == all[0]; });
-    if (same && (all[0].empty() || all[0] == "0")) return all[0];
-    for (std::string& it : all) {
+  /// Each unit once.
+  static std::string unitsOf(const Rows& rows) {
+    std::vector<std::string> units;
+    for (const Row& row : rows) {
+      const bool known = row.unit.empty() || std::ranges::find(units, row.unit) != units.end();
+      if (!known) units.push_back(row.unit);
+    }
+    return join(units, " / ");
+  }
+
+  /// Differences side by side: empty where there is not one of them or they are too long to read,
+  /// "0" where all are.
+  static std::string together(std::vector<std::string> differences, std::string_view between) {
+    const bool same = std::ranges::all_of(
+        differences, [&](const std::string& it) { return it == differences[0]; });
+    if (same && (differences[0].empty() || differences[0] == "0")) return differences[0];
+    for (std::string& it : differences) {
       if (it.empty()) it = kNothing;
     }
-    return join(all, between);
+    std::string all = join(differences, between);
+    return length(all) > kMostLettersOfDifference ? std::string() : all;
+  }
+
+  /// A size as drawings have it.
+  Row sizeOf(const Input& input) const {
+    Row row = rowBy(std::string(input.label), unitOf(input.kind),
+                    [&](int number) { return numbers_.text(number, input, Zeros::Dropped); });
+    row.difference = numbers_.withoutZeros(difference(input));
+    return row;
+  }
+
+  static Rows all(std::vector<Rows> parts) {
+    Rows rows;
+    for (Rows& part : parts) std::ranges::move(part, std::back_inserter(rows));
+    return rows;
   }
 
   Row toleranceOf(const Result& result) const {
@@ -244,7 +273,7 @@ class Writer {
   }
 
   Rows sizeRows() const {
-    Rows rows{boreAndStroke()};
+    Rows rows = sideBySide("Bore × stroke", {sizeOf(in::bore), strokeRow()}, " × ");
     if (offsetSomewhere()) rows.push_back(rowOf(out::trueStroke));
     rows.push_back(strong(rowOf(out::displacement)));
     rows.push_back(toleranceOf(out::displacement));
@@ -260,16 +289,12 @@ class Writer {
     return label;
   }
 
-  /// The stroke is twice the throw; the true stroke has a row of its own where it is another.
-  Row boreAndStroke() const {
-    Row row = rowBy("Bore × stroke", unitOf(Kind::Length), [&](int number) {
-      return Numbers::together({numbers_.text(number, in::bore, Zeros::Dropped),
-                                numbers_.twice(number, out::crankRadius, Zeros::Dropped)},
-                               " × ");
+  /// Twice the throw; the true stroke has a row of its own where it is another.
+  Row strokeRow() const {
+    Row row = rowBy(std::string(in::stroke.label), unitOf(Kind::Length), [&](int number) {
+      return numbers_.twice(number, out::crankRadius, Zeros::Dropped);
     });
-    row.difference = differences(
-        {numbers_.withoutZeros(difference(in::bore)), numbers_.withoutZeros(strokeDifference())},
-        " × ");
+    row.difference = numbers_.withoutZeros(strokeDifference());
     return row;
   }
 
@@ -288,36 +313,32 @@ class Writer {
   }
 
   Rows partRows() const {
-    return {
-        rowOf(in::rodLength),
-        withoutDifference(
-            rowOfTwo("Rod ratio / largest angle", out::rodRatio, out::largestRodAngle)),
-        rowOfTwo("Compression height / pin Ø", in::compressionHeight, in::gudgeonPinDiameter),
-        rowBy("Big end: pin / eye / width", unitOf(Kind::Length),
-              [&](int number) {
-                return Numbers::together(
-                    {numbers_.text(number, in::bigEndPinDiameter, Zeros::Dropped),
-                     numbers_.text(number, in::bigEndEyeDiameter, Zeros::Dropped),
-                     numbers_.text(number, in::bigEndWidth, Zeros::Dropped)},
-                    " / ");
-              }),
-    };
+    return all({
+        {rowOf(in::rodLength)},
+        sideBySide("Rod ratio / largest angle",
+                   {rowOf(out::rodRatio), rowOf(out::largestRodAngle)}),
+        sideBySide("Compression height / pin Ø",
+                   {rowOf(in::compressionHeight), rowOf(in::gudgeonPinDiameter)}),
+        sideBySide("Big end: pin / eye / width",
+                   {sizeOf(in::bigEndPinDiameter), sizeOf(in::bigEndEyeDiameter),
+                    sizeOf(in::bigEndWidth)}),
+    });
   }
 
   Rows deckRows() const {
-    return {
-        rowOf(out::protrusionWithoutSpacer),
-        strong(rowOf(out::spacerToMake)),
-        toleranceOf(out::spacerToMake),
-        rowOf(in::spacer, "Spacer as entered"),
-        rowOfTwo("Base / head gasket, compressed", in::baseGasket, in::headGasket),
-        rowOf(out::deckClearance),
-        strong(rowOf(out::squishGap,
-                     compressionIgnition() ? "Bumping clearance, cold" : "Squish gap, cold")),
-        toleranceOf(out::squishGap),
-        subordinate(rowBy("worst case, from … to", unitOf(Kind::FineLength),
-                          [&](int number) { return numbers_.worstRange(number, out::squishGap); })),
-    };
+    return all({
+        {rowOf(out::protrusionWithoutSpacer), strong(rowOf(out::spacerToMake)),
+         toleranceOf(out::spacerToMake), rowOf(in::spacer, "Spacer as entered")},
+        sideBySide("Base / head gasket, compressed",
+                   {rowOf(in::baseGasket), rowOf(in::headGasket)}),
+        {rowOf(out::deckClearance),
+         strong(rowOf(out::squishGap,
+                      compressionIgnition() ? "Bumping clearance, cold" : "Squish gap, cold")),
+         toleranceOf(out::squishGap),
+         subordinate(
+             rowBy("worst case, from … to", unitOf(Kind::FineLength),
+                   [&](int number) { return numbers_.worstRange(number, out::squishGap); }))},
+    });
   }
 
   Rows compressionRows() const {
@@ -337,14 +358,12 @@ class Writer {
   }
 
   Rows speedRows() const {
-    return {
-        rowOf(out::workingSpeed, "At a speed of"),
-        rowOf(out::meanPistonSpeed),
-        rowOf(out::peakPistonSpeed),
-        rowOf(out::peakAcceleration),
-        rowOfTwo("Rod tension / stress", out::rodTension, out::rodStress),
-        rowOf(out::rodLoadRatio, "Rod load against the proven"),
-    };
+    return all({
+        {rowOf(out::workingSpeed, "At a speed of"), rowOf(out::meanPistonSpeed),
+         rowOf(out::peakPistonSpeed), rowOf(out::peakAcceleration)},
+        sideBySide("Rod tension / stress", {rowOf(out::rodTension), rowOf(out::rodStress)}),
+        {rowOf(out::rodLoadRatio, "Rod load against the proven")},
+    });
   }
 
   Rows ceilingRows() const {
@@ -361,18 +380,19 @@ class Writer {
     if (stands(in::balanceFactor)) {
       bob += " at " + style_.text(Kind::Share, value(in::balanceFactor), 0);
     }
-    return {
-        rowOfTwo("Reciprocating / rotating mass", out::reciprocatingMass, out::rotatingMass),
-        rowOf(out::bobWeight, std::move(bob)),
-        rowOf(out::staticMoment),
-    };
+    return all({
+        sideBySide("Reciprocating / rotating mass",
+                   {rowOf(out::reciprocatingMass), rowOf(out::rotatingMass)}),
+        {rowOf(out::bobWeight, std::move(bob)), rowOf(out::staticMoment)},
+    });
   }
 
   Rows clearanceRows() const {
-    return {
-        withoutDifference(rowOfTwo("Skirt to web / out of liner", out::skirtToWeb, out::skirtOut)),
-        rowOf(out::pinAboveLiner, "Pin axis above liner edge"),
-    };
+    return all({
+        sideBySide("Skirt to web / out of liner", {rowOf(out::skirtToWeb, "Skirt to web"),
+                                                   rowOf(out::skirtOut, "Skirt out of liner")}),
+        {rowOf(out::pinAboveLiner, "Pin axis above liner edge")},
+    });
   }
 
   // ---- Boxes and margins

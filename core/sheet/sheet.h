@@ -23,6 +23,7 @@ struct SheetOptions {
 struct Text {
   std::string full;
   std::string brief;  ///< where the full text finds no room: "0.86 … 1.03"; empty: there is none
+  bool differs = false;  ///< from cylinder to cylinder
 
   bool operator==(const Text&) const = default;
 };

@@ -1,5 +1,6 @@
 #include "core/sheet/words.h"
 
+#include <algorithm>
 #include <cstddef>
 
 namespace strokewright::sheet {
@@ -36,6 +37,11 @@ std::string inSentence(std::string_view label) {
     text[0] = static_cast<char>(text[0] - 'A' + 'a');
   }
   return text;
+}
+
+std::size_t length(std::string_view text) {
+  return static_cast<std::size_t>(std::ranges::count_if(
+      text, [](char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }));
 }
 
 }  // namespace strokewright::sheet

@@ -1,6 +1,7 @@
 #pragma once
 /// Lists and names inside sentences.
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,5 +16,8 @@ std::string namesOf(std::vector<std::string> names);
 
 /// "Bore" becomes "bore"; abbreviations keep their capitals.
 std::string inSentence(std::string_view label);
+
+/// How many letters a text in UTF-8 has.
+std::size_t length(std::string_view text);
 
 }  // namespace strokewright::sheet

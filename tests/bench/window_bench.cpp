@@ -1,14 +1,11 @@
 // What a person waits for: an edit with everything visible recomputed and painted again, page by
-// page, and the first screen beside a bare window holding one plot and one table.
+// page. How long the first screen takes is first_screen.py's question.
 //
 // One frame is 16 ms. Run at other scales with QT_SCALE_FACTOR; nothing needs a display.
 
 #include <benchmark/benchmark.h>
 
 #include <QApplication>
-#include <QFile>
-#include <QSplitter>
-#include <QTableWidget>
 #include <QTemporaryDir>
 #include <clocale>
 
@@ -16,7 +13,6 @@
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/main_window.h"
-#include "ui/plots/plot_widget.h"
 
 namespace strokewright::ui {
 namespace {
@@ -49,31 +45,6 @@ void edit(benchmark::State& state, const char* page) {
   }
   document.undoStack().setClean();
 }
-
-void bareWindow(benchmark::State& state) {
-  for (auto _ : state) {
-    QSplitter window;
-    window.addWidget(new PlotWidget(&window));
-    window.addWidget(new QTableWidget(20, 4, &window));
-    window.resize(kLaptop);
-    window.show();
-    settle();
-  }
-}
-BENCHMARK(bareWindow)->Name("firstScreen/bare")->Unit(benchmark::kMillisecond);
-
-void firstScreen(benchmark::State& state) {
-  for (auto _ : state) {
-    Taste taste;
-    Document document(taste);
-    MainWindow window(document, taste);
-    window.showStart();
-    window.resize(kLaptop);
-    window.show();
-    settle();
-  }
-}
-BENCHMARK(firstScreen)->Name("firstScreen/ours")->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace strokewright::ui

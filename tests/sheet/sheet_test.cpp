@@ -201,7 +201,7 @@ TEST(Sheet, ListsWhatDiffersBetweenCylindersAndSaysOnceWhatIsEqual) {
   // Worked conversion of the project, computed independently.
   const Sheet sheet = sheetFor(sample("burdock-719"));
   const Row& spacer = rowOf(sheet, "Spacer to make");
-  EXPECT_EQ(spacer.texts[1], (Text{"1.03 · 0.95 · 0.86", "0.86 … 1.03"}));
+  EXPECT_EQ(spacer.texts[1], (Text{"1.03 · 0.95 · 0.86", "0.86 … 1.03", true}));
   EXPECT_EQ(spacer.emphasis, Emphasis::Strong);
   EXPECT_EQ(rowOf(sheet, "Squish gap, cold").texts[1], (Text{"0.90", ""}));
   EXPECT_EQ(rowOf(sheet, "worst case, from … to").texts[1].full, "0.73 … 1.07");
@@ -214,6 +214,24 @@ TEST(Sheet, LeavesTheZerosOffSizes) {
   EXPECT_EQ(fullTexts(row), (std::vector<std::string>{"66 × 62", "68 × 66", "68 × 66"}));
   EXPECT_EQ(row.difference, "+2 × +4");
   EXPECT_EQ(rowOf(sheet, "Big end: pin / eye / width").texts[1].full, "26 / 34 / 15");
+}
+
+TEST(Sheet, GivesEachNumberARowOfItsOwnWhereItDiffersBetweenCylinders) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[static_cast<std::size_t>(project.target())], in::bore, "68.0; 68.0; 68.25");
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(rowOf(sheet, "Bore").texts[1], (Text{"68 · 68 · 68.25", "68 … 68.25", true}));
+  EXPECT_EQ(rowOf(sheet, "Stroke").texts[1].full, "66");
+  EXPECT_THROW(rowOf(sheet, "Bore × stroke"), std::out_of_range);
+}
+
+TEST(Sheet, GivesEachNumberARowOfItsOwnWhereTogetherTheyAreTooLong) {
+  units::Style style;
+  style.group = units::UnitGroup::inchPound();
+  const Sheet sheet = sheetFor(sample("burdock-719"), style);
+  EXPECT_EQ(rowOf(sheet, "Big-end eye Ø").texts[1].full, "1.3386");
+  EXPECT_EQ(rowOf(sheet, "Bore × stroke").texts[1].full, "2.6772 × 2.5984");
+  EXPECT_EQ(rowOf(sheet, "Bore × stroke").difference, "");
 }
 
 TEST(Sheet, ShowsTheTrueStrokeOnlyWhereAnOffsetMakesItAnother) {

@@ -19,6 +19,7 @@
 #include "ui/pages/paper_palette.h"
 #include "ui/pages/standing.h"
 #include "ui/pages/way_through.h"
+#include "ui/plots/plot_theme.h"
 #include "ui/widgets/entry_edit.h"
 #include "ui/widgets/ink.h"
 #include "ui/widgets/quantity_edit.h"
@@ -198,13 +199,12 @@ TEST_F(Window, IsReadableOnLightAndDarkPaper) {
       const QColor under = paper.color(place);
       for (const QColor& colour : {ink::text(paper), ink::muted(paper), ink::accent(paper),
                                    ink::objects(paper), ink::forbids(paper)}) {
-        EXPECT_GE(ink::contrast(colour, under), 4.5) << colour.name().toStdString();
+        EXPECT_GE(contrast(colour, under), 4.5) << colour.name().toStdString();
       }
-      EXPECT_GE(ink::contrast(ink::rule(paper), under), 3.0);
+      EXPECT_GE(contrast(ink::rule(paper), under), 3.0);
     }
-    EXPECT_GE(
-        ink::contrast(paper.color(QPalette::HighlightedText), paper.color(QPalette::Highlight)),
-        4.5);
+    EXPECT_GE(contrast(paper.color(QPalette::HighlightedText), paper.color(QPalette::Highlight)),
+              4.5);
   }
 }
 

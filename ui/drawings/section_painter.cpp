@@ -427,7 +427,7 @@ class SectionPainter {
       const double beyond = x < edge.x() ? -draft_.mm(1.2) : draft_.mm(1.2);
       draft_.line(edge, QPointF(x + beyond, edge.y()), draft_.narrow());
     }
-    const bool roomy = std::abs(from.y() - to.y()) > draft_.textWidth(text);
+    const bool roomy = std::abs(from.y() - to.y()) > 0.6 * draft_.textWidth(text);
     draft_.dimension({.from = QPointF(x, from.y()),
                       .to = QPointF(x, to.y()),
                       .text = text,
@@ -460,20 +460,27 @@ class SectionPainter {
   }
 
   void paintCallouts() {
-    const double half = it_.bore / 2.0;
-    const double middle = (it_.linerBottom + it_.deckHeight) / 2.0 + 0.12 * it_.bore;
+    const bool plate = !it_.direct && it_.spacer != 0.0;
     const double end = beside(-outside(kFlange), 0.0).x();
-    const QPointF wall = beside(-half, middle);
+    const double middle = (it_.linerBottom + it_.deckHeight) / 2.0 + 0.12 * it_.bore;
+    QPointF wall = beside(-it_.bore / 2.0, middle);
+    if (plate) {
+      const QPointF foot = plateTip() - QPointF(draft_.mm(2.5), draft_.mm(2.5));
+      sayPlate(foot);
+      wall.setY(std::min(wall.y(), foot.y() - 1.2 * draft_.textHeight()));
+    }
     draft_.leader(wall, QPointF(end, wall.y()), QStringLiteral("Ø\u202F") + length(it_.bore));
-    if (it_.direct || it_.spacer == 0.0) return;
-    const double plate = it_.seat + std::max<double>(it_.spacer, 0.0) / 2.0;
-    const QPointF tip = beside(-outside(kFlange), plate);
-    const QPointF foot(end - draft_.mm(2.5), tip.y() - draft_.mm(2.5));
-    const QString thickness = length(std::abs(it_.spacer.value), Kind::FineLength);
-    draft_.leader(tip, foot, it_.spacer > 0.0 ? QStringLiteral("spacer") : QStringLiteral("skim"),
-                  true);
-    draft_.text(foot + QPointF(-draft_.mm(0.7), draft_.textHeight()), Qt::AlignRight, thickness,
-                true);
+  }
+
+  QPointF plateTip() const {
+    return beside(-outside(kFlange), it_.seat + std::max<double>(it_.spacer, 0.0) / 2.0);
+  }
+
+  void sayPlate(QPointF foot) {
+    const QString word = it_.spacer > 0.0 ? QStringLiteral("spacer") : QStringLiteral("skim");
+    draft_.leader(plateTip(), foot, word, true);
+    draft_.text(foot + QPointF(-draft_.mm(0.7), draft_.textHeight()), Qt::AlignRight,
+                length(std::abs(it_.spacer.value), Kind::FineLength), true);
   }
 
   Drafting& draft_;

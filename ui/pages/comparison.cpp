@@ -253,7 +253,7 @@ void Comparison::addLabels(Row& row, const QString& tip) {
   row.label->setToolTip(tip);
   grid_->addWidget(row.label, line_, kLabel);
   row.unit = new QuietLabel({}, body_);
-  row.unit->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  row.unit->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   grid_->addWidget(row.unit, line_, kUnit);
 }
 

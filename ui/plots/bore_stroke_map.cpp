@@ -66,14 +66,14 @@ class BoreStrokeMap::Parts {
     caption->setWordWrap(true);
     auto* const row = new QHBoxLayout;
     row->setSpacing(16);
-    row->addWidget(readout, 1);
-    row->addWidget(put, 0, Qt::AlignTop);
+    row->addWidget(caption, 1);
+    row->addWidget(put, 0, Qt::AlignBottom);
     auto* const column = new QVBoxLayout(&view);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     column->addWidget(plot, 1);
+    column->addWidget(readout);
     column->addLayout(row);
-    column->addWidget(caption);
     plot->setAccessibleName(tr("Map of bore and stroke"));
     put->setToolTip(tr("Bore and stroke of the cross-hair, to the nearest 0.1 mm (Enter)"));
   }
@@ -138,21 +138,22 @@ class BoreStrokeMap::Parts {
     return cell.state == State::Value ? taste.value(result, cell.value) : QStringLiteral("–");
   }
 
-  QString ceilingAt(const Pair& pair) {
-    const QString ceiling = shown(trial->at(pair, out::revCeiling), out::revCeiling);
-    const Cell governs = trial->at(pair, out::governs);
-    if (governs.state != State::Value) return ceiling;
-    return tr("%1 by %2").arg(ceiling, taste.value(out::governs, governs.value));
+  /// What would stop it first at the cross-hair.
+  QString governsText() {
+    const Cell governs = trial->at(cross, out::governs);
+    if (governs.state != State::Value) return {};
+    return tr("At the cross-hair it would be stopped by %1.")
+        .arg(taste.value(out::governs, governs.value));
   }
 
   QStringList rowOf(const QString& name, const Pair& pair) {
     QStringList row{name, taste.shown(Kind::Length, pair.bore),
                     taste.shown(Kind::Length, pair.stroke)};
     for (const Result* result :
-         {&out::displacement, &out::compressionRatio, &out::meanPistonSpeed}) {
+         {&out::displacement, &out::compressionRatio, &out::meanPistonSpeed, &out::revCeiling}) {
       row << shown(trial->at(pair, *result), *result);
     }
-    return row << ceilingAt(pair);
+    return row;
   }
 
   void showCross() {
@@ -161,9 +162,10 @@ class BoreStrokeMap::Parts {
     if (const auto here = trial->here()) {
       rows.push_back(rowOf(nameOf(document.project(), trial->target()), *here));
     }
-    readout->show({QString(), tr("Bore"), tr("Stroke"), tr("Displacement"), tr("Compression"),
-                   tr("Mean piston speed"), tr("Rev ceiling")},
+    readout->show({QString(), tr("Bore"), tr("Stroke"), tr("Displacement"), tr("Ratio"),
+                   tr("Piston speed"), tr("Rev ceiling")},
                   rows);
+    readout->setRemark(governsText());
     const units::Style& style = taste.style();
     plot->setCursor({.x = toShown(style, Kind::Length, cross.bore),
                      .y = toShown(style, Kind::Length, cross.stroke)});

@@ -11,7 +11,7 @@ PlotReadout::PlotReadout(QWidget* parent)
   auto* const column = new QVBoxLayout(this);
   column->setContentsMargins(0, 4, 0, 0);
   column->setSpacing(4);
-  grid_->setHorizontalSpacing(24);
+  grid_->setHorizontalSpacing(12);
   grid_->setVerticalSpacing(2);
   column->addLayout(grid_);
   remark_->setWordWrap(true);

@@ -20,13 +20,13 @@ namespace strokewright::ui {
 namespace {
 
 // All in millimetres.
-constexpr double kPoints = 8.0;  // [pt] of the text; nothing is smaller
-constexpr double kPad = 2.5;     // from the frame to what is in it
+constexpr double kLetterSpacing = 0.02;  // [device units]
+constexpr double kPoints = 8.0;          // [pt] of the text; nothing is smaller
+constexpr double kPad = 2.5;             // from the frame to what is in it
 constexpr double kHead = 12.0;
 constexpr double kTitleBlock = 10.5;
 constexpr double kClosing = 10.0;
 constexpr double kBox = 6.0;
-constexpr double kDrawings = 64.0;  // width of the drawings beside the table
 constexpr double kBetween = 3.0;    // between them
 constexpr double kMostPitch = 4.1;  // from row to row of the table
 constexpr double kPitchStep = 0.05;
@@ -41,11 +41,20 @@ constexpr int kBoxesInARow = 6;
 
 /// How the table is made to fit.
 struct Choice {
-  int stretch;  ///< [%] of the font's own width
-  bool mayShorten;
+  int stretch;      ///< [%] of the font's own width
+  bool mayShorten;  ///< say numbers in brief
+  double drawings;  ///< [mm] width of the drawings beside the table
 };
-constexpr std::array<Choice, 5> kChoices = {
-    {{100, false}, {94, false}, {88, false}, {80, false}, {80, true}}};
+constexpr std::array<Choice, 8> kChoices = {{{100, false, 64.0},
+                                             {94, false, 64.0},
+                                             {88, false, 64.0},
+                                             {80, false, 64.0},
+                                             {80, true, 64.0},
+                                             {80, true, 58.0},
+                                             {80, true, 52.0},
+                                             {75, true, 44.0}}};
+/// With a variant: the drawings do not make room for it.
+constexpr std::size_t kChoicesWithVariant = 5;
 
 Medium paperMedium(double millimetre, int stretch) {
   Medium medium;
@@ -54,6 +63,8 @@ Medium paperMedium(double millimetre, int stretch) {
   medium.font = QGuiApplication::font();
   medium.font.setStretch(stretch);
   medium.font.setHintingPreference(QFont::PreferNoHinting);
+  // Hardly any, but with it letters are not drawn together, and "flutter" is found in the file.
+  medium.font.setLetterSpacing(QFont::AbsoluteSpacing, kLetterSpacing);
   medium.ink = DrawingInk::onPaper();
   return medium;
 }
@@ -70,7 +81,8 @@ class Page {
                draft_.mm(paper.width() - kFilingMargin - kMargin),
                draft_.mm(paper.height() - 2.0 * kMargin)),
         inner_(frame_.adjusted(draft_.mm(kPad), 0.0, -draft_.mm(kPad), 0.0)),
-        table_(draft_, sheet, inner_.width() - draft_.mm(kDrawings + kBetween), choice.mayShorten) {
+        drawings_(draft_.mm(choice.drawings)),
+        table_(draft_, sheet, inner_.width() - drawings_ - draft_.mm(kBetween), choice.mayShorten) {
   }
 
   bool tableFits() const { return table_.fits(); }
@@ -291,6 +303,8 @@ class Page {
     }
     pitch_ = std::max(pitch_, least);
     while (plotHeight_ > mm(kLeastPlot) && !objectionsFit(tableBottom())) plotHeight_ -= mm(1.0);
+    // What speaks against it comes before the plots.
+    if (tableBottom() + plotHeight_ + mm(2.0) > bottom_) plotHeight_ = 0.0;
     // What nobody needs goes to the drawings.
     const double need = std::max(plotHeight_ + mm(2.0), objectionsEnd(0.0) + mm(1.0));
     split_ = std::max(tableBottom(), bottom_ - need);
@@ -301,7 +315,7 @@ class Page {
   double tableBottom() const { return top_ + mm(2.0) + table_.height(pitch_); }
 
   TextFlow besidePlots(double top) {
-    const double besideUntil = top + plotHeight_ + mm(1.0);
+    const double besideUntil = plotHeight_ > 0.0 ? top + plotHeight_ + mm(1.0) : top;
     const double beside = inner_.left() + mm(2.0 * kPlotWidth + 5.0);
     return TextFlow(draft_.font(), *draft_.painter().device(), [=, this](double y) {
       return y < besideUntil ? LineRoom{beside, inner_.right() - beside}
@@ -362,9 +376,9 @@ class Page {
   // ---- Drawings
 
   void paintDrawings() {
-    table_.paint(QPointF(inner_.left() + mm(kDrawings + kBetween), top_ + mm(1.0)), pitch_);
+    table_.paint(QPointF(inner_.left() + drawings_ + mm(kBetween), top_ + mm(1.0)), pitch_);
     const double line = draft_.textHeight();
-    QRectF area(inner_.left(), top_ + mm(1.0), mm(kDrawings), split_ - top_ - mm(2.0));
+    QRectF area(inner_.left(), top_ + mm(1.0), drawings_, split_ - top_ - mm(2.0));
     const CylinderOrWhyNot it = cylinderToDraw(assessment_, style_, sheet_.engine, 0);
     if (!it.cylinder) {
       const Paragraph paragraph{QStringLiteral("No drawing."), it.whyNot};
@@ -404,13 +418,13 @@ class Page {
 
   TextFlow inColumn() {
     return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
-      return LineRoom{inner_.left(), mm(kDrawings)};
+      return LineRoom{inner_.left(), drawings_};
     });
   }
 
   void caption(const QString& text, double y) {
-    draft_.text(QPointF(inner_.left(), y), Qt::AlignLeft,
-                elided(text, mm(kDrawings), draft_.font()), false, draft_.ink().faint);
+    draft_.text(QPointF(inner_.left(), y), Qt::AlignLeft, elided(text, drawings_, draft_.font()),
+                false, draft_.ink().faint);
   }
 
   void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
@@ -432,6 +446,7 @@ class Page {
   }
 
   void paintPlots() {
+    if (plotHeight_ <= 0.0) return;
     const double top = split_ + mm(1.2);
     const QRectF left(inner_.left(), top, mm(kPlotWidth), plotHeight_);
     paintAccelerationPlot(draft_, left, assessment_, style_, sheet_);
@@ -445,6 +460,7 @@ class Page {
   const units::Style& style_;
   const QRectF frame_;
   const QRectF inner_;
+  const double drawings_;  ///< [device units] width
   SheetTable table_;
   double top_ = 0.0;     ///< of drawings and table
   double split_ = 0.0;   ///< between them and plots with objections
@@ -467,7 +483,8 @@ Fitted fitted(QPainter& painter, const QSizeF& paper, double millimetre,
   for (const bool variantColumn : {true, false}) {
     options.variantColumn = variantColumn;
     fitted.sheet = sheetOf(assessment, style, options);
-    for (const Choice& choice : kChoices) {
+    for (std::size_t i = 0; i < (variantColumn ? kChoicesWithVariant : kChoices.size()); ++i) {
+      const Choice& choice = kChoices[i];
       fitted.choice = choice;
       const Page page(painter, paper, millimetre, choice, fitted.sheet, assessment, style);
       if (page.tableFits()) return fitted;

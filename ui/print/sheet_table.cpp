@@ -13,6 +13,7 @@ constexpr double kBetween = 2.2;   // [mm] between columns
 constexpr double kGroupGap = 1.4;  // [mm] above and below the rule between groups, together
 constexpr double kIndent = 2.5;    // [mm] of a subordinate label
 constexpr double kName = 20.0;     // [mm] of an engine, before it is cut short
+constexpr int kLastRank = 2;       // of a cell to be shortened
 constexpr double kHeadings = 2.0;  // [rows]
 
 const QString kDifference = QStringLiteral("difference");
@@ -65,28 +66,33 @@ double SheetTable::naturalWidth(std::size_t column) const {
   return width;
 }
 
-/// Takes the brief text in the widest cell that has one; those looked at first are spared longest.
+/// Takes the brief text in the widest cell that has one; what the sheet is looked at for comes
+/// last.
 /// @returns whether there was one.
 bool SheetTable::shortenWidest() {
-  Line* widest = nullptr;
-  std::size_t at = 0;
-  for (const bool spared : {true, false}) {
+  for (int rank = 0; rank <= kLastRank; ++rank) {
+    Line* widest = nullptr;
+    std::size_t at = 0;
     for (Line& line : lines_) {
-      if (spared == (line.emphasis == sheet::Emphasis::Strong)) continue;
       for (std::size_t i = 0; i < line.texts.size(); ++i) {
-        if (line.brief[i].isEmpty()) continue;
+        if (line.brief[i].isEmpty() || rankOf(line, i) != rank) continue;
         if (widest != nullptr && cellWidth(line, i) <= cellWidth(*widest, at)) continue;
         widest = &line;
         at = i;
       }
     }
-    if (widest != nullptr) break;
+    if (widest == nullptr) continue;
+    widest->texts[at] = widest->brief[at];
+    widest->brief[at].clear();
+    columns_[at] = naturalWidth(at);
+    return true;
   }
-  if (widest == nullptr) return false;
-  widest->texts[at] = widest->brief[at];
-  widest->brief[at].clear();
-  columns_[at] = naturalWidth(at);
-  return true;
+  return false;
+}
+
+int SheetTable::rankOf(const Line& line, std::size_t column) const {
+  if (line.emphasis != sheet::Emphasis::Strong) return 0;
+  return sheet_.columns[column].engine == sheet_.engine ? kLastRank : 1;
 }
 
 double SheetTable::labelWidth(const Line& line) const {

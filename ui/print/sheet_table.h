@@ -38,6 +38,7 @@ class SheetTable {
   double cellWidth(const Line& line, std::size_t column) const;
   double naturalWidth(std::size_t column) const;
   bool shortenWidest();
+  int rankOf(const Line& line, std::size_t column) const;
   void paintHeading(QPointF topLeft, double pitch);
   void paintLine(const Line& line, QPointF topLeft, double pitch);
   void rightAligned(double right, double y, double width, const QString& text, bool bold,

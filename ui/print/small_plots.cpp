@@ -358,7 +358,8 @@ void paintBoreStrokePlot(Drafting& draft, const QRectF& area, const assess::Asse
   const QString unit = fromCore(style.unit(Kind::Length));
   const QString heading = QStringLiteral("Stroke over bore, %1; curves: %2")
                               .arg(unit, fromCore(style.unit(Kind::Volume)));
-  const bool known = assessment.evaluation().inputStands(sheet.engine, in::cylinderCount) &&
+  const bool known = sheet.engine >= 0 &&
+                     assessment.evaluation().inputStands(sheet.engine, in::cylinderCount) &&
                      pairOf(assessment, sheet.engine).has_value() &&
                      assessment(sheet.engine, out::netOffset).state == State::Value;
   if (!known) return sayNothingToDraw(draft, area, heading);

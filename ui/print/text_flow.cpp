@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QTextLayout>
+#include <QTextOption>
 #include <utility>
 
 namespace strokewright::ui {
@@ -26,6 +27,9 @@ void TextFlow::layOut(QTextLayout& layout, const Paragraph& paragraph, double fr
   lead.length = static_cast<int>(paragraph.lead.size());
   lead.format.setFont(bold);
   layout.setFormats({lead});
+  QTextOption option;
+  option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+  layout.setTextOption(option);
   layout.setCacheEnabled(true);
   double y = from;
   layout.beginLayout();

@@ -223,9 +223,10 @@ void ResultLabel::paintEvent(QPaintEvent*) {
   const QFontMetrics metrics = fontMetrics();
   const QString mark = fromCore(document_.taste().style().decimalMark);
   const QString whole = told_.number.section(mark, 0, 0);
-  int x = told_.number.isEmpty()
-              ? 0
-              : std::max(0, ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(whole));
+  // A narrow column gives up the alignment before the ±.
+  const int needed = metrics.horizontalAdvance(told_.number + QChar(u' ') + told_.after);
+  const int aligned = ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(whole);
+  int x = told_.number.isEmpty() ? 0 : std::max(0, std::min(aligned, width() - needed));
   const QRect area = rect().adjusted(x, 0, 0, 0);
   painter.setPen(ink::text(palette()));
   painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, told_.number);
