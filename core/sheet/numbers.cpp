@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 #include <utility>
 
 #include "core/describe/wording.h"
@@ -26,7 +27,7 @@ struct Written {
 /// Said once where every cylinder says the same, listed otherwise.
 Text listed(const std::vector<Written>& all) {
   std::vector<std::string> texts;
-  for (const Written& it : all) texts.push_back(it.text);
+  std::ranges::transform(all, std::back_inserter(texts), &Written::text);
   if (std::ranges::all_of(texts, [&](const auto& it) { return it == texts[0]; })) {
     return {texts[0], {}};
   }

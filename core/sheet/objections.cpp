@@ -54,15 +54,19 @@ class Listener {
     const bool several = assessment_.evaluation().cylinders(engine) > 1;
     for (const Finding& finding : assessment_.findings(engine)) {
       if (finding.weight != weight) continue;
-      std::string sentence = word(finding.says, style_);
-      if (const std::string hint = word(finding.hint, style_); !hint.empty()) {
-        sentence += " " + hint;
-      }
-      if (several && finding.cylinder >= 0) {
-        sentence = "Cylinder " + std::to_string(finding.cylinder + 1) + ": " + sentence;
-      }
-      hear(weightWord(weight), std::move(sentence), engine);
+      hear(weightWord(weight), sentenceOf(finding, several), engine);
     }
+  }
+
+  std::string sentenceOf(const Finding& finding, bool severalCylinders) const {
+    std::string sentence;
+    if (severalCylinders && finding.cylinder >= 0) {
+      sentence.append("Cylinder ").append(std::to_string(finding.cylinder + 1)).append(": ");
+    }
+    sentence += word(finding.says, style_);
+    const std::string hint = word(finding.hint, style_);
+    if (!hint.empty()) sentence.append(" ").append(hint);
+    return sentence;
   }
 
   void hearRefusals(int engine) {
@@ -93,7 +97,8 @@ class Listener {
     std::vector<std::string> others;
     for (const int engine : said.engines) {
       if (engine == engines_.front()) continue;
-      others.push_back(assessment_.project().engines[static_cast<std::size_t>(engine)].name);
+      others.push_back(
+          shortened(assessment_.project().engines[static_cast<std::size_t>(engine)].name));
     }
     if (others.empty()) return said.sentence;
     if (said.engines.size() == others.size()) return join(others, ", ") + ": " + said.sentence;

@@ -106,7 +106,8 @@ class Writer {
     const bool singleVariant = others.size() == 1 && engine(others[0]).part == model::Part::Variant;
     if (singleVariant && options_.variantColumn) return addColumn(others[0], "variant");
     std::vector<std::string> names;
-    for (const int other : others) names.push_back(engine(other).name);
+    std::ranges::transform(others, std::back_inserter(names),
+                           [&](int other) { return shortened(engine(other).name); });
     sheet_.besides = join(names, ", ");
   }
 
@@ -126,7 +127,7 @@ class Writer {
     sheet_.title = engine(sheet_.engine).name;
     std::vector<std::string> parts;
     if (std::string words = layoutWords(); !words.empty()) parts.push_back(std::move(words));
-    if (sheet_.differences) parts.push_back("from " + engine(donor_).name);
+    if (sheet_.differences) parts.push_back("from " + shortened(engine(donor_).name));
     if (std::string words = purposeWords(); !words.empty()) parts.push_back(std::move(words));
     if (!sheet_.besides.empty()) parts.push_back("also: " + sheet_.besides);
     sheet_.subtitle = join(parts, " · ");
@@ -141,7 +142,7 @@ class Writer {
                                                    : std::to_string(count) + " cylinders");
     }
     if (stands(in::cycle)) words.push_back(wordValue(in::cycle, value(in::cycle), style_));
-    if (compressionIgnition()) words.push_back("compression ignition");
+    if (compressionIgnition()) words.emplace_back("compression ignition");
     return join(words, ", ");
   }
 
@@ -192,8 +193,12 @@ class Writer {
   Row rowOf(const Input& input) const { return rowOf(input, std::string(input.label)); }
 
   /// Rows that belong together as one; each for itself where that would be too long to read, and
-  /// where a number differs between cylinders.
+  /// where a number differs between cylinders. One of which nothing is known is left out.
   Rows sideBySide(std::string label, Rows parts, std::string_view between = " / ") const {
+    if (std::ranges::any_of(parts, says)) {
+      std::erase_if(parts, [](const Row& part) { return !says(part); });
+    }
+    if (parts.size() == 1) return parts;
     Row row{std::move(label), unitsOf(parts), {}, {}, Emphasis::Plain};
     std::vector<std::string> differences;
     for (const Row& part : parts) differences.push_back(part.difference);
@@ -319,10 +324,16 @@ class Writer {
                    {rowOf(out::rodRatio), rowOf(out::largestRodAngle)}),
         sideBySide("Compression height / pin Ø",
                    {rowOf(in::compressionHeight), rowOf(in::gudgeonPinDiameter)}),
-        sideBySide("Big end: pin / eye / width",
-                   {sizeOf(in::bigEndPinDiameter), sizeOf(in::bigEndEyeDiameter),
-                    sizeOf(in::bigEndWidth)}),
+        bigEndRows(),
     });
+  }
+
+  Rows bigEndRows() const {
+    const Row pin = sizeOf(in::bigEndPinDiameter);
+    const Row eye = sizeOf(in::bigEndEyeDiameter);
+    const Row width = sizeOf(in::bigEndWidth);
+    Rows rows = sideBySide("Big end: pin / eye / width", {pin, eye, width});
+    return rows.size() == 1 ? rows : all({sideBySide("Big end: pin / eye", {pin, eye}), {width}});
   }
 
   Rows deckRows() const {

@@ -8,6 +8,9 @@ namespace {
 
 constexpr std::size_t kMostNames = 12;
 
+/// In UTF-8 every letter begins with another byte than it goes on with.
+bool beginsLetter(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
+
 bool isLower(char letter) { return letter >= 'a' && letter <= 'z'; }
 bool isUpper(char letter) { return letter >= 'A' && letter <= 'Z'; }
 
@@ -40,8 +43,16 @@ std::string inSentence(std::string_view label) {
 }
 
 std::size_t length(std::string_view text) {
-  return static_cast<std::size_t>(std::ranges::count_if(
-      text, [](char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }));
+  return static_cast<std::size_t>(std::ranges::count_if(text, beginsLetter));
+}
+
+std::string shortened(std::string_view name, std::size_t letters) {
+  if (length(name) <= letters) return std::string(name);
+  std::size_t end = 0;
+  for (std::size_t seen = 0; end < name.size(); ++end) {
+    if (beginsLetter(name[end]) && ++seen == letters) break;
+  }
+  return std::string(name.substr(0, end)) + "…";
 }
 
 }  // namespace strokewright::sheet

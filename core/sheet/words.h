@@ -20,4 +20,7 @@ std::string inSentence(std::string_view label);
 /// How many letters a text in UTF-8 has.
 std::size_t length(std::string_view text);
 
+/// A name inside a sentence: cut after so many letters, with "…".
+std::string shortened(std::string_view name, std::size_t letters = 30);
+
 }  // namespace strokewright::sheet

@@ -229,7 +229,8 @@ TEST(Sheet, GivesEachNumberARowOfItsOwnWhereTogetherTheyAreTooLong) {
   units::Style style;
   style.group = units::UnitGroup::inchPound();
   const Sheet sheet = sheetFor(sample("burdock-719"), style);
-  EXPECT_EQ(rowOf(sheet, "Big-end eye Ø").texts[1].full, "1.3386");
+  EXPECT_EQ(rowOf(sheet, "Big end: pin / eye").texts[1].full, "1.0236 / 1.3386");
+  EXPECT_EQ(rowOf(sheet, "Big-end width").texts[1].full, "0.5906");
   EXPECT_EQ(rowOf(sheet, "Bore × stroke").texts[1].full, "2.6772 × 2.5984");
   EXPECT_EQ(rowOf(sheet, "Bore × stroke").difference, "");
 }
@@ -311,6 +312,18 @@ TEST(Sheet, SaysOnceWhatIsTrueOfSeveralEngines) {
       << sheet.objections.front().sentence;
 }
 
+TEST(Sheet, CutsLongNamesShortInsideSentences) {
+  model::Project project = sample("burdock-719");
+  std::string name;
+  for (int i = 0; i < 100; ++i) name += "ü";  // two bytes each
+  project.engines[0].name = name;
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(sheet.columns[0].name, name);
+  EXPECT_NE(sheet.subtitle.find("from " + name.substr(0, 58) + "… · "), std::string::npos)
+      << sheet.subtitle;
+  EXPECT_EQ(sheet.objections.front().sentence.find(name), std::string::npos);
+}
+
 TEST(Sheet, SaysWhatIsAssumedWhatIsFromBooksAndWhatStandsByDefault) {
   const std::string text = sheetFor(sample("burdock-719")).restsOn;
   EXPECT_NE(text.find("Assumed or decided: "), std::string::npos) << text;
@@ -333,6 +346,12 @@ TEST(Sheet, HasABoxForEachCylinderWithWhatIsDrawn) {
   EXPECT_EQ(sheet.asBuilt[0].what, "spacer");
   EXPECT_EQ(sheet.asBuilt[0].boxes,
             (std::vector<Box>{{"1", "1.03"}, {"2", "0.95"}, {"3", "0.86"}}));
+}
+
+TEST(Sheet, LeavesAnEmptyNumberOutOfARowOfTwo) {
+  const Sheet sheet = sheetFor(sample("culvert-1040"));  // no base gasket
+  EXPECT_EQ(rowOf(sheet, "Head gasket, compressed").texts[1].full, "1.30");
+  EXPECT_THROW(rowOf(sheet, "Base / head gasket, compressed"), std::out_of_range);
 }
 
 TEST(Sheet, AsksForTheDeckClearanceWhereThereIsNoPlate) {

@@ -5,6 +5,7 @@
 #include <QPaintDevice>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <utility>
 
 #include "ui/widgets/ink.h"
@@ -222,7 +223,7 @@ QRectF Drafting::dimension(const Dimension& it) {
 }
 
 QRectF Drafting::textAlong(QPointF middle, QPointF direction, const Dimension& it) {
-  double angle = std::atan2(direction.y(), direction.x()) * 180.0 / M_PI;
+  double angle = std::atan2(direction.y(), direction.x()) * 180.0 / std::numbers::pi;
   if (angle > 89.0) angle -= 180.0;  // read from below or from the right
   if (angle <= -91.0) angle += 180.0;
   const QFontMetricsF metrics(font(it.bold), painter_.device());

@@ -115,7 +115,7 @@ class Drafting {
   Medium medium_;
 };
 
-/// The layer of a millimetre on a screen or on paper.
+/// Device units to the millimetre of a screen or of paper.
 double millimetresOn(const QPaintDevice& device);
 
 }  // namespace strokewright::ui

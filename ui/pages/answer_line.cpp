@@ -31,12 +31,12 @@ AnswerLine::AnswerLine(const QString& deed, QWidget* parent)
 
   auto* words = new QVBoxLayout;
   words->setSpacing(0);
-  auto* first = new QHBoxLayout;
-  first->setSpacing(8);
-  first->addWidget(sentence_, 1);
-  first->addWidget(go_, 0, Qt::AlignTop);
-  words->addLayout(first);
-  words->addWidget(further_);
+  words->addWidget(sentence_);
+  auto* second = new QHBoxLayout;
+  second->setSpacing(8);
+  second->addWidget(go_, 0, Qt::AlignTop);
+  second->addWidget(further_, 1);
+  words->addLayout(second);
   words->addStretch(1);
 
   auto* keys = new QVBoxLayout;

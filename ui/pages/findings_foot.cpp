@@ -1,5 +1,6 @@
 #include "ui/pages/findings_foot.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -17,7 +18,7 @@ namespace strokewright::ui {
 namespace {
 
 constexpr int kLinesSeen = 3;
-constexpr int kNameDigits = 12;  ///< width of the engines' names in digits of the body font
+constexpr int kNameDigits = 14;  ///< width of the engines' names in digits of the body font
 
 }  // namespace
 
@@ -57,11 +58,23 @@ QString FindingsFoot::enginesText(const std::vector<int>& engines) const {
   return names.join(QStringLiteral(", "));
 }
 
+int FindingsFoot::nameWidth() const { return kNameDigits * fontMetrics().horizontalAdvance(u'0'); }
+
+void FindingsFoot::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::FontChange) {
+    for (const Line& line : lines_) {
+      line.engines->setFixedWidth(nameWidth());
+    }
+    updateGeometry();
+  }
+  QScrollArea::changeEvent(event);
+}
+
 void FindingsFoot::addLine() {
   Line line{.row = new QWidget(body_), .engines = nullptr, .finding = nullptr};
   line.engines = new QuietLabel({}, line.row);
   line.engines->setWordWrap(true);
-  line.engines->setFixedWidth(kNameDigits * fontMetrics().horizontalAdvance(u'0'));
+  line.engines->setFixedWidth(nameWidth());
   line.finding = new FindingLine(desk_.document, line.row);
   auto* row = new QHBoxLayout(line.row);
   row->setContentsMargins(0, 0, 0, 0);

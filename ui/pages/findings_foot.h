@@ -28,6 +28,9 @@ class FindingsFoot final : public QScrollArea {
  Q_SIGNALS:
   void relined();  ///< other lines: the order of Tab is to be set again
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   struct Line {
     QWidget* row;
@@ -36,6 +39,7 @@ class FindingsFoot final : public QScrollArea {
   };
 
   void addLine();
+  int nameWidth() const;
   void refresh();
   QString enginesText(const std::vector<int>& engines) const;
 

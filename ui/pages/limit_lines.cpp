@@ -38,6 +38,18 @@ QString originOf(const Desk& desk, int engine, const describe::Input& input) {
 }  // namespace
 
 LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  connect(&desk_.document, &Document::projectChanged, this, &LimitLines::refresh);
+  connect(&desk_.taste, &Taste::changed, this, &LimitLines::refresh);
+  rebuild();
+  refresh();
+}
+
+void LimitLines::rebuild() {
+  donor_ = desk_.donor();
+  subject_ = desk_.subject();
+  lines_.clear();
+  qDeleteAll(findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+  delete layout();
   auto* grid = new QGridLayout(this);
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setHorizontalSpacing(8);
@@ -61,9 +73,6 @@ LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(des
   grid->setColumnStretch(2, 1);
   grid->setColumnMinimumWidth(3, kSpeedDigits * digit);
   grid->setColumnMinimumWidth(4, kSpeedDigits * digit);
-  connect(&desk_.document, &Document::projectChanged, this, &LimitLines::refresh);
-  connect(&desk_.taste, &Taste::changed, this, &LimitLines::refresh);
-  refresh();
 }
 
 void LimitLines::addLine(QGridLayout& grid, Line line) {
@@ -73,28 +82,35 @@ void LimitLines::addLine(QGridLayout& grid, Line line) {
   line.number = new LinkButton({}, this);
   line.origin = new QuietLabel({}, this);
   line.origin->setWordWrap(true);
-  line.donorSpeed = new ResultLabel(desk_.document, desk_.donor(), *line.ceiling, -1, this);
-  line.speed = new ResultLabel(desk_.document, desk_.subject(), *line.ceiling, -1, this);
   grid.addWidget(name, row, 0);
   grid.addWidget(line.number, row, 1);
   grid.addWidget(line.origin, row, 2);
-  grid.addWidget(line.donorSpeed, row, 3);
-  grid.addWidget(line.speed, row, 4);
-  connect(line.number, &LinkButton::clicked, this, [this, line] {
-    Q_EMIT desk_.entryAsked(line.donors ? desk_.donor() : desk_.subject(), line.limit);
-  });
-  for (ResultLabel* label : {line.donorSpeed, line.speed}) {
-    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    connect(label, &ResultLabel::whyAsked, &desk_, &Desk::whyAsked);
-    connect(label, &ResultLabel::entryAsked, &desk_, &Desk::entryAsked);
-  }
+  addSpeed(grid, 3, donor_, *line.ceiling);
+  addSpeed(grid, 4, subject_, *line.ceiling);
+  connect(line.number, &LinkButton::clicked, this,
+          [this, line] { Q_EMIT desk_.entryAsked(line.donors ? donor_ : subject_, line.limit); });
   lines_.push_back(line);
 }
 
+void LimitLines::addSpeed(QGridLayout& grid, int column, int engine,
+                          const describe::Result& ceiling) {
+  if (engine < 0) {
+    return;
+  }
+  auto* speed = new ResultLabel(desk_.document, engine, ceiling, -1, this);
+  speed->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  connect(speed, &ResultLabel::whyAsked, &desk_, &Desk::whyAsked);
+  connect(speed, &ResultLabel::entryAsked, &desk_, &Desk::entryAsked);
+  grid.addWidget(speed, grid.rowCount() - 1, column);
+}
+
 void LimitLines::refresh() {
+  if (donor_ != desk_.donor() || subject_ != desk_.subject()) {
+    rebuild();
+  }
   const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
   for (const Line& line : lines_) {
-    const int engine = line.donors ? desk_.donor() : desk_.subject();
+    const int engine = line.donors ? donor_ : subject_;
     const bool stands = engine >= 0 && evaluation.inputStands(engine, *line.limit);
     const QString number =
         stands ? desk_.taste.value(*line.limit, evaluation.inputValue(engine, *line.limit))
@@ -102,10 +118,10 @@ void LimitLines::refresh() {
     if (line.number->text() != number) {
       line.number->setText(number);
       line.number->setAccessibleName(desk_.taste.label(*line.limit) + u": "_s + number);
+      line.number->updateGeometry();
     }
+    line.number->setEnabled(engine >= 0);
     say(*line.origin, stands ? originOf(desk_, engine, *line.limit) : QString());
-    line.donorSpeed->setEngine(desk_.donor());
-    line.speed->setEngine(desk_.subject());
   }
 }
 

@@ -15,7 +15,6 @@ namespace strokewright::ui {
 
 class Desk;
 class LinkButton;
-class ResultLabel;
 
 /// Limit, the number used, where it comes from, and the speed it gives for donor and subject. The
 /// number leads to its field.
@@ -33,14 +32,16 @@ class LimitLines final : public QWidget {
     const describe::Result* ceiling;
     LinkButton* number = nullptr;
     QLabel* origin = nullptr;
-    ResultLabel* donorSpeed = nullptr;
-    ResultLabel* speed = nullptr;
   };
 
+  void rebuild();
   void addLine(QGridLayout& grid, Line line);
+  void addSpeed(QGridLayout& grid, int column, int engine, const describe::Result& ceiling);
   void refresh();
 
   Desk& desk_;
+  int donor_ = -1;  ///< the engines the lines were made for
+  int subject_ = -1;
   std::vector<Line> lines_;
 };
 

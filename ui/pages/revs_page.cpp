@@ -19,6 +19,10 @@ namespace {
 
 namespace in = model::in;
 
+// How chart and lines share the height.
+constexpr int kChartShare = 2000;
+constexpr int kLinesShare = 3000;
+
 QString tr(const char* text) { return QCoreApplication::translate("RevsPage", text); }
 
 QString wantedWords(const Desk& desk, int engine) {
@@ -68,6 +72,7 @@ QWidget* picture(Desk& desk, QWidget* parent) {
   below->setAutoFillBackground(false);
   scroll->viewport()->setAutoFillBackground(false);
   sides->addWidget(scroll);
+  sides->setSizes({kChartShare, kLinesShare});
   return sides;
 }
 

@@ -162,7 +162,7 @@ class BoreStrokeMap::Parts {
     if (const auto here = trial->here()) {
       rows.push_back(rowOf(nameOf(document.project(), trial->target()), *here));
     }
-    readout->show({QString(), tr("Bore"), tr("Stroke"), tr("Displacement"), tr("Ratio"),
+    readout->show({tr("At"), tr("Bore"), tr("Stroke"), tr("Displacement"), tr("Ratio"),
                    tr("Piston speed"), tr("Rev ceiling")},
                   rows);
     readout->setRemark(governsText());

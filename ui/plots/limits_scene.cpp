@@ -70,7 +70,7 @@ class Chart {
     drawWanted(target, row);
     PlotAxis& x = scene_.panels[0].x;
     x.title = titled(tr("Shaft speed"), taste_, Kind::Speed);
-    x.to = most_ > 0.0 ? 1.22 * most_ : 1.0;
+    x.to = most_ > 0.0 ? 1.5 * most_ : 1.0;
     scene_.panels[0].y.title = key(target, donor);
     scene_.panels[0].y.from = row - 0.7;
     scene_.panels[0].y.to = 0.0;

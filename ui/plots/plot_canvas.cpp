@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
 
 namespace strokewright::ui {
 namespace {
@@ -272,17 +273,16 @@ class Annotations final : public Drawing {
     const double w = box.width();
     const double h = box.height();
     const QPointF beside(gap, -h / 2);
-    const std::array offsets{bare ? beside : QPointF(gap, -h - gap),
-                             QPointF(gap, -2 * h - gap),
-                             QPointF(gap, -3 * h - gap),
-                             beside,
-                             QPointF(gap, gap),
-                             QPointF(-w - gap, -h / 2),
-                             QPointF(-w - gap, -h - gap),
-                             QPointF(-w - gap, gap),
-                             QPointF(-w / 2, -h - gap),
-                             QPointF(-w / 2, gap)};
+    // Bare words belong to what ends there, a bar or a line: on its far side, never over it.
+    const std::array bareOffsets{beside, beside + QPointF(w, 0.0), beside + QPointF(2 * w, 0.0)};
+    const std::array markOffsets{QPointF(gap, -h - gap),      QPointF(gap, -2 * h - gap),
+                                 QPointF(gap, -3 * h - gap),  beside,
+                                 QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
+                                 QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
+                                 QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap)};
     const QRectF limits = room.adjusted(0, 0, rightMargin(), 0);
+    const std::span<const QPointF> offsets =
+        bare ? std::span<const QPointF>(bareOffsets) : std::span<const QPointF>(markOffsets);
     for (const QPointF& offset : offsets) {
       box.moveTopLeft(at + offset);
       if (!limits.contains(box) || !places.isFree(box)) continue;

@@ -27,6 +27,7 @@ void PlotReadout::put(int row, int column, const QString& text) {
   while (cells_[r].size() <= c) {
     auto* const label = new QLabel(this);
     label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(row == 0);  // headings may be longer than what stands below them
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     const int at = static_cast<int>(cells_[r].size());
     label->setAlignment((at == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);

@@ -23,7 +23,7 @@ namespace {
 constexpr double kLetterSpacing = 0.02;  // [device units]
 constexpr double kPoints = 8.0;          // [pt] of the text; nothing is smaller
 constexpr double kPad = 2.5;             // from the frame to what is in it
-constexpr double kHead = 12.0;
+constexpr double kHead = 11.5;
 constexpr double kTitleBlock = 10.5;
 constexpr double kClosing = 10.0;
 constexpr double kBox = 6.0;
@@ -32,7 +32,7 @@ constexpr double kMostPitch = 4.1;  // from row to row of the table
 constexpr double kPitchStep = 0.05;
 constexpr double kPlotWidth = 44.0;
 constexpr double kMostPlot = 42.0;  // height
-constexpr double kLeastPlot = 32.0;
+constexpr double kLeastPlot = 26.0;
 constexpr double kLeastStack = 44.0;  // height of the enlarged stack
 constexpr double kMostStack = 60.0;
 constexpr double kStackGap = 1.5;  // above it
@@ -45,16 +45,17 @@ struct Choice {
   bool mayShorten;  ///< say numbers in brief
   double drawings;  ///< [mm] width of the drawings beside the table
 };
-constexpr std::array<Choice, 8> kChoices = {{{100, false, 64.0},
+constexpr std::array<Choice, 9> kChoices = {{{100, false, 64.0},
                                              {94, false, 64.0},
                                              {88, false, 64.0},
                                              {80, false, 64.0},
                                              {80, true, 64.0},
+                                             {75, true, 64.0},
                                              {80, true, 58.0},
                                              {80, true, 52.0},
                                              {75, true, 44.0}}};
-/// With a variant: the drawings do not make room for it.
-constexpr std::size_t kChoicesWithVariant = 5;
+/// With a variant: neither numbers nor drawings are cut short to make room for it.
+constexpr std::size_t kChoicesWithVariant = 4;
 
 Medium paperMedium(double millimetre, int stretch) {
   Medium medium;
@@ -178,7 +179,7 @@ class Page {
     const Paragraph paragraph{QStringLiteral("Take care."), fromCore(sheet_.cautions)};
     const TextFlow flow = fullWidth();
     const double top = bottom - mm(1.0) - flow.height(paragraph, 0.0);
-    flow.draw(draft_.painter(), paragraph, top);
+    flow.draw(draft_.painter(), draft_.ink().line, paragraph, top);
     return top - mm(1.0);
   }
 
@@ -287,7 +288,8 @@ class Page {
     for (const Paragraph& paragraph : paragraphs) height += flow.height(paragraph, 0.0);
     const double top = bottom - height - mm(0.8);
     double y = top;
-    for (const Paragraph& paragraph : paragraphs) y = flow.draw(draft_.painter(), paragraph, y);
+    for (const Paragraph& paragraph : paragraphs)
+      y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
     return top - mm(0.8);
   }
 
@@ -359,10 +361,10 @@ class Page {
       const bool last = i + 1 == all.size();
       const double closing = last ? 0.0 : flow.height(restOf(all.size()), next);
       if (next + closing > bottom_ && !restFits(flow, all, i, y)) {
-        flow.draw(draft_.painter(), restOf(all.size() - i), y);
+        flow.draw(draft_.painter(), draft_.ink().line, restOf(all.size() - i), y);
         return;
       }
-      y = flow.draw(draft_.painter(), all[i], y);
+      y = flow.draw(draft_.painter(), draft_.ink().line, all[i], y);
     }
   }
 
@@ -382,7 +384,7 @@ class Page {
     const CylinderOrWhyNot it = cylinderToDraw(assessment_, style_, sheet_.engine, 0);
     if (!it.cylinder) {
       const Paragraph paragraph{QStringLiteral("No drawing."), it.whyNot};
-      inColumn().draw(draft_.painter(), paragraph, area.top());
+      inColumn().draw(draft_.painter(), draft_.ink().line, paragraph, area.top());
       return;
     }
     const QRectF section = sectionArea(area, *it.cylinder);
@@ -435,7 +437,8 @@ class Page {
         paintSection(draft_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
     caption(QStringLiteral("Section at top dead centre, cylinder 1, ") + scaleText(drawn.reduction),
             drawing.bottom() + line / 2.0);
-    inColumn().draw(draft_.painter(), noteOf(cylinder), drawing.bottom() + line);
+    inColumn().draw(draft_.painter(), draft_.ink().faint, noteOf(cylinder),
+                    drawing.bottom() + line);
   }
 
   QString scaleText(double reduction) const {
@@ -469,8 +472,8 @@ class Page {
   double plotHeight_ = 0.0;
 };
 
-/// The sheet that fits, and how: a narrow font is tried before brief numbers, and those before the
-/// variant loses its column.
+/// The sheet that fits, and how: a narrow font is tried before the variant loses its column, and
+/// that before numbers are said in brief.
 struct Fitted {
   sheet::Sheet sheet;
   Choice choice;

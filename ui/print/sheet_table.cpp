@@ -10,7 +10,7 @@ namespace strokewright::ui {
 namespace {
 
 constexpr double kBetween = 2.2;   // [mm] between columns
-constexpr double kGroupGap = 1.4;  // [mm] above and below the rule between groups, together
+constexpr double kGroupGap = 1.2;  // [mm] above and below the rule between groups, together
 constexpr double kIndent = 2.5;    // [mm] of a subordinate label
 constexpr double kName = 20.0;     // [mm] of an engine, before it is cut short
 constexpr int kLastRank = 2;       // of a cell to be shortened

@@ -80,7 +80,11 @@ class Axes {
     forEachStep(across_, step, [&](double value) { tickAcross(value, number(value, step)); });
   }
   void ticksUp(double step) {
-    forEachStep(up_, step, [&](double value) { tickUp(value, number(value, step)); });
+    forEachStep(up_, step, [&](double value) {
+      // Not where the numbers of the other axis stand.
+      const double above = frame_.bottom() - at(across_.least, value).y();
+      if (above > 0.6 * draft_.textHeight()) tickUp(value, number(value, step));
+    });
   }
   QString number(double value, double step) const {
     const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));

@@ -50,9 +50,11 @@ double TextFlow::height(const Paragraph& paragraph, double from) const {
   return height;
 }
 
-double TextFlow::draw(QPainter& painter, const Paragraph& paragraph, double from) const {
+double TextFlow::draw(QPainter& painter, const QColor& colour, const Paragraph& paragraph,
+                      double from) const {
   QTextLayout layout(wordsOf(paragraph), font_, &device_);
   layOut(layout, paragraph, from);
+  painter.setPen(colour);
   layout.draw(&painter, QPointF(0.0, 0.0));
   double next = from;
   for (int i = 0; i < layout.lineCount(); ++i) next += layout.lineAt(i).height();

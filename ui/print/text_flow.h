@@ -1,6 +1,7 @@
 #pragma once
 /// Text that flows down a page and past a figure beside it.
 
+#include <QColor>
 #include <QFont>
 #include <QString>
 #include <functional>
@@ -33,7 +34,8 @@ class TextFlow {
   /// Height that a paragraph takes, starting at a height [device units].
   double height(const Paragraph& paragraph, double from) const;
   /// Draws it and returns where the next one starts.
-  double draw(QPainter& painter, const Paragraph& paragraph, double from) const;
+  double draw(QPainter& painter, const QColor& colour, const Paragraph& paragraph,
+              double from) const;
 
  private:
   void layOut(QTextLayout& layout, const Paragraph& paragraph, double from) const;

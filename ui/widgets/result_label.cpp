@@ -224,7 +224,8 @@ void ResultLabel::paintEvent(QPaintEvent*) {
   const QString mark = fromCore(document_.taste().style().decimalMark);
   const QString whole = told_.number.section(mark, 0, 0);
   // A narrow column gives up the alignment before the ±.
-  const int needed = metrics.horizontalAdvance(told_.number + QChar(u' ') + told_.after);
+  const int needed = metrics.horizontalAdvance(told_.number + QChar(u' ')) +
+                     metrics.horizontalAdvance(told_.after);
   const int aligned = ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(whole);
   int x = told_.number.isEmpty() ? 0 : std::max(0, std::min(aligned, width() - needed));
   const QRect area = rect().adjusted(x, 0, 0, 0);
