@@ -250,6 +250,7 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
   const double start = std::clamp(now, least, most);
   std::optional<std::pair<double, double>> bracket;
   std::optional<double> lastUp = miss(start);
+  const double scale = std::max(std::abs(wanted), std::abs(solution.reached));
   std::optional<double> lastDown = lastUp;
   if (lastUp && *lastUp == 0.0) {
     solution.value = start;
@@ -280,7 +281,10 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
       boost::math::tools::toms748_solve(function, bracket->first, bracket->second,
                                         boost::math::tools::eps_tolerance<double>(50), iterations);
   miss(0.5 * (from + to));
-  solution.value = solution.nearest;
+  // A leap of the result changes the sign too, and is no root.
+  if (nearestMiss <= 1e-6 * scale) {
+    solution.value = solution.nearest;
+  }
   return solution;
 }
 

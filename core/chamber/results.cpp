@@ -8,7 +8,6 @@
 
 namespace strokewright::chamber {
 
-namespace in = model::in;
 using describe::Per;
 using describe::Reader;
 using units::Kind;

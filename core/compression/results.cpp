@@ -10,7 +10,6 @@
 
 namespace strokewright::compression {
 
-namespace in = model::in;
 using describe::Per;
 using describe::Reader;
 using units::Kind;

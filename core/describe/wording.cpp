@@ -5,15 +5,6 @@
 namespace strokewright::describe {
 namespace {
 
-/// A label inside a sentence: "Bore" becomes "bore"; abbreviations keep their capitals.
-std::string inSentence(std::string_view label) {
-  std::string text(label);
-  const bool upperFirst = !text.empty() && text[0] >= 'A' && text[0] <= 'Z';
-  const bool lowerSecond = text.size() > 1 && text[1] >= 'a' && text[1] <= 'z';
-  if (upperFirst && lowerSecond) text[0] = static_cast<char>(text[0] - 'A' + 'a');
-  return text;
-}
-
 std::string wordList(const std::vector<Quantity>& list, const units::Style& style) {
   std::string text;
   for (std::size_t i = 0; i < list.size(); ++i) {
@@ -49,6 +40,14 @@ std::string wordChoice(std::span<const Choice> choices, double value) {
 }
 
 }  // namespace
+
+std::string inSentence(std::string_view label) {
+  std::string text(label);
+  const bool upperFirst = !text.empty() && text[0] >= 'A' && text[0] <= 'Z';
+  const bool lowerSecond = text.size() > 1 && text[1] >= 'a' && text[1] <= 'z';
+  if (upperFirst && lowerSecond) text[0] = static_cast<char>(text[0] - 'A' + 'a');
+  return text;
+}
 
 std::string word(const Sentence& sentence, const units::Style& style) {
   std::string text;

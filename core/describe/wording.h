@@ -2,12 +2,16 @@
 /// Sentences are data in the core; here they become text in the reader's units.
 
 #include <string>
+#include <string_view>
 
 #include "core/describe/evaluation.h"
 #include "core/describe/finding.h"
 #include "core/units/style.h"
 
 namespace strokewright::describe {
+
+/// A label inside a sentence: "Bore" becomes "bore"; abbreviations keep their capitals.
+std::string inSentence(std::string_view label);
 
 /// The template with its arguments put in; an input or result stands with its name in lower case.
 std::string word(const Sentence& sentence, const units::Style& style);

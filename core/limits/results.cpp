@@ -75,7 +75,6 @@ Breathing breathingOf(Reader& read) {
 namespace strokewright::out {
 
 namespace in = model::in;
-using describe::Choice;
 using describe::Per;
 using describe::Reader;
 using units::Kind;

@@ -8,7 +8,6 @@
 
 namespace strokewright::masses {
 
-namespace in = model::in;
 using describe::Reader;
 using units::Kind;
 

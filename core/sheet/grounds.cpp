@@ -41,7 +41,7 @@ void addEntries(Names& names, const model::Engine& engine, Origin origin, const 
   for (const auto& [input, entry] : engine.entries) {
     const bool counts = entry.known() && entry.origin == origin && hasOrigin(*input) &&
                         read.test(static_cast<std::size_t>(input->number));
-    if (counts) names.push_back(std::string(whose) + inSentence(input->label));
+    if (counts) names.push_back(std::string(whose) + describe::inSentence(input->label));
   }
 }
 
@@ -67,7 +67,7 @@ Names defaults(const assess::Assessment& assessment, const units::Style& style, 
     if (evaluation.inputGiven(engine, *input) || !evaluation.inputStands(engine, *input)) continue;
     const double value = evaluation.inputValue(engine, *input);
     if ((value == 0.0) != zero) continue;
-    std::string name = inSentence(input->label);
+    std::string name = describe::inSentence(input->label);
     if (!zero) name += " " + wordValue(*input, value, style);
     names.push_back(std::move(name));
   }
@@ -100,7 +100,8 @@ std::string waitsFor(const assess::Assessment& assessment, int engine) {
   Names names;
   for (const Input* input : assessment.evaluation().catalogue().inputs()) {
     const int count = assessment.waiting(engine, *input);
-    if (count > 0) names.push_back(inSentence(input->label) + " (" + std::to_string(count) + ")");
+    if (count > 0)
+      names.push_back(describe::inSentence(input->label) + " (" + std::to_string(count) + ")");
   }
   if (names.empty()) return {};
   return "Not entered yet, and how many results wait for it: " + namesOf(std::move(names)) + ".";

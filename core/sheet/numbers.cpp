@@ -91,7 +91,7 @@ Text Numbers::waiting(int engine, const Result& result, int cylinder) const {
   const auto waits = assessment_.waitsFor(engine, result, cylinder);
   if (waits.empty()) return {"waits", {}};
   std::string name = waits.front().donors ? "the donor's " : "";
-  name += inSentence(waits.front().input->label);
+  name += describe::inSentence(waits.front().input->label);
   if (waits.size() > 1) name += " and " + std::to_string(waits.size() - 1) + " more";
   return {"waits for " + name, "waits"};
 }

@@ -11,9 +11,6 @@ constexpr std::size_t kMostNames = 12;
 /// In UTF-8 every letter begins with another byte than it goes on with.
 bool beginsLetter(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
 
-bool isLower(char letter) { return letter >= 'a' && letter <= 'z'; }
-bool isUpper(char letter) { return letter >= 'A' && letter <= 'Z'; }
-
 }  // namespace
 
 std::string join(const std::vector<std::string>& parts, std::string_view between) {
@@ -32,14 +29,6 @@ std::string namesOf(std::vector<std::string> names) {
     names.push_back("and " + std::to_string(rest) + " more");
   }
   return join(names, "; ");
-}
-
-std::string inSentence(std::string_view label) {
-  std::string text(label);
-  if (text.size() > 1 && isUpper(text[0]) && isLower(text[1])) {
-    text[0] = static_cast<char>(text[0] - 'A' + 'a');
-  }
-  return text;
 }
 
 std::size_t length(std::string_view text) {

@@ -14,9 +14,6 @@ std::string join(const std::vector<std::string>& parts, std::string_view between
 /// Names of a list, separated by semicolons; where there are very many the last ones are counted.
 std::string namesOf(std::vector<std::string> names);
 
-/// "Bore" becomes "bore"; abbreviations keep their capitals.
-std::string inSentence(std::string_view label);
-
 /// How many letters a text in UTF-8 has.
 std::size_t length(std::string_view text);
 

@@ -9,6 +9,7 @@ namespace strokewright::units {
 
 namespace {
 
+constexpr std::string_view kDegree = "°";  // stands close to its number (ISO 80000-1, 7.1.4)
 constexpr std::string_view kNoBreakSpace = "\u00A0";
 constexpr std::string_view kGroupSpace = "\u202F";
 constexpr int kMostDigits = 15;        // what a double holds of any decimal number
@@ -67,13 +68,16 @@ std::string marked(std::string_view plain, const Style& style, bool inGroups) {
 
 std::string Style::number(Kind kind, double si, int decimals) const {
   const Unit& unit = group[kind];
-  return marked(fixed(fromSi(unit, si), decimals < 0 ? unit.decimals : decimals), *this, true);
+  if (decimals < 0) return marked(fixed(fromSi(unit, si), unit.decimals), *this, true);
+  const int finer = unit.decimals - unitsOf(kind).front().decimals;
+  return marked(fixed(fromSi(unit, si), std::max(decimals + finer, 0)), *this, true);
 }
 
 std::string Style::text(Kind kind, double si, int decimals) const {
   std::string result = number(kind, si, decimals);
-  if (!unit(kind).empty()) result.append(kNoBreakSpace).append(unit(kind));
-  return result;
+  if (unit(kind).empty()) return result;
+  if (unit(kind) != kDegree) result.append(kNoBreakSpace);
+  return result.append(unit(kind));
 }
 
 std::string Style::editable(Kind kind, double si) const {

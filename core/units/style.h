@@ -17,7 +17,8 @@ struct Style {
   /// The number alone, in the unit of its kind, with fixed decimals. Up to four digits before the
   /// decimal mark stand together (9142); five and more are grouped in threes by a thin no-break
   /// space, U+202F (41 794). Such groups are for the eye only: parse() refuses them.
-  /// @param decimals how many, at most 15; negative: the default of the unit.
+  /// @param decimals how many in the bench unit, at most 15; another unit shows as many more or
+  ///                 fewer as its default does. Negative: the default of the unit.
   /// Never "-0.00": what rounds to zero is written without a sign.
   /// @pre si is finite.
   std::string number(Kind kind, double si, int decimals = -1) const;

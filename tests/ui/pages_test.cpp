@@ -6,6 +6,7 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QProcess>
 #include <QTest>
 #include <QTimer>
 #include <set>
@@ -14,6 +15,8 @@
 #include "tests/ui/fixture.h"
 #include "ui/pages/comparison.h"
 #include "ui/pages/desk.h"
+#include "ui/pages/limit_lines.h"
+#include "ui/pages/link_button.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/notice_bar.h"
 #include "ui/pages/page.h"
@@ -207,10 +210,18 @@ TEST_F(Window, IsReadableOnLightAndDarkPaper) {
 }
 
 TEST_F(Window, FollowsTheDesktopIntoTheDark) {
+  openSample(u"tansy-270"_s);
+  const Page& page = show(pages().front());
   const QPalette before = QApplication::palette();
   QApplication::setPalette(QPalette(QColor(0x2d, 0x2d, 0x2d)));
   settle();
   EXPECT_TRUE(ink::dark(window_.palette()));
+  for (const QuietLabel* label : page.findChildren<QuietLabel*>()) {
+    EXPECT_GE(contrast(label->palette().color(QPalette::WindowText),
+                       window_.palette().color(QPalette::Window)),
+              4.5)
+        << label->text().toStdString();
+  }
   QApplication::setPalette(before);
   settle();
   EXPECT_FALSE(ink::dark(window_.palette()));
@@ -364,6 +375,15 @@ TEST_F(Window, LeadsFromNothingToTheSpacerByKeyboardAlone) {
   EXPECT_EQ(window_.page()->answer().number, u"0.95\u00A0mm"_s);
 }
 
+TEST_F(Window, NamesOnlyEntriesThatReallyBuyTheNextRevs) {
+  openSample(u"burdock-719"_s);
+  const Page& revs = show(revsPage());
+  settle();
+  const QString said = revs.findChild<NextRevs*>()->shownText();
+  EXPECT_TRUE(said.contains(taste_.label(in::crankThrow))) << said.toStdString();
+  EXPECT_FALSE(said.contains(taste_.label(in::cylinderOffset))) << said.toStdString();
+}
+
 // The window -------------------------------------------------------------------------------------
 
 TEST_F(Window, GoesThroughAllPagesWithCtrlTab) {
@@ -440,6 +460,57 @@ TEST_F(WithDocument, TheWayThroughWritesEveryStateOut) {
   EXPECT_EQ(stateText({Standing::Open, 0}), u"open"_s);
   EXPECT_EQ(stateText({Standing::ObjectedTo, 2}), u"objected to · 2"_s);
   EXPECT_EQ(stateText({Standing::Forbidden, 1}), u"forbidden · 1"_s);
+}
+
+/// The key of the notice, or of the first screen, that says this.
+QAbstractButton* key(const QWidget& place, const QString& says) {
+  for (auto* button : place.findChildren<QAbstractButton*>()) {
+    if (button->text() == says && button->isVisible()) {
+      return button;
+    }
+  }
+  return nullptr;
+}
+
+TEST_F(Window, OffersTheWorkThatACrashLeftAndRecoversIt) {
+  QProcess child;
+  child.start(QApplication::applicationFilePath(), {u"--type-and-hang"_s, u"-"_s, u"98,20"_s});
+  ASSERT_TRUE(child.waitForReadyRead());
+  child.kill();
+  child.waitForFinished();
+  window_.showStart();
+  settle();
+  EXPECT_TRUE(window_.notice().shownText().contains(u"New conversion"_s));
+  EXPECT_NE(key(window_.notice(), u"keep for later"_s), nullptr);
+  QAbstractButton* recover = key(window_.notice(), u"recover"_s);
+  ASSERT_NE(recover, nullptr);
+  recover->click();
+  settle();
+  EXPECT_EQ(document_.entry(kDonor, in::bore).text, "98,20");
+  EXPECT_NE(window_.page(), nullptr);
+}
+
+TEST_F(Window, StartsBesideARecoveryFileThatCannotBeRead) {
+  QDir().mkpath(RecoveryFile::folder());
+  put(RecoveryFile::folder() + u"/broken.recovery"_s, "{");
+  window_.showStart();
+  settle();
+  QAbstractButton* discard = key(window_.notice(), u"discard"_s);
+  ASSERT_NE(discard, nullptr);
+  discard->click();
+  EXPECT_TRUE(RecoveredWork::find().empty());
+}
+
+TEST_F(Window, GreysARecentFileThatIsGoneAndForgetsItOnRequest) {
+  taste_.noteFile(inFolder(u"gone.strokewright"_s));
+  settle();
+  QAbstractButton* gone = key(window_, u"gone"_s);
+  ASSERT_NE(gone, nullptr);
+  EXPECT_FALSE(gone->isEnabled());
+  key(window_, u"remove"_s)->click();
+  settle();
+  EXPECT_TRUE(taste_.recentFiles().isEmpty());
+  EXPECT_EQ(key(window_, u"gone"_s), nullptr);
 }
 
 TEST_F(Window, FollowsEnginesThatComeAndGo) {

@@ -67,7 +67,7 @@ TEST(Style, WhatRoundsToZeroHasNoSign) {
 TEST(Style, AUnitFollowsANoBreakSpace) {
   const Style style;
   EXPECT_EQ(style.text(Kind::Length, 0.066), "66.00\u00A0mm");
-  EXPECT_EQ(style.text(Kind::Angle, std::numbers::pi), "180.0\u00A0°");
+  EXPECT_EQ(style.text(Kind::Angle, std::numbers::pi), "180.0°");
   EXPECT_EQ(style.text(Kind::Ratio, 10.0777), "10.08");
   EXPECT_EQ(style.text(Kind::Count, 2), "2");
   EXPECT_EQ(style.unit(Kind::Ratio), "");

@@ -37,7 +37,9 @@ QString numberText(Kind kind, double si, const units::Style& style, Digits digit
   if (digits == Digits::All) return all;
   const int most = style.group[kind].decimals + 1;
   const QString decimals = all.section(fromCore(style.decimalMark), 1);
-  return decimals.size() <= most ? all : fromCore(style.number(kind, si, most));
+  return decimals.size() <= most
+             ? all
+             : fromCore(style.number(kind, si, units::unitsOf(kind).front().decimals + 1));
 }
 
 bool saysPlusMinus(const QString& text) {

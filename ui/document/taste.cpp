@@ -1,5 +1,7 @@
 #include "ui/document/taste.h"
 
+#include "core/describe/wording.h"
+
 #include <QRegularExpression>
 #include <QSettings>
 #include <array>
@@ -75,8 +77,7 @@ QString fromCore(std::string_view text) {
 }
 
 QString inSentence(const QString& label) {
-  if (label.size() < 2 || !label[0].isUpper() || !label[1].isLower()) return label;
-  return label[0].toLower() + label.mid(1);
+  return fromCore(describe::inSentence(label.toStdString()));
 }
 
 Taste::Taste(const QLocale& locale, QObject* parent) : QObject(parent), locale_(locale) {

@@ -165,6 +165,7 @@ void NextRevs::refresh() {
   describe::Evaluation& evaluation = desk_.document.evaluation();
   const describe::Cell ceiling = evaluation.cell(engine, out::revCeiling);
   const double more = units::toSi(*units::findUnit(units::Kind::Speed, "rpm"), kMoreRevs);
+  const QString wanted = taste.value(out::revCeiling, ceiling.value + more);
   QStringList alone;
   QStringList notEnough;
   for (const describe::Input* input : evaluation.catalogue().inputs()) {
@@ -176,7 +177,9 @@ void NextRevs::refresh() {
         assess::solve(evaluation, engine, out::revCeiling, 0, ceiling.value + more, *input, -1);
     const QString now = taste.value(*input, evaluation.inputValue(engine, *input));
     const QString label = taste.label(*input).toHtmlEscaped();
-    if (found.value) {
+    // Where another limit takes over with a leap, no number gives what is wanted.
+    const bool reached = taste.value(out::revCeiling, found.reached) == wanted;
+    if (found.value && reached) {
       alone += tr("%1 <b>%2</b> instead of %3").arg(label, taste.value(*input, *found.value), now);
     } else if (found.reached > ceiling.value) {
       notEnough +=

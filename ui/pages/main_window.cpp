@@ -208,6 +208,7 @@ void MainWindow::explain(int engine, const describe::Result* result, int cylinde
 // Files ------------------------------------------------------------------------------------------
 
 void MainWindow::begin(const QString& pageKey) {
+  notice_->hide();
   desk_->showCylinder(-1);
   showPage(pageKey);
   page()->focusFirst();

@@ -24,6 +24,7 @@ NoticeBar::NoticeBar(QWidget* parent)
 void NoticeBar::tell(const QString& sentence, std::vector<Key> keys) {
   say(*sentence_, sentence);
   while (QLayoutItem* item = keys_->takeAt(0)) {
+    item->widget()->hide();
     item->widget()->deleteLater();
     delete item;
   }

@@ -26,6 +26,9 @@ ProjectText::ProjectText(Document& document, const QString& name, const QString&
     : QLineEdit(parent), document_(document), step_(step), place_(place) {
   setAccessibleName(name);
   setFrame(false);
+  QPalette bare;
+  bare.setColor(QPalette::Base, Qt::transparent);
+  setPalette(bare);
   connect(this, &QLineEdit::textEdited, this, &ProjectText::type);
   connect(&document_, &Document::projectChanged, this, &ProjectText::refresh);
   refresh();

@@ -20,8 +20,8 @@ namespace {
 namespace in = model::in;
 
 // How chart and lines share the height.
-constexpr int kChartShare = 2000;
-constexpr int kLinesShare = 3000;
+constexpr int kChartShare = 1000;
+constexpr int kLinesShare = 1000;
 
 QString tr(const char* text) { return QCoreApplication::translate("RevsPage", text); }
 

@@ -1,6 +1,7 @@
 #include "ui/pages/start_page.h"
 
 #include <QCoreApplication>
+#include <QEvent>
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QLabel>
@@ -13,6 +14,12 @@
 namespace strokewright::ui {
 
 using namespace Qt::StringLiterals;
+
+namespace {
+
+constexpr double kQuestionSize = 2.2;  ///< times the body
+
+}  // namespace
 
 const std::vector<Sample>& samples() {
   const auto tr = [](const char* text) { return QCoreApplication::translate("StartPage", text); };
@@ -39,12 +46,9 @@ StartPage::StartPage(Taste& taste, QWidget* parent)
   column->setContentsMargins(48, 32, 48, 24);
   column->setSpacing(8);
 
-  auto* question = new QLabel(tr("What shall it become?"), body);
-  QFont large = font();
-  large.setPointSizeF(font().pointSizeF() * 2.2);
-  large.setWeight(QFont::DemiBold);
-  question->setFont(large);
-  column->addWidget(question);
+  question_ = new QLabel(tr("What shall it become?"), body);
+  sizeQuestion();
+  column->addWidget(question_);
   auto* says = new QuietLabel(
       tr("Enter what you measured on the donor and what you want of it. You see whether the parts "
          "fit, which spacer to make, what limits the revs, and take one page to the machine."),
@@ -78,8 +82,23 @@ StartPage::StartPage(Taste& taste, QWidget* parent)
   fillRecent();
 }
 
+void StartPage::sizeQuestion() {
+  QFont large = font();
+  large.setPointSizeF(font().pointSizeF() * kQuestionSize);
+  large.setWeight(QFont::DemiBold);
+  question_->setFont(large);
+}
+
+void StartPage::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::FontChange && question_ != nullptr) {
+    sizeQuestion();
+  }
+  QScrollArea::changeEvent(event);
+}
+
 void StartPage::fillRecent() {
   while (QLayoutItem* item = recent_->takeAt(0)) {
+    item->widget()->hide();
     item->widget()->deleteLater();
     delete item;
   }

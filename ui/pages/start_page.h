@@ -5,6 +5,7 @@
 #include <vector>
 
 class QGridLayout;
+class QLabel;
 class QVBoxLayout;
 
 namespace strokewright::ui {
@@ -31,11 +32,16 @@ class StartPage final : public QScrollArea {
   void fileAsked(const QString& path);
   void sampleAsked(const QString& path, const QString& name);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
+  void sizeQuestion();
   void fillRecent();
   void addSamples(QVBoxLayout& column);
 
   Taste& taste_;
+  QLabel* question_ = nullptr;
   QGridLayout* recent_;
 };
 

@@ -19,6 +19,7 @@ using describe::Cell;
 using describe::Result;
 using describe::State;
 
+constexpr QChar kNoBreakSpace(0x00A0);
 constexpr std::size_t kNamedWaits = 2;  // more are counted
 
 double plusMinusOf(const Result& result, const Cell& cell) {
@@ -43,7 +44,7 @@ bool allZero(const QString& number) {
 /// With as many more decimals as it takes to be seen, two at most.
 QString smallNumber(const Taste& taste, const Result& result, double si) {
   const int decimals =
-      result.decimals < 0 ? taste.style().group[result.kind].decimals : result.decimals;
+      result.decimals < 0 ? units::unitsOf(result.kind).front().decimals : result.decimals;
   QString text;
   for (int more = 0; more <= 2; ++more) {
     text = taste.number(result.kind, si, decimals + more);
@@ -118,17 +119,18 @@ ResultLabel::Told ResultLabel::tellResult() const {
   const Cell& cell = cellOf(engine_);
   switch (cell.state) {
     case State::Waits:
-      return {{}, waitText(taste, told.waitsFor(engine_, result_, std::max(0, cylinder_)))};
+      return {{}, {}, waitText(taste, told.waitsFor(engine_, result_, std::max(0, cylinder_)))};
     case State::Refused:
-      return {{}, tr("refused: %1").arg(taste.sentence(told.evaluation().refusal(cell)))};
+      return {{}, {}, tr("refused: %1").arg(taste.sentence(told.evaluation().refusal(cell)))};
     case State::None:
-      return {{}, tr("does not apply")};
+      return {{}, {}, tr("does not apply")};
     case State::Value:
       break;
   }
-  if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) return {{}, rangeText()};
-  if (result_.kind == units::Kind::Choice) return {{}, taste.value(result_, cell.value)};
+  if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) return {{}, {}, rangeText()};
+  if (result_.kind == units::Kind::Choice) return {{}, {}, taste.value(result_, cell.value)};
   return {taste.number(result_.kind, cell.value, result_.decimals),
+          taste.value(result_, cell.value).replace(kNoBreakSpace, u' '),
           plusMinusText(taste, result_, plusMinusOf(result_, cell))};
 }
 
@@ -140,9 +142,10 @@ ResultLabel::Told ResultLabel::tellDifference() const {
                        result_.kind != units::Kind::Choice;
   const bool single = cylinder_ >= 0 ||
                       (told.sameInAll(engine_, result_) && told.sameInAll(comparedWith_, result_));
-  if (!numbers || !single) return {{}, QStringLiteral("–")};
-  return {document_.taste().difference(result_.kind, own.value - other.value, result_.decimals),
-          {}};
+  if (!numbers || !single) return {{}, {}, QStringLiteral("–")};
+  const Taste& taste = document_.taste();
+  const QString number = taste.difference(result_.kind, own.value - other.value, result_.decimals);
+  return {number, (number + u' ' + taste.unit(result_.kind)).trimmed(), {}};
 }
 
 QString ResultLabel::rangeText() const {
@@ -161,10 +164,7 @@ QString ResultLabel::rangeText() const {
 
 QString ResultLabel::shownText() const {
   if (told_.number.isEmpty()) return told_.after;
-  QString text = told_.number;
-  const QString unit = document_.taste().unit(result_.kind);
-  if (!unit.isEmpty()) text += QChar(u' ') + unit;
-  return told_.after.isEmpty() ? text : text + QChar(u' ') + told_.after;
+  return told_.after.isEmpty() ? told_.whole : told_.whole + u' ' + told_.after;
 }
 
 QString ResultLabel::tip() const {

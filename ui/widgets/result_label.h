@@ -48,6 +48,7 @@ class ResultLabel final : public QAbstractButton {
  private:
   struct Told {
     QString number;  ///< "1.00", empty: there is none
+    QString whole;   ///< "1.00 mm"
     QString after;   ///< "± 0.06", or the words that stand instead of a number
     bool operator==(const Told&) const = default;
   };
