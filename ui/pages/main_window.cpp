@@ -131,7 +131,10 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
 
 MainWindow::~MainWindow() = default;
 
-QSize MainWindow::sizeHint() const { return {1366, 700}; }
+/// A laptop's width where the screen has it, and never more than the screen has.
+QSize MainWindow::sizeHint() const {
+  return QSize(1366, 700).boundedTo(screen()->availableGeometry().size());
+}
 
 // Pages ------------------------------------------------------------------------------------------
 
