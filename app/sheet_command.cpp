@@ -23,6 +23,10 @@ std::string paperOf(const std::string& text) {
 int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writeSheet) {
   const std::string path = *arguments.text("-o");
   const auto paper = arguments.text("--paper");
+  constexpr std::string_view kProject = ".strokewright";
+  if (path.ends_with(kProject)) {
+    throw Unusable({"“", path, "” is the name of a project: a sheet is not written over it."});
+  }
   const OpenedProject opened = openProject(arguments, err);
   if (opened.project.engines.empty())
     throw Unusable({"The project has no engine to draw a sheet of."});

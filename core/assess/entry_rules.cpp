@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <utility>
+#include <vector>
 
 #include "core/model/inputs.h"
 #include "core/units/parse.h"
@@ -167,13 +169,14 @@ void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& 
   finding.mends.push_back(std::move(mend));
 }
 
-/// An offset typed with a sign: its side says that.
-void offerSide(Finding& finding, const Input& input, double value) {
+/// An offset typed with a sign: its side says that. Several cylinders may want several sides.
+void offerSide(Finding& finding, const Input& input, const Entry& entry, double value) {
   for (const auto& [offset, side] : {std::pair{&in::cylinderOffset, &in::cylinderOffsetSide},
                                      std::pair{&in::pinOffset, &in::pinOffsetSide}}) {
     if (offset != &input || value >= 0.0) continue;
     finding.hint = {"The side says the sign: {1} towards the thrust side?",
                     {Quantity{input.kind, -value}}};
+    if (entry.values.size() > 1) return;
     describe::Mend mend = takeAs(*offset, -value);
     mend.says = {"Take {1} towards the thrust side", {Quantity{input.kind, -value}}};
     mend.entries.emplace_back(
@@ -251,7 +254,7 @@ const Rule impossible{
               {pattern, {&input, recognisable(input.kind, value), Quantity{input.kind, limit}}},
               {&input});
           offerSlip(read, finding, input, entry, value);
-          offerSide(finding, input, value);
+          offerSide(finding, input, entry, value);
           return;
         }
       });
@@ -284,15 +287,22 @@ const Rule thousandOrDecimal{
         if (!entry.known() || input.kind == Kind::Choice) return;
         const units::Parsed parsed = reread(input, entry);
         if (!heeds(parsed, units::Heed::ThreeDigits)) return;
-        const double taken = entry.values.front();
-        const bool clear = input.usual.holds(taken) && !input.usual.holds(1000.0 * taken);
+        std::vector<Quantity> taken;
+        std::vector<Quantity> meant;
+        bool clear = true;
+        for (const double value : entry.values) {
+          taken.push_back(recognisable(input.kind, value));
+          meant.push_back({input.kind, 1000.0 * value});
+          clear = clear && input.usual.holds(value) && !input.usual.holds(1000.0 * value);
+        }
         Finding& finding = speak.say(clear ? Weight::Remarks : Weight::Objects,
                                      {clear ? "{1}: “{2}” is read as {3}; {4} cannot be meant."
                                             : "{1}: “{2}” is read as {3}; was {4} meant?",
-                                      {&input, entry.text, recognisable(input.kind, taken),
-                                       Quantity{input.kind, 1000.0 * taken}}},
+                                      {&input, entry.text, std::move(taken), std::move(meant)}},
                                      {&input});
-        if (!clear) finding.mends.push_back(takeAs(input, 1000.0 * taken));
+        // Of a list some numbers may be meant as they are read.
+        if (clear || entry.values.size() > 1) return;
+        finding.mends.push_back(takeAs(input, 1000.0 * entry.values.front()));
       });
     }};
 
@@ -384,13 +394,23 @@ const Rule listLength{
       });
     }};
 
+const Rule rareCount{
+    .key = "rare_cylinder_count", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::cylinderCount)) return;
+      const double count = read(in::cylinderCount);
+      if (count != 7.0 && count != 9.0 && count != 11.0) return;
+      speak.say(Weight::Remarks,
+                {"{1} cylinders are unusual: is that so?", {Quantity{Kind::Count, count}}},
+                {&in::cylinderCount});
+    }};
+
 }  // namespace
 
 std::span<const Rule* const> entryRules() {
   static constexpr std::array kRules = {
       &impossible, &unusual,           &notANumber,         &thousandOrDecimal,
       &readAs,     &toleranceOfNought, &toleranceOverValue, &negativeTolerance,
-      &listLength};
+      &listLength, &rareCount};
   return kRules;
 }
 

@@ -67,11 +67,16 @@ bool ofAnotherSize(double limit, double displacement) {
   return limit < displacement / 2 || limit > 2 * displacement;
 }
 
-/// The largest bore that stays inside the class at worst case, by 0.01 mm.
+/// The largest bore that stays inside the class at worst case, by 0.01 mm; a bore much smaller is
+/// another engine, not a mend.
 void offerBore(Reader& read, Finding& finding, double limit, double worst) {
   if (read.entry(in::bore)->values.size() != 1) return;
-  const double most = read(in::bore) * std::sqrt(limit / (read(out::displacement) + worst));
-  finding.mends.push_back(takeAs(in::bore, std::floor(most * 1e5) / 1e5));
+  const double bore = read(in::bore);
+  const double most = bore * std::sqrt(limit / (read(out::displacement) + worst));
+  constexpr double kMend = 0.5e-3;  // [m]
+  if (bore - most <= kMend) {
+    finding.mends.push_back(takeAs(in::bore, std::floor(most * 1e5) / 1e5));
+  }
 }
 
 const Rule overTheClass{

@@ -1,6 +1,8 @@
 #include <array>
+#include <cmath>
 
 #include "core/clearance/results.h"
+#include "core/deck/results.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::clearance {
@@ -13,6 +15,7 @@ using describe::Quantity;
 using describe::Reader;
 using describe::Rule;
 using describe::Speaker;
+using describe::takeAs;
 using describe::typedText;
 using describe::Weight;
 using units::Kind;
@@ -23,11 +26,17 @@ constexpr std::string_view kPractice = "common practice, no published source";
 
 Quantity fine(double value) { return {Kind::FineLength, value}; }
 
+/// A pin held by the rod itself is shrunk or pressed in, a little larger than its hole.
+double shrinkage(Reader& read) {
+  constexpr double kMost = 0.05e-3;  // [m] on the diameter
+  return read.choice<model::SmallEnd>(in::smallEndKind) == model::SmallEnd::PinInRod ? kMost : 0.0;
+}
+
 const Rule pinInSmallEnd{.key = "pin_in_small_end",
-                         .source = "plane geometry",
+                         .source = "plane geometry; common practice for a pin shrunk in",
                          .per = Per::Cylinder,
                          .judge = [](Reader& read, Speaker& speak) {
-                           if (read(out::bushWall) >= 0.0) return;
+                           if (-2.0 * read(out::bushWall) <= shrinkage(read) + 1e-9) return;
                            speak.say(Weight::Forbids,
                                      {"A gudgeon pin of {1} does not enter a small end of {2}.",
                                       {Quantity{Kind::Length, read(in::gudgeonPinDiameter)},
@@ -48,7 +57,7 @@ const Rule thinBush{
       if (wall < 0.0 || wall >= least) return;
       speak.say(
           Weight::Objects,
-          {"A bush wall of {1} is less than {2} (steel-backed; solid bronze needs {3}): it spins.",
+          {"A bush wall of {1} is under {2} (steel-backed; solid bronze needs {3}): it may spin.",
            {fine(wall), fine(least), fine(kSolidBronze)}},
           {&in::smallEndBore, &in::gudgeonPinDiameter});
     }};
@@ -88,6 +97,31 @@ const Rule pinInEye{.key = "crankpin_in_eye",
                       }
                     }};
 
+/// A hole much wider than its pin leaves room for no usual bearing.
+void judgeRoom(Reader& read, Speaker& speak, const Input& hole, const Input& pin, double most) {
+  const double room = read(hole) - read(pin);
+  if (room <= most * (1.0 + 1e-9)) return;
+  speak.say(Weight::Objects,
+            {"{1}: {2} is {3} over the pin of {4}, seldom more than {5}; is that so?",
+             {&hole, Quantity{Kind::Length, read(hole)}, fine(room),
+              Quantity{Kind::Length, read(pin)}, fine(most)}},
+            {&hole, &pin});
+}
+
+const Rule smallEndRoom{.key = "small_end_room",
+                        .source = kPractice,
+                        .per = Per::Cylinder,
+                        .judge = [](Reader& read, Speaker& speak) {
+                          judgeRoom(read, speak, in::smallEndBore, in::gudgeonPinDiameter, 6e-3);
+                        }};
+
+const Rule bigEndRoom{.key = "big_end_room",
+                      .source = kPractice,
+                      .per = Per::Cylinder,
+                      .judge = [](Reader& read, Speaker& speak) {
+                        judgeRoom(read, speak, in::bigEndEyeDiameter, in::bigEndPinDiameter, 24e-3);
+                      }};
+
 void judgeShare(Reader& read, Speaker& speak, const Input& part, double least, double most) {
   const double share = read(part) / read(in::bore);
   if (share >= least && share <= most) return;
@@ -123,8 +157,8 @@ const Rule skirtMeetsWeb{
       const double objects = read(in::skirtWebObjects);
       if (least >= objects) return;
       speak.say(least < floor ? Weight::Forbids : Weight::Objects,
-                {"Skirt to web is {1} at bottom dead centre, at worst case {2}: {3} is wanted, {4} "
-                 "is the floor.",
+                {"Skirt to web is {1} at bottom dead centre, at worst case {2}: where they overlap "
+                 "along the crank, {3} is wanted, {4} is the floor.",
                  {fine(gap), fine(least), fine(objects), fine(floor)}},
                 {&in::skirtLength, &in::counterweightRadius});
     }};
@@ -178,12 +212,40 @@ const Rule rodMeetsLiner{
                 {&in::rodHalfWidth, &in::linerBottomHeight, &in::linerLength});
     }};
 
+/// The liner's lower edge is measured with the spacer in: copied from the donor it is at the
+/// donor's height, though the barrel has moved.
+const Rule linerBottomCopied{
+    .key = "liner_bottom_of_the_donor",
+    .source = "plane geometry: a sum of lengths",
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::linerBottomHeight)) return;
+      if (!read.donorGiven(in::linerBottomHeight) || !read.donorKnown(out::spacerInStack)) return;
+      constexpr double kSame = 0.005e-3;    // [m]
+      constexpr double kReading = 0.05e-3;  // [m]
+      const double height = read(in::linerBottomHeight);
+      const double moved = read(out::spacerInStack) - read.donor(out::spacerInStack);
+      if (std::abs(height - read.donor(in::linerBottomHeight)) > kSame) return;
+      if (std::abs(moved) <= kReading) return;
+      Finding& finding = speak.say(
+          Weight::Objects,
+          {"The liner's lower edge is entered at the donor's height, though the spacer differs by "
+           "{1}: it moves with the barrel.",
+           {fine(std::abs(moved))}},
+          {&in::linerBottomHeight, &in::spacer});
+      finding.hint = {"The liner's length instead of this height follows every spacer.", {}};
+      if (read.entry(in::linerBottomHeight)->values.size() > 1) return;
+      finding.mends.push_back(takeAs(in::linerBottomHeight, height + moved));
+    }};
+
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {
-      &pinInSmallEnd,   &thinBush,      &bronzeFloor,      &pinInEye,       &compressionHeightShare,
-      &gudgeonPinShare, &skirtMeetsWeb, &skirtLeavesLiner, &pinLeavesLiner, &rodMeetsLiner};
+  static constexpr std::array kRules = {&pinInSmallEnd,          &thinBush,        &bronzeFloor,
+                                        &smallEndRoom,           &pinInEye,        &bigEndRoom,
+                                        &compressionHeightShare, &gudgeonPinShare, &skirtMeetsWeb,
+                                        &skirtLeavesLiner,       &pinLeavesLiner,  &rodMeetsLiner,
+                                        &linerBottomCopied};
   return kRules;
 }
 

@@ -79,6 +79,35 @@ const Rule ratioRange{
       }
     }};
 
+const Rule wantedRatioRange{
+    .key = "wanted_ratio_range", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::wantedCompressionRatio)) return;
+      const double wanted = read(in::wantedCompressionRatio);
+      const RatioRange usual = usualRatios(read);
+      if (usual.holds(wanted)) return;
+      speak.say(Weight::Objects,
+                {"A compression ratio of {1} is wanted, outside {2} to {3}: is that so?",
+                 {Quantity{Kind::Ratio, wanted}, Quantity{Kind::Ratio, usual.least, 0},
+                  Quantity{Kind::Ratio, usual.most, 0}}},
+                {&in::wantedCompressionRatio, &in::ignition});
+    }};
+
+/// Bowls of many millilitres belong to compression ignition.
+const Rule sparkCrown{
+    .key = "crown_volume_spark",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.choice<model::Ignition>(in::ignition) != model::Ignition::Spark) return;
+      constexpr double kMost = 15e-6;  // [m3]
+      const double crown = read(in::crownVolume);
+      if (crown <= kMost * (1.0 + 1e-9)) return;
+      speak.say(Weight::Objects,
+                {"A crown volume of {1} is unusual with spark ignition, seldom more than {2}.",
+                 {Quantity{Kind::Volume, crown}, Quantity{Kind::Volume, kMost}}},
+                {&in::crownVolume, &in::ignition});
+    }};
+
 const Rule crownSense{
     .key = "crown_sense_against_donor",
     .source = kPractice,
@@ -242,9 +271,10 @@ const Rule wantedNotMet{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&wantedNotMet,        &ratioRange,      &crownSense,
-                                        &closingBeforeBottom, &absoluteClosing, &closingWithoutLift,
-                                        &twoStrokeValves,     &spread,          &largeCrevice};
+  static constexpr std::array kRules = {&wantedNotMet,    &wantedRatioRange,   &ratioRange,
+                                        &sparkCrown,      &crownSense,         &closingBeforeBottom,
+                                        &absoluteClosing, &closingWithoutLift, &twoStrokeValves,
+                                        &spread,          &largeCrevice};
   return kRules;
 }
 

@@ -143,7 +143,7 @@ const Result deckHeight{.key = "deck_height_in_stack_m",
                         .name = "Deck height",
                         .symbol = "H",
                         .kind = Kind::Length,
-                        .formula = "H = (H − t_sp) + t_sp",
+                        .formula = "H = deck height without spacer + t_sp",
                         .source = deck::kStack,
                         .valid = deck::kRigid,
                         .value = [](Reader& read) {

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/deck/results.h"
+#include "core/deck/stack.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
@@ -81,7 +82,7 @@ const Rule squishRange{
                   stackEntries());
       } else if (gap > most + kRounding) {
         speak.say(Weight::Objects,
-                  {"A {1} of {2} is more than {3}: the band does little and knocks.",
+                  {"A {1} of {2} is more than {3}: it squeezes little; a spark engine may knock.",
                    {gapName(read), fine(gap), fine(most)}},
                   stackEntries());
       }
@@ -154,14 +155,20 @@ const Rule gasketOverSquish{
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::wantedSquish)) return;
-      const double gasket = read(in::headGasket);
       const double wanted = read(in::wantedSquish);
-      if (gasket <= wanted + kRounding) return;
+      const Head head{.gasket = read(in::headGasket),
+                      .recess = read(in::headRecess),
+                      .crownRise = read(in::crownRise)};
+      const double proud = -deckClearanceForSquish(wanted, head);
+      if (proud <= kRounding) return;
       Finding& finding = speak.say(
           Weight::Objects,
-          {"The head gasket of {1} is thicker than the {2} wanted: the crown must stand {3} proud "
-           "of the deck, inside the gasket's bore.",
-           {fine(gasket), fine(wanted), fine(gasket - wanted)}},
+          {head.recess > 0.0
+               ? "With a head gasket of {1} and a recess of {4}, a gap of {2} wants the crown {3} "
+                 "proud of the deck, inside the gasket's bore."
+               : "With a head gasket of {1}, a gap of {2} wants the crown {3} proud of the deck, "
+                 "inside the gasket's bore.",
+           {fine(head.gasket), fine(wanted), fine(proud), fine(head.recess)}},
           {&in::headGasket, &in::wantedSquish});
       if (!read.known(out::deckClearance) || read(out::deckClearance) >= 0.0) return;
       if (!read.given(in::headGasketBore) || !read.given(in::bore)) return;
@@ -302,11 +309,12 @@ const Rule twoRoutes{
           {&in::seatHeight, &in::barrelHeight, &in::baseGasket, &in::deckHeight});
       const double spacer = read.given(in::spacer) ? read(in::spacer) : 0.0;
       constexpr double kLeastHalfMandrel = 5e-3;  // [m]
+      constexpr double kMostHalfMandrel = 25e-3;  // [m]
       if (spacer != 0.0 && std::abs(direct - stack - spacer) <= joint + kRounding) {
         finding.hint = {"Does the direct height hold the spacer of {1}? Then it counts twice.",
                         {fine(spacer)}};
         finding.mends.push_back(takeAs(in::deckHeight, direct - spacer));
-      } else if (direct - stack > kLeastHalfMandrel) {
+      } else if (direct - stack >= kLeastHalfMandrel && direct - stack <= kMostHalfMandrel) {
         finding.hint = {"Half of a {1} mandrel left out of the seat?",
                         {Quantity{Kind::Length, 2 * apart}}};
         finding.mends.push_back(takeAs(in::seatHeight, read(in::seatHeight) + apart));

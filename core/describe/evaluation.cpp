@@ -261,6 +261,9 @@ double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down)
   if (up.bad && down.bad) return 0.0;
   if (up.bad) return std::abs(down.value - cell.value);
   if (down.bad) return std::abs(up.value - cell.value);
+  const double rise = up.value - cell.value;
+  const double fall = down.value - cell.value;
+  if (rise * fall > 0.0) return std::max(std::abs(rise), std::abs(fall));  // at an extreme
   return 0.5 * std::abs(up.value - down.value);
 }
 
@@ -289,11 +292,13 @@ void Evaluation::lookWhere(const Source& source) {
 
 /// A source that stands for one cylinder of several alike need not be moved in each of them where
 /// the result is the same in all: the first one counts for every cylinder.
-void Evaluation::addShares(const Source& source) {
+void Evaluation::addShares(const Source& source, Among among) {
   for (Looked& look : looked_) {
     look.first = 0;
     look.last = 1;
-    if (!look.varies) {
+    if (among != Among::All && look.result->picks != (among == Among::Picking)) {
+      look.last = 0;
+    } else if (!look.varies) {
       if (source.single && source.cylinder > 0) look.last = 0;
     } else if (look.result->per == Per::Cylinder) {
       const bool one = source.cylinder >= 0 && !look.everywhere;
@@ -335,9 +340,13 @@ void Evaluation::findTolerances() {
   for (int engine = 0; engine < engines(); ++engine) {
     const Input* looked = nullptr;
     for (const Source& source : sourcesOf(engine)) {
-      if (source.input != looked) lookWhere(source);
+      const bool everyCylinder = source.cylinder < 0;
+      if (source.input != looked) {
+        lookWhere(source);
+        if (!everyCylinder) addShares({engine, source.input, -1, source.limit}, Among::Picking);
+      }
       looked = source.input;
-      addShares(source);
+      addShares(source, everyCylinder ? Among::All : Among::Others);
     }
   }
   source_ = {};
@@ -379,7 +388,11 @@ std::vector<Contributor> Evaluation::contributors(int engine, const Result& resu
     const std::vector<Source> donors = sourcesOf(referenceDonor_);
     sources.insert(sources.end(), donors.begin(), donors.end());
   }
-  for (const Source& source : sources) {
+  for (Source& source : sources) {
+    if (result.picks) {
+      if (source.cylinder > 0) continue;
+      source.cylinder = -1;
+    }
     lookWhere(source);
     if (!reads(engine, result, source)) continue;
     Nudged sides[2];

@@ -92,7 +92,9 @@ class Evaluation {
   ///
   /// Each independent source (a place: one for all cylinders; a part or a list: one for each
   /// cylinder) is moved by its limit both ways; half the difference is its share. Where one side
-  /// is refused the other counts alone.
+  /// is refused the other counts alone; at an extreme, where both move the same way, the larger.
+  /// A result that picks one of several (the lowest ceiling) has the ± of the one it picks: there a
+  /// part is moved in all cylinders at once.
   /// @source JCGM 100:2008, 5.1.2, with sensitivities by finite difference (5.1.3 note 2).
   /// @pre run() has been called.
   void findTolerances();
@@ -188,7 +190,9 @@ class Evaluation {
     return (engine == source.engine ? reads.own : reads.donor)[index(source.input->number)];
   }
   void lookWhere(const Source& source);
-  void addShares(const Source& source);
+  /// Results that pick one of several cylinders are moved in all of them at once.
+  enum class Among : std::uint8_t { All, Picking, Others };
+  void addShares(const Source& source, Among among);
   void nudge(const Source& source, int side);
   void release();
   double nudgedValue(int engine, const Result& result, int cylinder);

@@ -141,6 +141,14 @@ double Reader::fold(const Result& result, Operation operation) {
   return value;
 }
 
+bool Reader::refused(const Result& result) {
+  for (int i = 0; i < cylinders(); ++i) {
+    at(i).known(result);
+    if (evaluation_->evaluated(engine_, result, i).state == State::Refused) return true;
+  }
+  return false;
+}
+
 bool Reader::knownInAll(const Result& result) {
   for (int i = 0; i < cylinders(); ++i) {
     if (!at(i).known(result)) return false;

@@ -43,6 +43,9 @@ class Reader {
   /// The result has a value: it does not wait, is not refused and does apply. Nothing waits for it.
   bool known(const Result& result);
 
+  /// The result is refused, in any cylinder.
+  bool refused(const Result& result);
+
   /// known() in every cylinder.
   bool knownInAll(const Result& result);
 

@@ -23,7 +23,8 @@ struct Result {
   Per per = Per::Cylinder;
   Judged judged = Judged::Likely;
   std::span<const Choice> choices = {};  ///< of a Kind::Choice
-  int decimals = -1;                     ///< shown; negative: the unit's default
+  bool picks = false;  ///< is that of one cylinder or line: its ± is that of the one it picks
+  int decimals = -1;   ///< shown; negative: the unit's default
   std::string_view formula = {};
   std::string_view source = {};
   std::string_view valid = {};

@@ -37,11 +37,14 @@ struct Lowest {
 };
 
 /// Lowest of the lines that are known, over all cylinders, one line left out on request. With none
-/// known, all that apply are read, so that the result waits for what they wait for.
+/// known, all that apply are read, so that the result waits for what they wait for. A line that is
+/// refused refuses the result: without it the ceiling would only look higher.
 Lowest lowestLine(Reader& read, std::size_t leftOut = kLines.size()) {
   Lowest lowest;
   for (std::size_t line = 0; line < kLines.size(); ++line) {
-    if (line == leftOut || !read.knownInAll(*kLines[line])) continue;
+    if (line == leftOut) continue;
+    if (read.refused(*kLines[line])) read.least(*kLines[line]);
+    if (!read.knownInAll(*kLines[line])) continue;
     const double speed = read.least(*kLines[line]);
     if (!lowest.found() || speed < lowest.speed) lowest = {line, speed};
   }
@@ -220,6 +223,7 @@ const Result revCeiling{
     .symbol = "N_max",
     .kind = Kind::Speed,
     .per = Per::Engine,
+    .picks = true,
     .formula = "the lowest of the lines that are known, over all cylinders",
     .source = "each line names its own",
     .valid = "valve gear, torsion, joints and main bearings are not counted here",
@@ -242,6 +246,7 @@ const Result nextCeiling{.key = "next_ceiling_rad_s",
                          .symbol = "N_next",
                          .kind = Kind::Speed,
                          .per = Per::Engine,
+                         .picks = true,
                          .formula = "the lowest line but the one that governs",
                          .source = "each line names its own",
                          .valid = "as the rev ceiling",

@@ -103,11 +103,18 @@ const Rule lineMissing{
                                             Line{&out::ceilingBigEnd, &in::bigEndPinDiameter}};
       for (const Line& line : kLines) {
         if (read.known(*line.result) || !read.applies(*line.result)) continue;
-        speak.say(Weight::Remarks,
-                  {"The {1} is not known yet: the rev ceiling may be lower than it looks.",
-                   {line.result}},
-                  {line.opener});
+        speak.say(
+            Weight::Remarks,
+            {"The {1} is not known: the rev ceiling may be lower than it looks.", {line.result}},
+            {line.opener});
       }
+      if (read.known(out::ceilingDonor) || !read.applies(out::ceilingDonor)) return;
+      if (read.donorGiven(in::provenSpeed)) return;  // what else is missing waits in the donor
+      speak.say(Weight::Remarks,
+                {"The donor's speed proven is not known, so neither is the {1}: the rev ceiling "
+                 "may be lower than it looks.",
+                 {&out::ceilingDonor}},
+                {&in::provenSpeed});
     }};
 
 /// The rods are the donor's own, as far as the entries tell: one of another length, weight or

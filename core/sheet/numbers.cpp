@@ -71,9 +71,7 @@ std::string Numbers::one(int engine, const Result& result, int cylinder) const {
 
 std::string Numbers::one(int engine, const Input& input, int cylinder) const {
   const Evaluation& evaluation = assessment_.evaluation();
-  const bool known = evaluation.inputGiven(engine, input, cylinder) ||
-                     evaluation.inputStands(engine, input, cylinder);
-  if (!known) return std::string(kNothing);
+  if (!evaluation.inputStands(engine, input, cylinder)) return std::string(kNothing);
   return style_.number(input.kind, evaluation.inputValue(engine, input, cylinder));
 }
 

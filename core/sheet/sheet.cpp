@@ -363,7 +363,8 @@ class Writer {
   }
 
   std::string effectiveLabel() const {
-    const double lift = stands(in::inletClosingLift) ? value(in::inletClosingLift) : 0.0;
+    if (!stands(in::inletClosingLift)) return "Effective, closing lift not said";
+    const double lift = value(in::inletClosingLift);
     return "Effective, closing at " +
            (lift > 0.0 ? style_.text(Kind::FineLength, lift) : std::string("the seat"));
   }

@@ -275,15 +275,14 @@ bool MainWindow::save() {
 
 bool MainWindow::saveAs() {
   const QString proposed = lastFolder() + u'/' + document_.shownName() + kSuffix;
-  QString path = QFileDialog::getSaveFileName(
-      this, tr("Save the conversion"), document_.path().isEmpty() ? proposed : document_.path(),
-      fileFilter());
-  if (path.isEmpty()) {
+  QFileDialog dialog(this, tr("Save the conversion"), {}, fileFilter());
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setDefaultSuffix(kSuffix.mid(1));  // before it asks about what is there
+  dialog.selectFile(document_.path().isEmpty() ? proposed : document_.path());
+  if (dialog.exec() != QDialog::Accepted) {
     return false;
   }
-  if (!path.endsWith(kSuffix, Qt::CaseInsensitive)) {
-    path += kSuffix;
-  }
+  const QString path = dialog.selectedFiles().constFirst();
   if (!document_.saveAs(path)) {
     notice_->tell(document_.error());
     return false;

@@ -5,11 +5,11 @@
 #include <QGuiApplication>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 #include <algorithm>
 #include <cmath>
 
+#include "ui/document/whole_file.h"
 #include "ui/plots/plot_canvas.h"
 
 namespace strokewright::ui {
@@ -138,11 +138,8 @@ QString savePlot(const PlotScene& scene, QSize size, const QString& path) {
   } else {
     return QObject::tr("Nothing was saved: the name has to end in .png, .svg, .pdf or .csv.");
   }
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size() || !file.commit()) {
-    return QObject::tr("Nothing was saved: %1.").arg(file.errorString());
-  }
-  return {};
+  const QString why = writeWhole(path, content);
+  return why.isEmpty() ? QString() : QObject::tr("Nothing was saved: %1.").arg(why);
 }
 
 }  // namespace strokewright::ui

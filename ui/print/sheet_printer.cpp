@@ -1,5 +1,6 @@
 #include "ui/print/sheet_printer.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
@@ -7,10 +8,10 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSaveFile>
 #include <cmath>
 
 #include "core/sheet/sheet.h"
+#include "ui/document/whole_file.h"
 #include "ui/print/sheet_painter.h"
 
 namespace strokewright::ui {
@@ -53,11 +54,10 @@ std::optional<QPageSize::PageSizeId> paperOf(QStringView name) {
 
 bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style, int engine,
                    QPageSize::PageSizeId paper, const QString& path, QString* error) {
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) {
-    return fail(error, tr("%1 cannot be written: %2.").arg(path, file.errorString()));
-  }
-  QPdfWriter writer(&file);
+  QByteArray content;
+  QBuffer buffer(&content);
+  buffer.open(QIODevice::WriteOnly);
+  QPdfWriter writer(&buffer);
   writer.setPageLayout(wholePage(paper));
   writer.setResolution(kResolution);
   writer.setTitle(QString::fromStdString(assessment.project().name));
@@ -68,9 +68,8 @@ bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& sty
   paintSheet(painter, QPageSize(paper).size(QPageSize::Millimeter),
              kResolution / kMillimetresPerInch, assessment, style, optionsFor(engine));
   painter.end();
-  if (!file.commit()) {
-    return fail(error, tr("%1 cannot be written: %2.").arg(path, file.errorString()));
-  }
+  const QString why = writeWhole(path, content);
+  if (!why.isEmpty()) return fail(error, tr("%1 cannot be written: %2.").arg(path, why));
   return true;
 }
 
