@@ -52,6 +52,14 @@ TEST(Sheet, IsWrittenAllTheSameWhereSomethingForbids) {
   EXPECT_THAT(it.err, HasSubstr("“out.pdf” is written"));
 }
 
+TEST(Sheet, IsNotWrittenOverAProject) {
+  Asked asked;
+  const Ran it = ran({"sheet", sample("burdock-719"), "-o", sample("burdock-719")}, asked.writer());
+  EXPECT_EQ(it.status, 2);
+  EXPECT_EQ(asked.path, "");
+  EXPECT_THAT(it.err, HasSubstr("name of a project"));
+}
+
 TEST(Sheet, ThatCannotBeWrittenSaysWhy) {
   const auto full = [](const assess::Assessment&, int, std::string_view, const std::string&) {
     return std::optional<std::string>("The disk is full.");
