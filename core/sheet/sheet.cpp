@@ -387,9 +387,18 @@ class Writer {
     };
   }
 
+  /// It stands in the engine of the sheet, and no engine beside it has another.
+  bool sameBalanceFactor() const {
+    if (!stands(in::balanceFactor)) return false;
+    return std::ranges::all_of(sheet_.columns, [&](const Column& column) {
+      return evaluation_.inputStands(column.engine, in::balanceFactor) &&
+             evaluation_.inputValue(column.engine, in::balanceFactor) == value(in::balanceFactor);
+    });
+  }
+
   Rows massRows() const {
     std::string bob = "Bob weight";
-    if (stands(in::balanceFactor)) {
+    if (sameBalanceFactor()) {
       bob += " at " + style_.text(Kind::Share, value(in::balanceFactor), 0);
     }
     return all({

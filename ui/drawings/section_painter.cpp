@@ -418,6 +418,15 @@ class SectionPainter {
     return fromCore(style_.number(kind, value, decimals));
   }
 
+  /// Of what was not given no number is shown: none is the builder's.
+  QString length(const Measure& measure) const {
+    return measure.given ? length(measure.value) : QStringLiteral("?");
+  }
+  /// Of a height in the stack: a number where the whole stack is known.
+  QString height(double value, Kind kind) const {
+    return it_.deckClearance ? length(value, kind) : QStringLiteral("?");
+  }
+
   void vertical(double x, double edgeLow, double low, double edgeHigh, double high,
                 const QString& text) {
     const QPointF from(edgeLow, at(0.0, low).y());
@@ -449,13 +458,13 @@ class SectionPainter {
       vertical(right, flange, pin, flange, crown(), length(it_.compressionHeight));
     } else {
       const double below = it_.deckHeight - crown();
-      vertical(right, flange, crown(), flange, it_.deckHeight, length(below, Kind::FineLength));
+      vertical(right, flange, crown(), flange, it_.deckHeight, height(below, Kind::FineLength));
     }
     const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + kToCallouts);
     const double leftmost = std::min(left, at(-crankReach(), 0.0).x() - draft_.mm(3.0));
     vertical(leftmost, at(-crankReach(), 0.0).x() - draft_.mm(2.0), 0.0,
              beside(-outside(kFlange), 0.0).x() - draft_.mm(0.8), it_.deckHeight,
-             length(it_.deckHeight));
+             height(it_.deckHeight, Kind::Length));
     paintCallouts();
   }
 

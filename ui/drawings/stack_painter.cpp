@@ -302,6 +302,13 @@ class StackPainter {
   QString number(double value, Kind kind = Kind::FineLength, int decimals = -1) const {
     return fromCore(style_.number(kind, value, decimals));
   }
+  /// Of what was not given no number is shown: none is the builder's.
+  QString number(const Measure& measure, Kind kind = Kind::FineLength) const {
+    return measure.given ? number(measure.value, kind) : QStringLiteral("?");
+  }
+  QString named(const QString& name, const Measure& measure, Kind kind = Kind::FineLength) const {
+    return name + QStringLiteral("\u2002") + number(measure, kind);
+  }
   QString named(const QString& name, double value, Kind kind = Kind::FineLength) const {
     return name + QStringLiteral("\u2002") + number(value, kind);
   }

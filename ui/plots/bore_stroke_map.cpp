@@ -146,21 +146,27 @@ class BoreStrokeMap::Parts {
         .arg(taste.value(out::governs, governs.value));
   }
 
-  QStringList rowOf(const QString& name, const Pair& pair) {
+  /// @param cellOf what a result comes to there
+  template <typename CellOf>
+  QStringList rowOf(const QString& name, const Pair& pair, const CellOf& cellOf) {
     QStringList row{name, taste.shown(Kind::Length, pair.bore),
                     taste.shown(Kind::Length, pair.stroke)};
     for (const Result* result :
          {&out::displacement, &out::compressionRatio, &out::meanPistonSpeed, &out::revCeiling}) {
-      row << shown(trial->at(pair, *result), *result);
+      row << shown(cellOf(*result), *result);
     }
     return row;
   }
 
   void showCross() {
     if (!trial) return;
-    std::vector<QStringList> rows{rowOf(tr("cross-hair"), cross)};
+    std::vector<QStringList> rows{rowOf(
+        tr("cross-hair"), cross, [&](const Result& result) { return trial->at(cross, result); })};
     if (const auto here = trial->here()) {
-      rows.push_back(rowOf(nameOf(document.project(), trial->target()), *here));
+      const int target = trial->target();  // as entered, its own spacer in
+      rows.push_back(rowOf(nameOf(document.project(), target), *here, [&](const Result& result) {
+        return document.assessment()(target, result);
+      }));
     }
     readout->show({tr("At"), tr("Bore"), tr("Stroke"), tr("Displacement"), tr("Ratio"),
                    tr("Piston speed"), tr("Rev ceiling")},

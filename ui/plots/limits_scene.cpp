@@ -61,11 +61,16 @@ class Chart {
     const int target = project.target();
     const int donor = project.referenceDonor;
     double row = 0.2;
+    std::vector<double> rows;
     for (const Line& line : lines()) {
       row -= line.governs ? 1.0 : 1.6;
       scene_.panels[0].y.names.emplace_back(row, line.name);
       if (target >= 0) drawTarget(target, line, row);
-      if (donor >= 0 && donor != target) drawDonor(donor, line, row);
+      rows.push_back(row);
+    }
+    // After all of the target's, whose numbers come first where there is little room.
+    for (std::size_t i = 0; donor >= 0 && donor != target && i < rows.size(); ++i) {
+      drawDonor(donor, lines()[i], rows[i]);
     }
     drawWanted(target, row);
     PlotAxis& x = scene_.panels[0].x;
