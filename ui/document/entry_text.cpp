@@ -42,6 +42,14 @@ QString numberText(Kind kind, double si, const units::Style& style, Digits digit
              : fromCore(style.number(kind, si, units::unitsOf(kind).front().decimals + 1));
 }
 
+/// Without the unit at its end: the row says it already, and a narrow field would cut it.
+QString withoutUnit(const QString& text, const QString& unit) {
+  const qsizetype rest = text.size() - unit.size();
+  if (unit.isEmpty() || rest < 1 || !text.endsWith(unit)) return text;
+  const QChar before = text[rest - 1];
+  return before.isSpace() || before.isDigit() ? text.left(rest).trimmed() : text;
+}
+
 bool saysPlusMinus(const QString& text) {
   return text.contains(QChar(u'±')) || text.contains(QStringLiteral("+-")) ||
          text.contains(QStringLiteral("+/-"));
@@ -67,6 +75,8 @@ QString entryText(const Input& input, const Entry& entry, const units::Style& st
   const bool stillMeant = !typed.isEmpty() && entry.unit == style.unit(input.kind);
   QString text = stillMeant ? withMark(typed, fromCore(style.decimalMark))
                             : valuesText(input, entry, style, digits);
+  if (stillMeant && digits != Digits::All)
+    text = withoutUnit(text, fromCore(style.unit(input.kind)));
   if (entry.plusMinus && !saysPlusMinus(text)) {
     text += QStringLiteral(" ± ") + numberText(input.kind, *entry.plusMinus, style, digits);
   }

@@ -55,6 +55,13 @@ void ProjectText::type(const QString& text) {
 }
 
 bool ProjectText::event(QEvent* event) {
+  if (event->type() == QEvent::FocusIn) {
+    const bool taken = QLineEdit::event(event);
+    if (static_cast<QFocusEvent*>(event)->reason() != Qt::MouseFocusReason) {
+      selectAll();  // typing at once replaces what stands there
+    }
+    return taken;
+  }
   if (event->type() == QEvent::ShortcutOverride) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {

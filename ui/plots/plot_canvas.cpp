@@ -107,7 +107,9 @@ class Drawing : public QCPLayerable {
             axes->axis(QCPAxis::atLeft)->coordToPixel(at.y())};
   }
   void write(QCPPainter& painter, const QRectF& where, const QString& text, Ink ink) const {
-    painter.fillRect(where, look_.theme.paper);
+    QColor ground = look_.theme.paper;
+    ground.setAlpha(160);  // what lies below stays to be seen
+    painter.fillRect(where, ground);
     painter.setPen(look_.theme[ink]);
     painter.drawText(where, Qt::AlignCenter, text);
   }
