@@ -6,14 +6,6 @@
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
-namespace strokewright::chamber {
-
-using describe::Per;
-using describe::Reader;
-using units::Kind;
-
-}  // namespace strokewright::chamber
-
 namespace strokewright::out {
 
 namespace in = model::in;

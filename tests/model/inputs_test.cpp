@@ -466,5 +466,16 @@ TEST(Inputs, DescribeATypicalEngineThatIsWhole) {
               in::meanPistonSpeedLimit.typical, 1e-12);
 }
 
+/// Speed of sound in dry air [m/s], √(γRT).
+double soundIn(double kelvin) { return std::sqrt(1.4 * 287.05287 * kelvin); }
+
+// Oracle: ISO 2533, standard atmosphere at 288.15 K: 340.294 m/s (from memory). The default of the
+// speed of sound is the same formula at 23 °C, in whole metres a second.
+TEST(DefaultSpeedOfSound, IsThatOfAirAtAWarmBench) {
+  EXPECT_NEAR(soundIn(288.15), 340.294, 0.0005);
+  ASSERT_TRUE(in::soundSpeed.standing.value);
+  EXPECT_NEAR(*in::soundSpeed.standing.value, soundIn(273.15 + 23.0), 0.5);
+}
+
 }  // namespace
 }  // namespace strokewright::model
