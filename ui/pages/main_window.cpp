@@ -326,6 +326,7 @@ bool MainWindow::maySetAside() {
 void MainWindow::closeProject() {
   if (maySetAside()) {
     document_.startNew();
+    notice_->hide();  // it spoke of the project that was closed
     showStart();
   }
 }
