@@ -190,8 +190,7 @@ void Comparison::addHeads() {
   setColumns(*grid);
   grid->setVerticalSpacing(0);
   auto* caption = new QuietLabel(
-      of_ == Of::Entries ? tr("what it rests on")
-                         : tr("what follows from it\ngaps: ± worst case"),
+      of_ == Of::Entries ? tr("what it rests on") : tr("what follows from it\ngaps: ± worst case"),
       head_);
   grid->addWidget(caption, 0, kLabel, Qt::AlignLeft | Qt::AlignBottom);
   for (std::size_t i = 0; i < columns_.size(); ++i) {
