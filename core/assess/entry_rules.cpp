@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 #include "core/units/parse.h"
 
@@ -16,6 +17,7 @@ namespace {
 using describe::Entry;
 using describe::Finding;
 using describe::Input;
+using describe::kPractice;
 using describe::Origin;
 using describe::Quantity;
 using describe::Reader;
@@ -26,7 +28,6 @@ using describe::Weight;
 using units::Kind;
 namespace in = model::in;
 
-constexpr std::string_view kPractice = "common practice, no published source";
 constexpr std::string_view kBench = "what can stand on a bench";
 
 /// Asks a question of every entry of the engine.

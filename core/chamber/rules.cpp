@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/chamber/results.h"
+#include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
@@ -9,6 +10,7 @@ namespace strokewright::chamber {
 
 namespace in = model::in;
 using describe::Finding;
+using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
@@ -19,8 +21,6 @@ using describe::Weight;
 using units::Kind;
 
 namespace {
-
-constexpr std::string_view kPractice = "common practice, no published source";
 
 const Rule boreAgainstStroke{
     .key = "bore_against_stroke",

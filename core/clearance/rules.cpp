@@ -3,6 +3,7 @@
 
 #include "core/clearance/results.h"
 #include "core/deck/results.h"
+#include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::clearance {
@@ -10,6 +11,7 @@ namespace strokewright::clearance {
 namespace in = model::in;
 using describe::Finding;
 using describe::Input;
+using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
@@ -21,8 +23,6 @@ using describe::Weight;
 using units::Kind;
 
 namespace {
-
-constexpr std::string_view kPractice = "common practice, no published source";
 
 Quantity fine(double value) { return {Kind::FineLength, value}; }
 

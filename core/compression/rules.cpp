@@ -6,12 +6,14 @@
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
 #include "core/deck/results.h"
+#include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::compression {
 
 namespace in = model::in;
 using describe::Finding;
+using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
@@ -22,8 +24,6 @@ using describe::Weight;
 using units::Kind;
 
 namespace {
-
-constexpr std::string_view kPractice = "common practice, no published source";
 
 Quantity fine(double value) { return {Kind::FineLength, value}; }
 

@@ -4,6 +4,7 @@
 
 #include "core/deck/results.h"
 #include "core/deck/stack.h"
+#include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
@@ -13,6 +14,7 @@ namespace in = model::in;
 using describe::Entry;
 using describe::Finding;
 using describe::Input;
+using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
@@ -24,7 +26,6 @@ using units::Kind;
 
 namespace {
 
-constexpr std::string_view kPractice = "common practice, no published source";
 constexpr double kRounding = 1e-9;  // [m] below any instrument
 constexpr std::string_view kStack = "plane geometry: a sum of lengths";
 

@@ -3,6 +3,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/describe/common_practice.h"
 #include "core/limits/results.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
@@ -12,6 +13,7 @@ namespace strokewright::limits {
 namespace in = model::in;
 using describe::Finding;
 using describe::Input;
+using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
@@ -23,8 +25,6 @@ using describe::Weight;
 using units::Kind;
 
 namespace {
-
-constexpr std::string_view kPractice = "common practice, no published source";
 
 Quantity speed(double value) { return {Kind::Speed, value}; }
 Quantity fine(double value) { return {Kind::FineLength, value}; }

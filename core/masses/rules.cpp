@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/describe/common_practice.h"
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
 
@@ -9,6 +10,7 @@ namespace strokewright::masses {
 
 namespace in = model::in;
 using describe::Finding;
+using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
@@ -20,8 +22,6 @@ using describe::Weight;
 using units::Kind;
 
 namespace {
-
-constexpr std::string_view kPractice = "common practice, no published source";
 
 Quantity mass(double value) { return {Kind::Mass, value}; }
 

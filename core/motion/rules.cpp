@@ -1,6 +1,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
@@ -8,6 +9,7 @@ namespace strokewright::motion {
 
 namespace in = model::in;
 using describe::Finding;
+using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
@@ -19,8 +21,6 @@ using describe::Weight;
 using units::Kind;
 
 namespace {
-
-constexpr std::string_view kPractice = "common practice, no published source";
 
 /// Equal within half a per cent: the same book figure.
 bool sameFigure(double a, double b) { return std::abs(a - b) <= 0.005 * std::abs(b); }

@@ -1,10 +1,9 @@
 #!/usr/bin/python3
 """Time from the start of the process until its first window is mapped, ours beside a bare one.
 
-Usage: first_screen.py STROKEWRIGHT BARE_WINDOW, with an X server in DISPLAY that
-outlives its clients (xvfb-run -s -noreset). Both
-are started in turn, several times, after one start each that warms the caches; the medians and
-their ratio are printed. Needs xdotool.
+Usage: first_screen.py STROKEWRIGHT BARE_WINDOW, with an X server in DISPLAY that outlives its
+clients (xvfb-run -s -noreset). Both are started in turn, several times, after one start each that
+warms the caches; the medians and their ratio are printed. Needs xdotool.
 """
 import os
 import statistics
