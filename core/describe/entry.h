@@ -20,6 +20,13 @@ std::optional<Origin> originOf(std::string_view key);
 /// As a person reads it: "maker's book".
 std::string_view originLabel(Origin origin);
 
+/// How errors lie within a ±.
+enum class Shape : std::uint8_t {
+  Normal,       ///< the limit is two standard deviations
+  Rectangular,  ///< anywhere within the limits alike
+  Triangular,   ///< straight from the middle down to nothing at the limits
+};
+
 struct Entry {
   std::vector<double> values;       ///< [SI] none: not known; one: every cylinder; else one each
   std::optional<double> plusMinus;  ///< [SI] as typed
