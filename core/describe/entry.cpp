@@ -1,6 +1,10 @@
 #include "core/describe/entry.h"
 
 #include <array>
+#include <boost/math/distributions/students_t.hpp>
+#include <cmath>
+
+#include "core/units/parse.h"
 
 namespace strokewright::describe {
 namespace {
@@ -20,6 +24,8 @@ constexpr std::array kOrigins = {
     OriginName{Origin::Computed, "computed", "computed"},
 };
 
+constexpr std::array<std::string_view, 3> kShapes = {"normal", "rectangular", "triangular"};
+
 const OriginName& nameOf(Origin origin) { return kOrigins[static_cast<std::size_t>(origin)]; }
 
 }  // namespace
@@ -33,6 +39,31 @@ std::optional<Origin> originOf(std::string_view key) {
     if (name.key == key) return name.origin;
   }
   return std::nullopt;
+}
+
+std::string_view shapeKey(Shape shape) { return kShapes[static_cast<std::size_t>(shape)]; }
+
+std::optional<Shape> shapeOf(std::string_view key) {
+  for (std::size_t i = 0; i < kShapes.size(); ++i) {
+    if (kShapes[i] == key) return static_cast<Shape>(i);
+  }
+  return std::nullopt;
+}
+
+double scatterOfMean(std::span<const double> readings) {
+  if (readings.size() < 2) return 0.0;
+  const auto n = static_cast<double>(readings.size());
+  const double mean = units::meanOf(readings);
+  double squares = 0.0;
+  for (const double reading : readings) squares += (reading - mean) * (reading - mean);
+  const double ofOne = std::sqrt(squares / (n - 1.0));
+  const boost::math::students_t student(n - 1.0);
+  return boost::math::quantile(student, 0.975) * ofOne / std::sqrt(n);
+}
+
+double Entry::limit(std::size_t place) const {
+  if (place >= readings.size()) return instrumentLimit();
+  return std::hypot(instrumentLimit(), scatterOfMean(readings[place]));
 }
 
 }  // namespace strokewright::describe

@@ -3,6 +3,7 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -27,10 +28,21 @@ enum class Shape : std::uint8_t {
   Triangular,   ///< straight from the middle down to nothing at the limits
 };
 
+/// Key of a shape in files ("rectangular"), and back.
+std::string_view shapeKey(Shape shape);
+std::optional<Shape> shapeOf(std::string_view key);
+
+/// [SI] half the interval that holds the true mean 95 times in 100; 0 for fewer than two readings.
+/// @source Student's t over n − 1 degrees of freedom: JCGM 100:2008, 4.2.3 and G.3
+double scatterOfMean(std::span<const double> readings);
+
 struct Entry {
   std::vector<double> values;       ///< [SI] none: not known; one: every cylinder; else one each
-  std::optional<double> plusMinus;  ///< [SI] as typed
+  /// [SI] of each value, where it is the mean of several; empty where each was read once.
+  std::vector<std::vector<double>> readings;
+  std::optional<double> plusMinus;  ///< [SI] of the instrument, as typed
   bool oneSigma = false;            ///< plusMinus is one sigma (half a limit), not a limit
+  Shape shape = Shape::Normal;
   Origin origin = Origin::NotSaid;
   std::string instrument;
   std::string date;  ///< ISO 8601 day, or empty
@@ -39,8 +51,14 @@ struct Entry {
   std::string unit;  ///< name of the unit a bare number in the text is in
 
   bool known() const { return !values.empty(); }
-  /// [SI] the ± as a limit; 0 when there is none.
-  double limit() const { return plusMinus ? (oneSigma ? 2.0 : 1.0) * *plusMinus : 0.0; }
+  /// [SI] the ± of one of the values as a limit, 0 when there is none: that of the instrument, which
+  /// errs in every reading alike, and the scatter of the mean, as the root of their squares.
+  /// @source JCGM 100:2008, 4.2.3 and 5.1.2
+  double limit(std::size_t place = 0) const;
+  /// [SI] the ± of the instrument as a limit; 0 when there is none.
+  double instrumentLimit() const { return plusMinus ? (oneSigma ? 2.0 : 1.0) * *plusMinus : 0.0; }
+  /// Some value carries a ±.
+  bool carriesLimit() const { return instrumentLimit() > 0.0 || !readings.empty(); }
   /// Nothing was entered at all.
   bool empty() const { return *this == Entry{}; }
 

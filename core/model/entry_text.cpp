@@ -68,10 +68,12 @@ Entry entryFrom(const Input& input, std::string_view text, const units::UnitGrou
     entry.unit = bare.name;
     units::Parsed parsed = units::parse(input.kind, text, bare);
     entry.values = std::move(parsed.values);
+    entry.readings = std::move(parsed.readings);
     if (parsed.plusMinus) entry.plusMinus = std::abs(*parsed.plusMinus);
   }
   if (entry.values.size() > 1 && !input.list) {
     entry.values.clear();
+    entry.readings.clear();
     entry.plusMinus.reset();
   }
   if (input.kind == units::Kind::Choice && entry.known()) entry.text.clear();

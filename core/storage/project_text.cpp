@@ -15,6 +15,7 @@
 #include "core/model/inputs.h"
 #include "core/storage/json_tree.h"
 #include "core/units/kind.h"
+#include "core/units/parse.h"
 #include "core/units/style.h"
 #include "core/units/unit_group.h"
 
@@ -43,10 +44,14 @@ bool sameNumber(double a, double b) {
   return std::abs(a - b) <= 4 * std::numeric_limits<double>::epsilon() * std::abs(a);
 }
 
+bool sameNumbers(const std::vector<double>& a, const std::vector<double>& b) {
+  return std::ranges::equal(a, b, sameNumber);
+}
+
 /// The entry holds what was typed; a ± may have been entered beside the text.
 bool agree(const Entry& entry, const Entry& typed) {
-  return std::equal(entry.values.begin(), entry.values.end(), typed.values.begin(),
-                    typed.values.end(), sameNumber) &&
+  return sameNumbers(entry.values, typed.values) &&
+         std::ranges::equal(entry.readings, typed.readings, sameNumbers) &&
          (!typed.plusMinus || (entry.plusMinus && sameNumber(*entry.plusMinus, *typed.plusMinus)));
 }
 
@@ -76,8 +81,18 @@ Node entryNode(const Input& input, const Entry& entry) {
     Node& list = node.children.emplace_back(Node::list("value"));
     for (const double value : entry.values) list.children.push_back(oneValue(input, value));
   }
+  if (!entry.readings.empty()) {
+    Node& all = node.children.emplace_back(Node::list("readings"));
+    for (const std::vector<double>& readings : entry.readings) {
+      Node& ofOne = all.children.emplace_back(Node::list());
+      for (const double reading : readings) ofOne.children.push_back(oneValue(input, reading));
+    }
+  }
   if (entry.plusMinus) node.children.push_back(Node::of(*entry.plusMinus, "plus_minus"));
   if (entry.oneSigma) addText(node, "plus_minus_is", kOneSigma);
+  if (entry.shape != describe::Shape::Normal) {
+    addText(node, "plus_minus_shape", describe::shapeKey(entry.shape));
+  }
   addText(node, "origin", describe::originKey(entry.origin));
   addText(node, "instrument", entry.instrument);
   addText(node, "date", entry.date);
@@ -341,19 +356,72 @@ class ProjectReader {
   Entry entry(const Node& node, const Input& input) {
     Entry entry;
     object(node, {{"value", [&](const Node& value) { values(value, input, entry.values); }},
+                  {"readings", [&](const Node& all) { readings(all, input, entry.readings); }},
                   {"plus_minus",
                    [&](const Node& limit) {
                      if (is(limit, Node::Type::Number)) entry.plusMinus = limit.number;
                    }},
                   {"plus_minus_is", [&](const Node& is) { sigma(is, entry.oneSigma); }},
+                  {"plus_minus_shape", [&](const Node& is) { shape(is, entry.shape); }},
                   {"origin", [&](const Node& origin) { this->origin(origin, entry.origin); }},
                   {"instrument", [&](const Node& with) { text(with, entry.instrument); }},
                   {"date", [&](const Node& date) { text(date, entry.date); }},
                   {"note", [&](const Node& note) { text(note, entry.note); }},
                   {"text", [&](const Node& typed) { text(typed, entry.text); }},
                   {"unit", [&](const Node& unit) { this->unit(unit, input, entry.unit); }}});
+    if (!refused_ && !entry.readings.empty()) compareReadings(node, input, entry);
     if (!refused_ && !entry.text.empty()) compareText(node, input, entry);
     return entry;
+  }
+
+  /// A list of readings for each value.
+  void readings(const Node& node, const Input& input, std::vector<std::vector<double>>& into) {
+    if (!is(node, Node::Type::List)) return;
+    if (input.kind == units::Kind::Choice) {
+      refuse(node, "Line {1}, column {2}: {3} is no number and has no readings.", {&input});
+      return;
+    }
+    for (const Node& ofOne : node.children) {
+      if (ofOne.type != Node::Type::List || ofOne.children.empty()) {
+        refuse(node, "Line {1}, column {2}: “{3}” must hold a list of numbers for each value.",
+               {node.key});
+        return;
+      }
+      std::vector<double>& numbers = into.emplace_back();
+      for (const Node& reading : ofOne.children) value(reading, node, input, numbers);
+    }
+  }
+
+  /// The value of several readings is their mean; where it is not, the value wins.
+  void compareReadings(const Node& node, const Input& input, Entry& entry) {
+    std::vector<double> means;
+    for (const std::vector<double>& ofOne : entry.readings) {
+      means.push_back(units::meanOf(ofOne));
+    }
+    if (means.size() > 1 && !input.list) {
+      refuse(node, "Line {1}, column {2}: {3} takes one value, not a list.", {&input});
+      return;
+    }
+    if (entry.known() && !sameNumbers(entry.values, means)) {
+      remark(node.at, node.key,
+             "Line {1}, column {2}: the value of {3} is not the mean of its readings. The value "
+             "stands; the readings were dropped.",
+             {&input});
+      entry.readings.clear();
+    }
+    if (!entry.known()) entry.values = std::move(means);
+  }
+
+  void shape(const Node& node, describe::Shape& into) {
+    if (!is(node, Node::Type::Text)) return;
+    if (const auto shape = describe::shapeOf(node.text)) {
+      into = *shape;
+    } else {
+      refuse(node,
+             "Line {1}, column {2}: “{3}” is no shape of a ±. Say normal, rectangular or "
+             "triangular.",
+             {node.text});
+    }
   }
 
   void values(const Node& node, const Input& input, std::vector<double>& into) {
@@ -436,6 +504,7 @@ class ProjectReader {
       remark(node.at, node.key, "Line {1}, column {2}: {3} is taken from its text, “{4}”.",
              {&input, entry.text});
       entry.values = typed.values;
+      entry.readings = typed.readings;
       if (typed.plusMinus) entry.plusMinus = typed.plusMinus;
     } else if (!agree(entry, typed)) {
       remark(node.at, node.key,

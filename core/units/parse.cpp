@@ -4,6 +4,8 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <numeric>
+#include <utility>
 
 #include "core/units/spelling.h"
 
@@ -138,11 +140,15 @@ class Reader {
     std::string_view text;
     double number = 0.0;
     const Unit* unit = nullptr;
+    std::size_t place = 0;  ///< of the value it belongs to
+    bool start = false;     ///< of a difference on a scale; the next item is its end
   };
 
   // Each of these returns false, or nothing, after noting the problem.
   bool readText(std::string_view text);
   bool readList(std::string_view text);
+  bool readReadings(std::string_view text, std::size_t place);
+  bool readReading(std::string_view text, std::size_t place);
   bool readPlusMinus(std::string_view text);
   bool settleUnits();
   bool convert();
@@ -194,15 +200,43 @@ bool Reader::readText(std::string_view text) {
   return readList(text);
 }
 
-bool Reader::readList(std::string_view text) {
+/// Hands over each piece between the marks; false as soon as one is not read.
+template <typename Read>
+bool eachBetween(std::string_view text, char mark, const Read& read) {
   while (true) {
-    const std::size_t end = text.find(';');
-    const auto next = item(trimmed(text.substr(0, end)));
-    if (!next) return false;
-    list_.push_back(*next);
+    const std::size_t end = text.find(mark);
+    if (!read(text.substr(0, end))) return false;
     if (end == std::string_view::npos) return true;
     text.remove_prefix(end + 1);
   }
+}
+
+bool Reader::readList(std::string_view text) {
+  std::size_t place = 0;
+  return eachBetween(text, ';', [&](std::string_view value) { return readReadings(value, place++); });
+}
+
+bool Reader::readReadings(std::string_view text, std::size_t place) {
+  return eachBetween(text, '|',
+                     [&](std::string_view reading) { return readReading(reading, place); });
+}
+
+bool Reader::readReading(std::string_view text, std::size_t place) {
+  constexpr std::string_view kTo = " to ";
+  const std::size_t to = text.find(kTo);
+  if (to != std::string_view::npos) {
+    const auto start = item(trimmed(text.substr(0, to)));
+    if (!start) return false;
+    list_.push_back(*start);
+    list_.back().place = place;
+    list_.back().start = true;
+    text.remove_prefix(to + kTo.size());
+  }
+  const auto next = item(trimmed(text));
+  if (!next) return false;
+  list_.push_back(*next);
+  list_.back().place = place;
+  return true;
 }
 
 bool Reader::readPlusMinus(std::string_view text) {
@@ -231,10 +265,22 @@ bool Reader::settleUnits() {
 }
 
 bool Reader::convert() {
+  std::vector<std::vector<double>> readings(list_.back().place + 1);
+  double start = 0.0;
   for (const Item& each : list_) {
     const auto converted = si(each);
     if (!converted) return false;
-    parsed_.values.push_back(*converted);
+    if (each.start) {
+      start = *converted;
+      continue;
+    }
+    readings[each.place].push_back(*converted - start);
+    start = 0.0;
+  }
+  for (const std::vector<double>& ofOne : readings) parsed_.values.push_back(meanOf(ofOne));
+  if (readings.size() < list_.size() &&
+      std::ranges::any_of(readings, [](const auto& ofOne) { return ofOne.size() > 1; })) {
+    parsed_.readings = std::move(readings);
   }
   if (plusMinus_) parsed_.plusMinus = si(*plusMinus_);
   return parsed_.plusMinus.has_value() == plusMinus_.has_value();
@@ -326,6 +372,11 @@ bool Reader::readUnit(std::string_view rest, Item& into) {
 
 Parsed parse(Kind kind, std::string_view text, const Unit& bare) {
   return Reader(kind, bare).read(text);
+}
+
+double meanOf(std::span<const double> readings) {
+  return std::accumulate(readings.begin(), readings.end(), 0.0) /
+         static_cast<double>(readings.size());
 }
 
 }  // namespace strokewright::units

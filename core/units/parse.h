@@ -3,6 +3,7 @@
 /// decimal mark, group separators are not read, the unit may follow the number and wins.
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -34,6 +35,8 @@ enum class Heed : std::uint8_t {
 
 struct Parsed {
   std::vector<double> values;       ///< [SI] empty exactly when problem is not None
+  /// [SI] of each value, where one of them is the mean of several readings; else empty.
+  std::vector<std::vector<double>> readings;
   std::optional<double> plusMinus;  ///< [SI] from "98.20 ± 0.03", "98.20 +- 0.03 mm", "+/-"
   Problem problem = Problem::None;
   std::string culprit;      ///< the piece of text that could not be read
@@ -41,12 +44,14 @@ struct Parsed {
 };
 
 /// Reads one number, or a list of them separated by ';', with an optional ± that holds for all.
+/// Each may be several readings separated by '|', of which it is the mean; a reading may be the
+/// difference of two on a scale: "0.2 to 18.9".
 ///
 /// Accepted numbers: 66.0, 0,5, .5, ,5, +3, -1.35, −1.35 (U+2212), 12.7e0, 2 5/8, 2-5/8, 13/16.
 /// A fraction behind a whole number must be proper; 13/8 alone may be improper.
 ///
 /// Accepted after a number: blanks (also no-break), then a unit as findUnit() knows it.
-/// - Numbers without a unit take the one unit that is written in their list; where the list has
+/// - Numbers without a unit take the one unit that is written in their list or reading; where the list has
 ///   none but its ± has, they take that one ("98.12; 98.20 ± 0.03 mm"); else the bare unit.
 /// - Where a list has two units, each of its numbers must carry its own.
 /// - A ± without a unit has the unit of the last number.
@@ -58,5 +63,8 @@ struct Parsed {
 /// @param bare the unit a number without a unit is in, one of unitsOf(kind).
 /// @returns    never throws, never NaN or infinite; values and plusMinus may have any sign.
 Parsed parse(Kind kind, std::string_view text, const Unit& bare);
+
+/// Of at least one; a single one is itself to the last digit.
+double meanOf(std::span<const double> readings);
 
 }  // namespace strokewright::units

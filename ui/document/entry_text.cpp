@@ -59,11 +59,17 @@ bool saysPlusMinus(const QString& text) {
 
 QString valuesText(const Input& input, const Entry& entry, const units::Style& style,
                    Digits digits) {
-  QStringList numbers;
-  for (const double value : entry.values) {
-    numbers += numberText(input.kind, value, style, digits);
+  const auto joined = [&](const std::vector<double>& numbers, const QString& mark) {
+    QStringList texts;
+    for (const double each : numbers) texts += numberText(input.kind, each, style, digits);
+    return texts.join(mark);
+  };
+  if (entry.readings.empty()) return joined(entry.values, QStringLiteral("; "));
+  QStringList ofValues;
+  for (const std::vector<double>& readings : entry.readings) {
+    ofValues += joined(readings, QStringLiteral(" | "));
   }
-  return numbers.join(QStringLiteral("; "));
+  return ofValues.join(QStringLiteral("; "));
 }
 
 QString entryText(const Input& input, const Entry& entry, const units::Style& style,
