@@ -1,5 +1,5 @@
 #pragma once
-/// The tables: all inputs, all results, all rules, in page order.
+/// All inputs, results, rules and tables, in page order.
 
 #include <span>
 #include <string_view>
@@ -11,8 +11,10 @@
 
 namespace strokewright::describe {
 
+struct Table;
+
 /// Inputs a table can hold; raise it when a room needs more.
-inline constexpr int kMostInputs = 128;
+inline constexpr int kMostInputs = 192;
 
 /// Gathers the lists of the subjects and numbers inputs and results by their place.
 /// A description belongs to one catalogue for the life of the program.
@@ -20,20 +22,24 @@ class Catalogue {
  public:
   /// @param cylinderCount which input says how many cylinders there are.
   Catalogue(std::vector<const Input*> inputs, std::vector<const Result*> results,
-            std::vector<const Rule*> rules, const Input& cylinderCount);
+            std::vector<const Rule*> rules, std::vector<const Table*> tables,
+            const Input& cylinderCount);
 
   std::span<const Input* const> inputs() const { return inputs_; }
   std::span<const Result* const> results() const { return results_; }
   std::span<const Rule* const> rules() const { return rules_; }
+  std::span<const Table* const> tables() const { return tables_; }
   const Input& cylinderCount() const { return *cylinderCount_; }
 
   const Input* findInput(std::string_view key) const;    ///< nullptr when there is none
   const Result* findResult(std::string_view key) const;  ///< nullptr when there is none
+  const Table* findTable(std::string_view key) const;    ///< nullptr when there is none
 
  private:
   std::vector<const Input*> inputs_;
   std::vector<const Result*> results_;
   std::vector<const Rule*> rules_;
+  std::vector<const Table*> tables_;
   const Input* cylinderCount_;
 };
 

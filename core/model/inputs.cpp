@@ -8,7 +8,7 @@ namespace {
 using describe::Input;
 
 /// Page order.
-constexpr std::array<const Input*, 90> kTable = {
+constexpr std::array<const Input*, 126> kTable = {
     // Layout and purpose
     &in::cylinderCount,
     &in::cycle,
@@ -50,6 +50,46 @@ constexpr std::array<const Input*, 90> kTable = {
     &in::creviceVolume,
     &in::inletClosing,
     &in::inletClosingLift,
+    // Volumes from the burette, ports
+    &in::crownFillDepth,
+    &in::crownFill,
+    &in::wholeVolume,
+    &in::plugHoleVolume,
+    &in::crankcaseVolume,
+    &in::exhaustPortTop,
+    &in::transferPortTop,
+    // Compression: what is wanted, what can be cut
+    &in::ambientPressure,
+    &in::crankingExponent,
+    &in::chamberFaceArea,
+    &in::headLand,
+    &in::headLandLeast,
+    &in::crownThickness,
+    &in::crownCutArea,
+    &in::crownLeftShare,
+    &in::ratioLeast,
+    &in::ratioMost,
+    // Survey of the case
+    &in::measuredDeckClearance,
+    &in::cylinderPitch,
+    &in::cylinderPosition,
+    &in::seatAcross,
+    &in::seatAcrossWidth,
+    // The gap when it runs
+    &in::squishKnownBy,
+    &in::mainClearance,
+    &in::bigEndClearance,
+    &in::gudgeonPinClearance,
+    &in::rodModulus,
+    &in::caseExpansion,
+    &in::rodExpansion,
+    &in::crankExpansion,
+    &in::pistonExpansion,
+    &in::caseWarming,
+    &in::rodWarming,
+    &in::crankWarming,
+    &in::pistonWarming,
+    &in::runningSquishLeast,
     // Fits
     &in::gudgeonPinDiameter,
     &in::smallEndBore,

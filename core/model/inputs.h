@@ -17,6 +17,8 @@ enum class Side { TowardsThrust, AwayFromThrust };
 enum class HeightTakenTo { LinerTop, BlockFace };
 enum class StackDriver { SquishGap, DeckClearance, CompressionRatio };
 enum class CrownSense { Takes, Adds };
+/// How the squish gap came to be known.
+enum class SquishKnownBy { FromDimensions, Solder, DialGauge };
 enum class SmallEnd { PinInRod, Bush, NeedleCage };
 
 /// The number by which an entry holds this answer to a choice.
@@ -24,6 +26,9 @@ template <typename Answer>
 constexpr double answer(Answer which) {
   return static_cast<double>(which);
 }
+
+/// Said to be a two-stroke; what asks waits for the cycle.
+bool twoStroke(describe::Reader& read);
 
 }  // namespace strokewright::model
 
@@ -43,6 +48,19 @@ extern const Input seatHeight, barrelHeight, deckHeight, heightTakenTo, linerPro
 // Volumes
 extern const Input chamberVolume, crownVolume, crownVolumeSense, creviceVolume, inletClosing,
     inletClosingLift;
+// Volumes from the burette, ports
+extern const Input crownFillDepth, crownFill, wholeVolume, plugHoleVolume, crankcaseVolume,
+    exhaustPortTop, transferPortTop;
+// Compression: what is wanted, what can be cut
+extern const Input ambientPressure, crankingExponent, chamberFaceArea, headLand, headLandLeast,
+    crownThickness, crownCutArea, crownLeftShare, ratioLeast, ratioMost;
+// Survey of the case
+extern const Input measuredDeckClearance, cylinderPitch, cylinderPosition, seatAcross,
+    seatAcrossWidth;
+// The gap when it runs
+extern const Input squishKnownBy, mainClearance, bigEndClearance, gudgeonPinClearance, rodModulus,
+    caseExpansion, rodExpansion, crankExpansion, pistonExpansion, caseWarming, rodWarming,
+    crankWarming, pistonWarming, runningSquishLeast;
 // Fits
 extern const Input gudgeonPinDiameter, smallEndBore, smallEndKind, bigEndPinDiameter,
     bigEndEyeDiameter, bigEndWidth;

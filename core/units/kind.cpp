@@ -28,6 +28,9 @@ constexpr std::array<std::string_view, 1> kSquareInchAliases{"in²"};
 constexpr std::array<std::string_view, 3> kDegreeAliases{"deg", "degree", "degrees"};
 constexpr std::array<std::string_view, 3> kRpmAliases{"1/min", "r/min", "rev/min"};
 constexpr std::array<std::string_view, 1> kMegapascalAliases{"N/mm²"};
+constexpr std::array<std::string_view, 1> kFahrenheitAliases{"deg F"};
+constexpr std::array<std::string_view, 1> kExpansionAliases{"1e-6/K"};
+constexpr std::array<std::string_view, 1> kInchExpansionAliases{"1e-6/°F"};
 constexpr std::array<std::string_view, 2> kPerCentAliases{"per cent", "pct"};
 constexpr std::array<std::string_view, 1> kRatioAliases{":1"};
 
@@ -89,6 +92,20 @@ constexpr std::array kStress{
     Unit{"bar", 1e5, 1, 1, {}},
     Unit{"psi", 44482216152605, 6451600e3, 0, {}},
 };
+constexpr std::array kPressure{
+    Unit{"bar", 1e5, 1, 2, {}},
+    Unit{"psi", 44482216152605, 6451600e3, 1, {}},
+    Unit{"kPa", 1e3, 1, 0, {}},
+    Unit{"Pa", 1, 1, 0, {}},
+};
+constexpr std::array kWarming{
+    Unit{"K", 1, 1, 0, {}},
+    Unit{"°F", 5, 9, 0, kFahrenheitAliases},
+};
+constexpr std::array kExpansion{
+    Unit{"µm/m·K", 1, 1e6, 1, kExpansionAliases},
+    Unit{"µin/in·°F", 9, 5e6, 1, kInchExpansionAliases},
+};
 constexpr std::array kStaticMoment{
     Unit{"g·mm", 1, 1e6, 0, {}},
     Unit{"kg·mm", 1, 1e3, 3, {}},
@@ -122,6 +139,9 @@ constexpr std::array<Row, kKindCount> kKinds{{
     {Kind::Acceleration, "acceleration", "m/s2", kAcceleration},
     {Kind::Force, "force", "N", kForce},
     {Kind::Stress, "stress", "Pa", kStress},
+    {Kind::Pressure, "pressure", "Pa", kPressure},
+    {Kind::Warming, "warming", "K", kWarming},
+    {Kind::Expansion, "expansion", "1/K", kExpansion},
     {Kind::StaticMoment, "static moment", "kg m", kStaticMoment},
     {Kind::RingConstant, "ring constant", "m2/s2", kRingConstant},
     {Kind::SpeedFactor, "speed factor", "m rad/s", kSpeedFactor},

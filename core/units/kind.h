@@ -24,6 +24,9 @@ enum class Kind : std::uint8_t {
   Acceleration,  ///< [m/s2]
   Force,         ///< [N]
   Stress,        ///< [Pa]
+  Pressure,      ///< [Pa] of a gas
+  Warming,       ///< [K] a difference of temperature
+  Expansion,     ///< [1/K] of a length by heat
   StaticMoment,  ///< [kg m] mass times radius
   RingConstant,  ///< [m2/s2] acceleration times ring width
   SpeedFactor,   ///< [m rad/s] mean diameter times shaft speed

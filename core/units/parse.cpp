@@ -213,7 +213,8 @@ bool eachBetween(std::string_view text, char mark, const Read& read) {
 
 bool Reader::readList(std::string_view text) {
   std::size_t place = 0;
-  return eachBetween(text, ';', [&](std::string_view value) { return readReadings(value, place++); });
+  return eachBetween(text, ';',
+                     [&](std::string_view value) { return readReadings(value, place++); });
 }
 
 bool Reader::readReadings(std::string_view text, std::size_t place) {

@@ -21,6 +21,9 @@ UnitGroup UnitGroup::inchPound() {
   group.choose(Kind::Acceleration, "ft/s²");
   group.choose(Kind::Force, "lbf");
   group.choose(Kind::Stress, "ksi");
+  group.choose(Kind::Pressure, "psi");
+  group.choose(Kind::Warming, "°F");
+  group.choose(Kind::Expansion, "µin/in·°F");
   group.choose(Kind::StaticMoment, "oz·in");
   return group;
 }

@@ -1,0 +1,152 @@
+/// Compression: what is wanted of it, what can be cut, and the cranking test.
+
+#include "core/model/inputs.h"
+
+namespace strokewright::model::in {
+
+using describe::Scope;
+using units::Kind;
+
+constinit const Input ambientPressure{
+    .key = "ambient_pressure_pa",
+    .label = "Pressure of the air",
+    .symbol = "p_a",
+    .kind = Kind::Pressure,
+    .scope = Scope::Engine,
+    .typical = 101325.0,
+    .possible = {.least = 1e4, .most = 1e6},
+    .usual = {.least = 0.7e5, .most = 1.1e5},
+    .standing = {.value = 101325.0, .origin = "published: standard atmosphere, ISO 2533"},
+    .measure = "Barometer at the bench, not reduced to sea level.",
+    .synonyms = "barometer",
+};
+
+constinit const Input crankingExponent{
+    .key = "cranking_exponent",
+    .label = "Cranking, exponent of compression",
+    .symbol = "n",
+    .kind = Kind::Ratio,
+    .scope = Scope::Engine,
+    .typical = 1.25,
+    .possible = {.least = 1.0, .most = 1.4},
+    .usual = {.least = 1.15, .most = 1.35},
+    .standing = {.value = 1.25, .origin = "common practice, 1.2 to 1.3"},
+    .measure = "Decided; lower for a cold engine and worn rings.",
+    .synonyms = "polytropic exponent",
+};
+
+constinit const Input chamberFaceArea{
+    .key = "chamber_face_area_m2",
+    .label = "Chamber area at the head face",
+    .symbol = "A_face",
+    .kind = Kind::Area,
+    .scope = Scope::Place,
+    .typical = 3800e-6,
+    .possible = {.least = 0.0, .most = 1.0, .leastExcluded = true},
+    .usual = {.least = 300e-6, .most = 0.02},
+    .plusMinus = 40e-6,
+    .instrument = "burette at two levels",
+    .measure =
+        "What the chamber loses for each millimetre off the head: difference of two fillings over "
+        "the difference of their levels, or the outline drawn on squared paper.",
+    .synonyms = "chamber outline",
+};
+
+constinit const Input headLand{
+    .key = "head_land_m",
+    .label = "Head face to valve seat edge",
+    .symbol = "",
+    .kind = Kind::FineLength,
+    .scope = Scope::Place,
+    .typical = 4e-3,
+    .possible = {.least = 0.0, .most = 1.0},
+    .usual = {.least = 1e-3, .most = 30e-3},
+    .plusMinus = 0.05e-3,
+    .instrument = "depth micrometer",
+    .measure =
+        "Least depth of metal from the gasket face of the head to the edge of the nearest valve "
+        "seat.",
+};
+
+constinit const Input headLandLeast{
+    .key = "head_land_least_m",
+    .label = "Head face to valve seat edge, least left",
+    .symbol = "",
+    .kind = Kind::FineLength,
+    .scope = Scope::Engine,
+    .typical = 2e-3,
+    .possible = {.least = 0.0, .most = 1.0},
+    .usual = {.least = 1e-3, .most = 5e-3},
+    .standing = {.value = 2e-3, .origin = "common practice"},
+    .measure = "Decided; what must be left after skimming the head.",
+};
+
+constinit const Input crownThickness{
+    .key = "crown_thickness_m",
+    .label = "Crown thickness where it is cut",
+    .symbol = "t_cr",
+    .kind = Kind::FineLength,
+    .scope = Scope::Part,
+    .typical = 6.5e-3,
+    .possible = {.least = 0.0, .most = 1.0, .leastExcluded = true},
+    .usual = {.least = 3e-3, .most = 25e-3},
+    .plusMinus = 0.05e-3,
+    .instrument = "crown caliper",
+    .measure =
+        "Least thickness of the crown under the place that is to be machined; a piston cut in two "
+        "shows it best.",
+};
+
+constinit const Input crownCutArea{
+    .key = "crown_cut_area_m2",
+    .label = "Crown area that is cut",
+    .symbol = "A_cut",
+    .kind = Kind::Area,
+    .scope = Scope::Part,
+    .typical = 3000e-6,
+    .possible = {.least = 0.0, .most = 1.0, .leastExcluded = true},
+    .usual = {.least = 100e-6, .most = 0.03},
+    .plusMinus = 30e-6,
+    .instrument = "caliper",
+    .measure =
+        "Area faced off the crown; the whole bore area where the crown is faced from edge to edge.",
+};
+
+constinit const Input crownLeftShare{
+    .key = "crown_left_share",
+    .label = "Crown left, least share of the bore",
+    .symbol = "",
+    .kind = Kind::Share,
+    .scope = Scope::Engine,
+    .typical = 0.065,
+    .possible = {.least = 0.0, .most = 1.0},
+    .usual = {.least = 0.04, .most = 0.12},
+    .standing = {.value = 0.065, .origin = "common practice, cast pistons 6 to 7 %"},
+    .measure = "Decided; what must be left of the crown after machining, as a share of the bore.",
+};
+
+constinit const Input ratioLeast{
+    .key = "ratio_least",
+    .label = "Compression ratio, least accepted",
+    .symbol = "",
+    .kind = Kind::Ratio,
+    .scope = Scope::Engine,
+    .typical = 9.0,
+    .possible = {.least = 1.0, .most = 200.0},
+    .usual = {.least = 5.0, .most = 23.0},
+    .measure = "Decided; the choice of gaskets keeps above it.",
+};
+
+constinit const Input ratioMost{
+    .key = "ratio_most",
+    .label = "Compression ratio, most accepted",
+    .symbol = "",
+    .kind = Kind::Ratio,
+    .scope = Scope::Engine,
+    .typical = 11.5,
+    .possible = {.least = 1.0, .most = 200.0},
+    .usual = {.least = 6.0, .most = 24.0},
+    .measure = "Decided by fuel and cooling; the choice of gaskets keeps below it.",
+};
+
+}  // namespace strokewright::model::in

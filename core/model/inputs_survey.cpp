@@ -1,0 +1,92 @@
+/// Survey of the case: what closes the deck height and shows how the seats lie.
+
+#include "core/model/inputs.h"
+
+namespace strokewright::model::in {
+
+using describe::Scope;
+using units::Kind;
+
+constinit const Input measuredDeckClearance{
+    .key = "measured_deck_clearance_m",
+    .label = "Deck clearance, measured",
+    .symbol = "δ_m",
+    .kind = Kind::FineLength,
+    .scope = Scope::Place,
+    .list = true,
+    .typical = 0.2e-3,
+    .possible = {.least = -50e-3, .most = 50e-3},
+    .usual = {.least = -2e-3, .most = 3e-3},
+    .plusMinus = 0.01e-3,
+    .instrument = "dial gauge on a bridge",
+    .measure =
+        "Bridge across the deck, piston at top dead centre, plunger over the pin axis; the mean of "
+        "four points takes out the rock. Minus: the crown stands proud.",
+    .synonyms = "piston down, piston to deck",
+};
+
+constinit const Input cylinderPitch{
+    .key = "cylinder_pitch_m",
+    .label = "Cylinder pitch",
+    .symbol = "a",
+    .kind = Kind::Length,
+    .scope = Scope::Place,
+    .typical = 90e-3,
+    .possible = {.least = 1e-3, .most = 10.0},
+    .usual = {.least = 35e-3, .most = 250e-3},
+    .plusMinus = 0.1e-3,
+    .instrument = "caliper",
+    .measure = "Centre of one cylinder to the centre of the next, along the crankshaft.",
+    .synonyms = "bore spacing, cylinder spacing",
+    .instead = &cylinderPosition,
+};
+
+constinit const Input cylinderPosition{
+    .key = "cylinder_position_m",
+    .label = "Cylinder position",
+    .symbol = "z",
+    .kind = Kind::Length,
+    .scope = Scope::Place,
+    .list = true,
+    .typical = 0.0,
+    .possible = {.least = -10.0, .most = 10.0},
+    .plusMinus = 0.1e-3,
+    .instrument = "caliper",
+    .measure =
+        "Distance of each cylinder along the crankshaft from the first one; only where the pitches "
+        "are unequal, else the pitch says it.",
+    .synonyms = "unequal pitch",
+};
+
+constinit const Input seatAcross{
+    .key = "seat_across_m",
+    .label = "Seat higher on the thrust side by",
+    .symbol = "Δ_x",
+    .kind = Kind::FineLength,
+    .scope = Scope::Place,
+    .list = true,
+    .typical = 0.0,
+    .possible = {.least = -20e-3, .most = 20e-3},
+    .usual = {.least = -0.2e-3, .most = 0.2e-3},
+    .plusMinus = 0.02e-3,
+    .instrument = "height gauge on a mandrel",
+    .measure =
+        "Height of the seat above the mandrel on the thrust side less that on the other side.",
+    .synonyms = "seat tilt, squareness of the seat",
+};
+
+constinit const Input seatAcrossWidth{
+    .key = "seat_across_width_m",
+    .label = "Seat sides read apart by",
+    .symbol = "w_x",
+    .kind = Kind::Length,
+    .scope = Scope::Place,
+    .typical = 100e-3,
+    .possible = {.least = 1e-3, .most = 10.0},
+    .usual = {.least = 30e-3, .most = 300e-3},
+    .plusMinus = 0.5e-3,
+    .instrument = "steel rule",
+    .measure = "Distance, across the crankshaft, between the two places where the seat was read.",
+};
+
+}  // namespace strokewright::model::in
