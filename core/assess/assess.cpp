@@ -27,17 +27,19 @@ using describe::Input;
 using describe::Result;
 using describe::Rule;
 using describe::State;
+using describe::Table;
 
 struct Subject {
   std::span<const Result* const> results;
   std::span<const Rule* const> rules;
+  std::span<const Table* const> tables = {};
 };
 
 Catalogue makeCatalogue() {
   const std::array subjects = {
       Subject{{}, entryRules()},
       Subject{chamber::results(), chamber::rules()},
-      Subject{motion::results(), motion::rules()},
+      Subject{motion::results(), motion::rules(), motion::tables()},
       Subject{deck::results(), deck::rules()},
       Subject{compression::results(), compression::rules()},
       Subject{masses::results(), masses::rules()},
@@ -47,11 +49,13 @@ Catalogue makeCatalogue() {
   const auto inputs = model::inputs();
   std::vector<const Result*> results;
   std::vector<const Rule*> rules;
+  std::vector<const Table*> tables;
   for (const Subject& subject : subjects) {
     results.insert(results.end(), subject.results.begin(), subject.results.end());
     rules.insert(rules.end(), subject.rules.begin(), subject.rules.end());
+    tables.insert(tables.end(), subject.tables.begin(), subject.tables.end());
   }
-  return {{inputs.begin(), inputs.end()}, results, rules, model::in::cylinderCount};
+  return {{inputs.begin(), inputs.end()}, results, rules, tables, model::in::cylinderCount};
 }
 
 std::vector<describe::Subject> subjectsOf(const model::Project& project) {
@@ -169,10 +173,13 @@ void Assessment::addRefusals(int engine, std::vector<describe::Finding>& finding
 
 std::vector<Assessment::Wait> Assessment::waitsFor(int engine, const Result& result,
                                                    int cylinder) const {
+  return waitsFor(evaluation_.cell(engine, result, cylinder).notes);
+}
+
+std::vector<Assessment::Wait> Assessment::waitsFor(const describe::Frame& notes) const {
   std::vector<Wait> waits;
-  const describe::Reads& missing = evaluation_.cell(engine, result, cylinder).notes.missing;
   for (const bool donors : {false, true}) {
-    const auto& bits = donors ? missing.donor : missing.own;
+    const auto& bits = donors ? notes.missing.donor : notes.missing.own;
     for (const Input* input : catalogue().inputs()) {
       if (bits[static_cast<std::size_t>(input->number)]) waits.push_back({input, donors});
     }

@@ -11,7 +11,7 @@
 
 namespace strokewright::assess {
 
-/// All inputs, results and rules of the workbench.
+/// All inputs, results, rules and tables of the workbench.
 const describe::Catalogue& catalogue();
 
 /// Never stored, never edited, never undone: made again from the project at every edit.
@@ -36,6 +36,8 @@ class Assessment {
     bool operator==(const Wait&) const = default;
   };
   std::vector<Wait> waitsFor(int engine, const describe::Result& result, int cylinder = 0) const;
+  /// The same of what was noted while something was evaluated.
+  std::vector<Wait> waitsFor(const describe::Frame& notes) const;
 
   /// How many results of this engine wait for an entry.
   int waiting(int engine, const describe::Input& input) const;

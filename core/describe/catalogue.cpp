@@ -3,6 +3,8 @@
 #include <stdexcept>
 #include <utility>
 
+#include "core/describe/table.h"
+
 namespace strokewright::describe {
 namespace {
 
@@ -23,10 +25,12 @@ const Description* find(std::span<const Description* const> table, std::string_v
 }  // namespace
 
 Catalogue::Catalogue(std::vector<const Input*> inputs, std::vector<const Result*> results,
-                     std::vector<const Rule*> rules, const Input& cylinderCount)
+                     std::vector<const Rule*> rules, std::vector<const Table*> tables,
+                     const Input& cylinderCount)
     : inputs_(std::move(inputs)),
       results_(std::move(results)),
       rules_(std::move(rules)),
+      tables_(std::move(tables)),
       cylinderCount_(&cylinderCount) {
   if (inputs_.size() > static_cast<std::size_t>(kMostInputs)) {
     throw std::length_error("more inputs than kMostInputs");
@@ -41,6 +45,10 @@ const Input* Catalogue::findInput(std::string_view key) const {
 
 const Result* Catalogue::findResult(std::string_view key) const {
   return find(std::span<const Result* const>(results_), key);
+}
+
+const Table* Catalogue::findTable(std::string_view key) const {
+  return find(std::span<const Table* const>(tables_), key);
 }
 
 }  // namespace strokewright::describe

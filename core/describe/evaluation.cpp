@@ -135,28 +135,28 @@ void Evaluation::evaluate(Cell& cell, int engine, const Result& result, int cyli
   try {
     cell.value = result.value(read);
     cell.computed = std::isfinite(cell.value);
-    if (!cell.computed) {
-      leaf = keepRefusal({.sentence = "These numbers give no finite result.", .kind = result.kind});
-    }
+    if (!cell.computed) leaf = keepRefusal({.sentence = kNotFinite, .kind = result.kind});
   } catch (const Refusal& refusal) {
-    leaf = keepRefusal({.sentence = refusal.sentence(),
-                        .kind = refusal.kind(),
-                        .value = refusal.value(),
-                        .limit = refusal.limit()});
+    leaf = keepRefusal(refusal);
   }
-  if (!notes.none.empty()) {
-    cell.state = State::None;
-  } else if (notes.refusedBy >= 0) {
-    cell.state = State::Refused;
-  } else if (notes.missing.any()) {
-    cell.state = State::Waits;
-  } else if (leaf >= 0) {
-    cell.state = State::Refused;
-  } else {
-    cell.state = State::Value;
-  }
-  if (notes.refusedBy < 0 && cell.state == State::Refused) notes.refusedBy = leaf;
+  cell.state = settled(notes, leaf);
   if (!cell.computed) cell.value = 0.0;
+}
+
+State Evaluation::settled(Frame& notes, int leaf) {
+  if (!notes.none.empty()) return State::None;
+  if (notes.refusedBy >= 0) return State::Refused;
+  if (notes.missing.any()) return State::Waits;
+  if (leaf < 0) return State::Value;
+  notes.refusedBy = leaf;
+  return State::Refused;
+}
+
+int Evaluation::keepRefusal(const Refusal& refusal) {
+  return keepRefusal({.sentence = refusal.sentence(),
+                      .kind = refusal.kind(),
+                      .value = refusal.value(),
+                      .limit = refusal.limit()});
 }
 
 int Evaluation::keepRefusal(const RefusedBecause& because) {
@@ -197,18 +197,17 @@ std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine) const {
   std::vector<Source> sources;
   const EngineState& state = engines_[index(engine)];
   for (const auto& [input, entry] : *state.entries) {
-    const double limit = entry.limit();
-    if (!entry.known() || limit <= 0.0 || !carriesTolerance(input->kind)) continue;
+    if (!entry.known() || !entry.carriesLimit() || !carriesTolerance(input->kind)) continue;
     const auto good = [&, entered = input](int cylinder) {
       return state.slots[at(state, entered->number, cylinder)] == Slot::Entered;
     };
     const bool list = entry.values.size() > 1;
     if (input->scope != Scope::Part && !list) {
-      if (good(0)) sources.push_back({engine, input, -1, limit});
+      if (good(0)) sources.push_back({engine, input, -1, entry.limit()});
       continue;
     }
     for (int i = 0; i < state.cylinders; ++i) {
-      if (good(i)) sources.push_back({engine, input, i, limit, !list});
+      if (good(i)) sources.push_back({engine, input, i, entry.limit(list ? index(i) : 0), !list});
     }
   }
   return sources;

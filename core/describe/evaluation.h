@@ -50,7 +50,10 @@ struct RefusedBecause {
   bool operator==(const RefusedBecause&) const = default;
 };
 
-/// What is known of one result in one cylinder while it is evaluated.
+/// Of a result or a table whose numbers overflowed.
+inline constexpr std::string_view kNotFinite = "These numbers give no finite result.";
+
+/// What is known of one result in one cylinder, or of a table, while it is evaluated.
 struct Frame {
   Reads read;
   Reads missing;
@@ -80,6 +83,8 @@ struct Contributor {
   double share = 0.0;   ///< [SI] ≥ 0
 };
 
+struct Tabulated;
+
 class Evaluation {
  public:
   /// @param referenceDonor index into subjects, or -1.
@@ -105,8 +110,9 @@ class Evaluation {
 
   /// @param cylinder ignored for a result per engine.
   const Cell& cell(int engine, const Result& result, int cylinder = 0) const;
-  const RefusedBecause& refusal(const Cell& cell) const {
-    return refusals_[index(cell.notes.refusedBy)];
+  const RefusedBecause& refusal(const Cell& cell) const { return refusal(cell.notes); }
+  const RefusedBecause& refusal(const Frame& notes) const {
+    return refusals_[index(notes.refusedBy)];
   }
 
   /// [SI] what is read for an input: the entry, else its default, else its typical value.
@@ -131,6 +137,11 @@ class Evaluation {
 
   /// A result evaluated when asked for (and what it reads), without ±.
   const Cell& fresh(int engine, const Result& result, int cylinder = 0);
+
+  /// A table, filled now; include core/describe/tabulated.h to look at it.
+  /// @param cylinder ignored for a table per engine.
+  /// @pre run() has been called.
+  Tabulated tabulated(int engine, const Table& table, int cylinder = 0);
 
   /// What one rule says of one engine.
   void judge(int engine, const Rule& rule, std::vector<Finding>& findings);
@@ -181,6 +192,9 @@ class Evaluation {
   Cell& evaluated(int engine, const Result& result, int cylinder);
   void evaluate(Cell& cell, int engine, const Result& result, int cylinder);
   int keepRefusal(const RefusedBecause& because);
+  int keepRefusal(const Refusal& refusal);
+  /// What the notes come to. @param leaf index of the refusal that was met at last, or -1.
+  static State settled(Frame& notes, int leaf);
   std::string completed(int engine, const Input& input, int cylinder, std::string text) const;
 
   bool variesByCylinder(int engine, const Result& result, const Frame& notes) const;

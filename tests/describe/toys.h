@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/describe/evaluation.h"
+#include "core/describe/table.h"
 
 namespace strokewright::describe::toys {
 
@@ -205,13 +206,66 @@ inline const Rule saysWorst{
                 {&x1});
     }};
 
+inline constexpr Column kDoublesColumns[] = {
+    {.key = "name", .name = "Name", .words = true},
+    {.key = "place", .name = "Place, \"so to say\"", .kind = Kind::Length},
+    {.key = "per_cent", .name = "Share", .kind = Kind::Share, .decimals = 1}};
+/// A row for each cylinder; the share stands where the place is positive.
+inline const Table doubles{
+    .key = "doubles",
+    .name = "Doubles",
+    .per = Per::Engine,
+    .columns = kDoublesColumns,
+    .fill = [](Reader& read, Rows& rows) {
+      for (int i = 0; i < read.cylinders(); ++i) {
+        const double value = read.at(i)(place);
+        rows.add({i == 0 ? "first; of all" : "next", value, value > 0.0 ? value / 8.0 : kAbsent});
+      }
+    }};
+
+inline constexpr Column kRootsColumns[] = {{.key = "n", .name = "Number", .kind = Kind::Count},
+                                           {.key = "root", .name = "Root"},
+                                           {.key = "sum", .name = "Sum"}};
+inline const Table roots{.key = "roots",
+                         .name = "Roots",
+                         .columns = kRootsColumns,
+                         .fill = [](Reader& read, Rows& rows) {
+                           rows["n"].numbers = Eigen::ArrayXd::LinSpaced(3, 1.0, 3.0);
+                           rows["root"].numbers = rows["n"].numbers * read(rest);
+                           rows["sum"].numbers = rows["n"].numbers + read(sum);
+                         }};
+
+inline constexpr Column kOddsColumns[] = {{.key = "odd", .name = "Odd"}};
+inline const Table odds{
+    .key = "odds", .name = "Odds", .columns = kOddsColumns, .fill = [](Reader& read, Rows& rows) {
+      rows.add({read(odd)});
+    }};
+
+inline constexpr Column kQuotientsColumns[] = {{.key = "quotient", .name = "Quotient"}};
+inline const Table quotients{.key = "quotients",
+                             .name = "Quotients",
+                             .columns = kQuotientsColumns,
+                             .fill = [](Reader& read, Rows& rows) {
+                               rows.add({read(x1) / read(x2)});
+                               rows.add({read(x3) / read(x2)});
+                             }};
+
+inline constexpr Column kUnevenColumns[] = {{.key = "a", .name = "A"}, {.key = "b", .name = "B"}};
+inline const Table uneven{.key = "uneven",
+                          .name = "Uneven",
+                          .columns = kUnevenColumns,
+                          .fill = [](Reader& read, Rows& rows) {
+                            rows["a"].numbers = Eigen::ArrayXd::Constant(2, read(preset));
+                          }};
+
 inline const Catalogue& catalogue() {
   static const Catalogue kCatalogue(
       {&cylinders, &sort, &place, &part, &first, &other, &preset, &presetBy, &x1, &x2, &x3, &x4},
       {&sum,        &total,  &least,    &most,    &overLeast,  &eitherOr, &twice, &rest,
        &onRest,     &odd,    &onOdd,    &still,   &ifKnown,    &presets,  &ahead, &donorsX,
        &difference, &series, &parallel, &product, &squareOver, &clearance},
-      {&saysSum, &saysLarge, &saysRest, &saysWorst}, cylinders);
+      {&saysSum, &saysLarge, &saysRest, &saysWorst}, {&doubles, &roots, &odds, &quotients, &uneven},
+      cylinders);
   return kCatalogue;
 }
 
