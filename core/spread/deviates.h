@@ -9,8 +9,8 @@
 
 /// Marks a hot loop: it is compiled once for every x86-64 processor and once for those with AVX2,
 /// and the better one is chosen when the program starts. Neither fuses a product with a sum, so
-/// both give the same numbers.
-#if defined(__x86_64__) && defined(__GNUC__)
+/// both give the same numbers. The thread sanitizer cannot bear the choosing.
+#if defined(__x86_64__) && defined(__GNUC__) && !defined(__SANITIZE_THREAD__)
 #define STROKEWRIGHT_HOT [[gnu::target_clones("avx2", "default")]]
 #else
 #define STROKEWRIGHT_HOT
