@@ -26,15 +26,14 @@ std::string usage(const Option& option) {
 }
 
 Arguments::Arguments(std::span<const std::string> args, std::span<const Option> options,
-                     bool takesFile) {
+                     std::span<const Operand> operands) {
   for (std::size_t i = 0; i < args.size(); ++i) {
     const std::string& arg = args[i];
     if (!arg.starts_with('-')) {
-      if (!takesFile) throw Unusable({"No file is taken here, but “", arg, "” was given."});
-      if (!file_.empty()) {
-        throw Unusable({"One file is taken, but “", file_, "” and “", arg, "” were given."});
+      if (operands_.size() == operands.size()) {
+        throw Unusable({"“", arg, "” is one too many here."});
       }
-      file_ = arg;
+      operands_.emplace_back(operands[operands_.size()].name, arg);
       continue;
     }
     const std::size_t equals = arg.find('=');
@@ -52,10 +51,15 @@ Arguments::Arguments(std::span<const std::string> args, std::span<const Option> 
       throw Unusable({"The option ", option.name, " needs ", option.argument, " behind it."});
     }
   }
-  if (takesFile && file_.empty()) throw Unusable({"A project file is needed."});
+  if (operands_.size() < operands.size()) throw Unusable({operands[operands_.size()].needed});
   for (const Option& option : options) {
     if (option.needed && !has(option.name)) throw Unusable({"This needs ", usage(option), "."});
   }
+}
+
+const std::string& Arguments::operand(std::string_view name) const {
+  const auto isNamed = [name](const auto& given) { return given.first == name; };
+  return std::ranges::find_if(operands_, isNamed)->second;
 }
 
 std::optional<std::string> Arguments::text(std::string_view option) const {

@@ -28,6 +28,12 @@ struct Option {
   bool repeated = false;
 };
 
+/// What stands behind the command without a dash.
+struct Operand {
+  std::string_view name;    ///< "FILE"
+  std::string_view needed;  ///< said where it is missing
+};
+
 /// "[--engine NAME]", as in a usage line.
 std::string usage(const Option& option);
 
@@ -40,11 +46,14 @@ struct Assignment {
 class Arguments {
  public:
   /// @param options  those the command knows.
-  /// @param takesFile  the command needs exactly one file.
-  /// @throws Unusable for an unknown option, a missing argument, and a file too many or too few.
-  Arguments(std::span<const std::string> args, std::span<const Option> options, bool takesFile);
+  /// @param operands  those the command needs, in their order.
+  /// @throws Unusable for an unknown option, a missing argument, and an operand too many or too
+  /// few.
+  Arguments(std::span<const std::string> args, std::span<const Option> options,
+            std::span<const Operand> operands);
 
-  const std::string& file() const { return file_; }
+  /// What was given for an operand. @pre the command needs it.
+  const std::string& operand(std::string_view name) const;
   bool has(std::string_view option) const { return text(option).has_value(); }
   /// What stands behind the option; the last one where it was given twice.
   std::optional<std::string> text(std::string_view option) const;
@@ -53,7 +62,7 @@ class Arguments {
   std::vector<Assignment> assignments(std::string_view option) const;
 
  private:
-  std::string file_;
+  std::vector<std::pair<std::string_view, std::string>> operands_;
   std::vector<std::pair<std::string_view, std::string>> given_;
 };
 

@@ -5,6 +5,7 @@
 #include "app/joined.h"
 #include "app/telling.h"
 #include "app/text_table.h"
+#include "core/describe/table.h"
 #include "core/describe/wording.h"
 #include "core/storage/json_tree.h"
 
@@ -12,9 +13,11 @@ namespace strokewright::app {
 namespace {
 
 using describe::Choice;
+using describe::Column;
 using describe::Input;
 using describe::Limits;
 using describe::Result;
+using describe::Table;
 using storage::Node;
 
 std::string_view scopeKey(describe::Scope scope) {
@@ -27,6 +30,10 @@ std::string_view scopeKey(describe::Scope scope) {
       break;
   }
   return "part";
+}
+
+std::string_view kindWord(const Column& column) {
+  return column.words ? "text" : units::kindName(column.kind);
 }
 
 std::string_view wordPer(bool cylinder) { return cylinder ? "cylinder" : "engine"; }
@@ -107,11 +114,39 @@ Node nodeOf(const Result& result) {
   return node;
 }
 
+Node nodeOf(const Column& column) {
+  Node node = Node::object();
+  addText(node, "key", column.key);
+  addText(node, "name", column.name);
+  addText(node, "symbol", column.symbol);
+  addText(node, "kind", kindWord(column));
+  if (!column.words) addText(node, "unit", units::siName(column.kind));
+  return node;
+}
+
+Node nodeOf(const Table& table) {
+  Node node = Node::object();
+  addText(node, "key", table.key);
+  addText(node, "name", table.name);
+  addText(node, "per", wordPer(table.per == describe::Per::Cylinder));
+  Node& columns = node.children.emplace_back(Node::list("columns"));
+  for (const Column& column : table.columns) columns.children.push_back(nodeOf(column));
+  addText(node, "formula", table.formula);
+  addText(node, "source", table.source);
+  addText(node, "valid", table.valid);
+  return node;
+}
+
 template <typename Described>
-void printJson(std::string_view name, std::span<const Described* const> table, std::ostream& out) {
+Node listOf(std::string_view name, std::span<const Described* const> all) {
+  Node list = Node::list(name);
+  for (const Described* described : all) list.children.push_back(nodeOf(*described));
+  return list;
+}
+
+void printJson(std::vector<Node> lists, std::ostream& out) {
   Node root = Node::object();
-  Node& list = root.children.emplace_back(Node::list(name));
-  for (const Described* described : table) list.children.push_back(nodeOf(*described));
+  root.children = std::move(lists);
   constexpr int kOneLineForEachMember = 3;
   out << storage::jsonText(root, kOneLineForEachMember);
 }
@@ -196,25 +231,47 @@ void print(const Result& result, std::ostream& out) {
   lines.print(out);
 }
 
-template <typename Described>
-int list(const Arguments& arguments, std::string_view name, std::span<const Described* const> table,
-         std::ostream& out) {
-  if (arguments.has("--json")) {
-    printJson(name, table, out);
-  } else {
-    for (const Described* described : table) print(*described, out);
+void print(const Table& table, std::ostream& out) {
+  out << title(table.key, table.name, {}) << '\n';
+  Lines lines;
+  lines.add("kind", joined({"table, one per ", wordPer(table.per == describe::Per::Cylinder)}));
+  for (const Column& column : table.columns) {
+    lines.add("column",
+              joined({title(column.key, column.name, column.symbol), ", ", kindWord(column)}));
   }
-  return 0;
+  lines.add("formula", std::string(table.formula));
+  lines.add("source", std::string(table.source));
+  lines.add("valid", std::string(table.valid));
+  lines.print(out);
+}
+
+template <typename Described>
+void printAll(std::span<const Described* const> all, std::ostream& out) {
+  for (const Described* described : all) print(*described, out);
 }
 
 }  // namespace
 
 int inputs(const Arguments& arguments, std::ostream& out) {
-  return list(arguments, "inputs", assess::catalogue().inputs(), out);
+  const auto all = assess::catalogue().inputs();
+  if (arguments.has("--json")) {
+    printJson({listOf("inputs", all)}, out);
+  } else {
+    printAll(all, out);
+  }
+  return 0;
 }
 
 int quantities(const Arguments& arguments, std::ostream& out) {
-  return list(arguments, "quantities", assess::catalogue().results(), out);
+  const auto results = assess::catalogue().results();
+  const auto tables = assess::catalogue().tables();
+  if (arguments.has("--json")) {
+    printJson({listOf("quantities", results), listOf("tables", tables)}, out);
+  } else {
+    printAll(results, out);
+    printAll(tables, out);
+  }
+  return 0;
 }
 
 }  // namespace strokewright::app

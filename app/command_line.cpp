@@ -21,6 +21,7 @@ constexpr Option kEngine{
     "the engine of this name; without it all are told of, and the target is changed"};
 constexpr Option kSet{"--set", "KEY=TEXT", "enter TEXT before anything is computed; the file stays",
                       false, true};
+constexpr Option kCylinder{"--cylinder", "N", "the cylinder, counted from 1; without it the first"};
 constexpr Option kWant{"--want", "KEY=TEXT", "the result that is wanted, and what it should be",
                        true};
 constexpr Option kBy{"--by", "KEY", "the entry that is to be changed for it", true};
@@ -30,8 +31,11 @@ constexpr Option kPaper{"--paper", "A4|Letter",
 constexpr Option kHelp{"--help", "", "print commands and options, or those of one command"};
 constexpr Option kVersion{"--version", "", "print the version"};
 
-constexpr std::array kAllOptions = {kJson, kEngine, kSet,  kWant,   kBy,
-                                    kOut,  kPaper,  kHelp, kVersion};
+constexpr std::array kAllOptions = {kJson, kEngine, kSet,   kCylinder, kWant,
+                                    kBy,   kOut,    kPaper, kHelp,     kVersion};
+
+constexpr Operand kFile{"FILE", "A project file is needed."};
+constexpr Operand kKey{"KEY", "The key of a table is needed. All of them: strokewright quantities"};
 
 /// What a command is given to work with.
 struct Call {
@@ -43,7 +47,7 @@ struct Call {
 
 struct Command {
   std::string_view word;
-  bool takesFile;
+  std::vector<Operand> operands;
   std::vector<Option> options;
   std::string_view says;
   int (*run)(const Call& call);
@@ -52,32 +56,37 @@ struct Command {
 const std::vector<Command>& commands() {
   static const std::vector<Command> kCommands = {
       {"results",
-       true,
+       {kFile},
        {kJson, kEngine, kSet},
        "every result of every engine, its ±, and what speaks against the engine",
        [](const Call& call) { return results(call.arguments, call.out, call.err); }},
+      {"table",
+       {kFile, kKey},
+       {kJson, kEngine, kCylinder, kSet},
+       "a table of one engine, as CSV in SI",
+       [](const Call& call) { return table(call.arguments, call.out, call.err); }},
       {"inputs",
-       false,
+       {},
        {kJson},
        "what can be entered: key, unit, limits, default, how to measure",
        [](const Call& call) { return inputs(call.arguments, call.out); }},
       {"quantities",
-       false,
+       {},
        {kJson},
-       "what is computed: key, unit, formula, source, validity",
+       "what is computed, results and tables: key, unit, formula, source, validity",
        [](const Call& call) { return quantities(call.arguments, call.out); }},
       {"solve",
-       true,
+       {kFile},
        {kWant, kBy, kEngine, kSet},
        "what one entry would have to be for a result to be as wanted",
        [](const Call& call) { return solve(call.arguments, call.out, call.err); }},
       {"sheet",
-       true,
+       {kFile},
        {kOut, kPaper, kEngine, kSet},
        "the spec sheet: one page, PDF",
        [](const Call& call) { return sheet(call.arguments, call.err, call.writeSheet); }},
       {"check",
-       true,
+       {kFile},
        {kEngine, kSet},
        "what forbids, objects and remarks, and what waits",
        [](const Call& call) { return check(call.arguments, call.out, call.err); }},
@@ -91,7 +100,8 @@ const Command* findCommand(std::string_view word) {
 }
 
 std::string usage(const Command& command) {
-  std::string text = joined({"strokewright ", command.word, command.takesFile ? " FILE" : ""});
+  std::string text = joined({"strokewright ", command.word});
+  for (const Operand& operand : command.operands) text.append(" ").append(operand.name);
   for (const Option& option : command.options) text.append(" ").append(usage(option));
   return text;
 }
@@ -120,8 +130,8 @@ void printHelp(std::ostream& out) {
   printOptions(kAllOptions, out);
   out << "\nText is as in the window: 66.0   0,5 mm   2 5/8 in   40 thou   98.12; 98.20; 98.29 ± "
          "0.03\n"
-         "Exit status: 0 nothing forbids; 1 something forbids, is refused, or has no solution;\n"
-         "2 the file or the call is unusable.\n";
+         "Exit status: 0 nothing forbids; 1 something forbids, is refused, has no solution or no "
+         "rows;\n2 the file or the call is unusable.\n";
 }
 
 void printHelp(const Command& command, std::ostream& out) {
@@ -132,7 +142,7 @@ void printHelp(const Command& command, std::ostream& out) {
 /// @throws Unusable with the usage of the command.
 Arguments argumentsOf(const Command& command, std::span<const std::string> args) {
   try {
-    return Arguments(args, command.options, command.takesFile);
+    return Arguments(args, command.options, command.operands);
   } catch (const Unusable& unusable) {
     throw Unusable({unusable.what(), "\n", usage(command)});
   }
@@ -141,7 +151,7 @@ Arguments argumentsOf(const Command& command, std::span<const std::string> args)
 int runCommand(std::span<const std::string> args, std::ostream& out, std::ostream& err,
                const SheetWriter& writeSheet) {
   if (args.empty() || args[0].starts_with('-')) {
-    const Arguments general(args, std::array{kHelp, kVersion}, false);
+    const Arguments general(args, std::array{kHelp, kVersion}, {});
     if (general.has("--version")) {
       out << "strokewright " STROKEWRIGHT_VERSION "\n";
     } else {

@@ -26,7 +26,8 @@ bool asksForWindow(std::span<const std::string> args);
 
 /// Runs a command.
 /// @returns  exit status: 0 nothing forbids; 1 something forbids, a result of the sheet is refused,
-///           or nothing solves; 2 the file or the call is unusable, err says why. Never throws.
+///           nothing solves, or a table waits, is refused or means nothing; 2 the file or the call
+///           is unusable, err says why. Never throws.
 int run(std::span<const std::string> args, std::ostream& out, std::ostream& err,
         const SheetWriter& writeSheet);
 

@@ -11,6 +11,8 @@
 namespace strokewright::app {
 
 int results(const Arguments& arguments, std::ostream& out, std::ostream& err);
+/// 1 also where the table has no rows for what is entered.
+int table(const Arguments& arguments, std::ostream& out, std::ostream& err);
 int inputs(const Arguments& arguments, std::ostream& out);
 int quantities(const Arguments& arguments, std::ostream& out);
 /// 1 also where no value within the limits of the entry does it.

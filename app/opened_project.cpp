@@ -8,6 +8,7 @@
 #include "app/nearest.h"
 #include "app/telling.h"
 #include "core/assess/assess.h"
+#include "core/describe/table.h"
 #include "core/describe/wording.h"
 #include "core/model/entry_text.h"
 #include "core/storage/project_text.h"
@@ -102,8 +103,9 @@ int OpenedProject::engine() const {
 }
 
 OpenedProject openProject(const Arguments& arguments, std::ostream& err) {
-  storage::Read read = storage::read(contentOf(arguments.file()));
-  const std::string remarks = wordRemarks(arguments.file(), read.remarks);
+  const std::string& file = arguments.operand("FILE");
+  storage::Read read = storage::read(contentOf(file));
+  const std::string remarks = wordRemarks(file, read.remarks);
   if (!read.project) throw Unusable({remarks});
   if (!remarks.empty()) err << remarks << '\n';
 
@@ -128,6 +130,13 @@ const describe::Result& resultOf(std::string_view key) {
   if (const describe::Result* result = assess::catalogue().findResult(key)) return *result;
   throw Unusable({"There is no result “", key, "”.",
                   didYouMean(key, keysOf(assess::catalogue().results())),
+                  " All of them: strokewright quantities"});
+}
+
+const describe::Table& tableOf(std::string_view key) {
+  if (const describe::Table* table = assess::catalogue().findTable(key)) return *table;
+  throw Unusable({"There is no table “", key, "”.",
+                  didYouMean(key, keysOf(assess::catalogue().tables())),
                   " All of them: strokewright quantities"});
 }
 

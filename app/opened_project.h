@@ -30,5 +30,6 @@ OpenedProject openProject(const Arguments& arguments, std::ostream& err);
 /// @throws Unusable with the nearest keys.
 const describe::Input& inputOf(std::string_view key);
 const describe::Result& resultOf(std::string_view key);
+const describe::Table& tableOf(std::string_view key);
 
 }  // namespace strokewright::app

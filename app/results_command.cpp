@@ -57,7 +57,7 @@ std::string insteadOfValues(const Assessment& assessment, int engine, const Resu
   for (int i = 0; i < cellsOf(assessment, engine, result); ++i) {
     const Cell& cell = assessment(engine, result, i);
     texts.push_back(cell.state == State::Value ? wordValue(result, cell.value, kBench)
-                                               : whyNone(assessment, engine, result, i));
+                                               : whyNone(assessment, cell.state, cell.notes));
   }
   if (std::ranges::count(texts, texts.front()) == std::ssize(texts)) return texts.front();
   std::string text;

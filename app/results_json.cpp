@@ -36,7 +36,7 @@ class ResultNode {
       add(each("worst", isValue, [](const Cell& cell) { return Node::of(cell.worst); }));
       add(each("likely", isValue, [](const Cell& cell) { return Node::of(cell.likely); }));
     }
-    const auto keys = keysWaitedFor(assessment_, engine_, result_, -1);
+    const auto keys = keysWaitedFor(assessment_, engine_, result_);
     const auto waits = [](const Cell& cell) { return cell.state == State::Waits; };
     if (any(waits)) {
       Node list = Node::list("waits_for");

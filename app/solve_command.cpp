@@ -64,10 +64,10 @@ class Answer {
   std::string sentence() const {
     if (solved()) return wordSolved();
     if (before().state != State::Value) {
-      return word(Sentence{"The {1} has no value to start from: {2}",
-                           {&question_.result,
-                            whyNone(assessment_, question_.engine, question_.result, cylinder_)}},
-                  kBench);
+      return word(
+          Sentence{"The {1} has no value to start from: {2}",
+                   {&question_.result, whyNone(assessment_, before().state, before().notes)}},
+          kBench);
     }
     if (!before().notes.read.own[static_cast<std::size_t>(question_.by.number)]) {
       return word(Sentence{"The {1} does not depend on the {2} of this engine as it is entered.",

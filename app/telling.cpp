@@ -32,29 +32,32 @@ int cellsOf(const Assessment& assessment, int engine, const Result& result) {
   return result.per == describe::Per::Engine ? 1 : assessment.evaluation().cylinders(engine);
 }
 
+std::vector<std::string> keysWaitedFor(const Assessment& assessment, const describe::Frame& notes) {
+  std::vector<std::string> keys;
+  for (const auto& [input, donors] : assessment.waitsFor(notes)) {
+    keys.push_back(joined({donors ? "donor:" : "", input->key}));
+  }
+  return keys;
+}
+
 std::vector<std::string> keysWaitedFor(const Assessment& assessment, int engine,
-                                       const Result& result, int cylinder) {
+                                       const Result& result) {
   std::vector<std::string> keys;
   for (int i = 0; i < cellsOf(assessment, engine, result); ++i) {
-    if (cylinder >= 0 && cylinder != i) continue;
-    for (const auto& [input, donors] : assessment.waitsFor(engine, result, i)) {
-      std::string key = joined({donors ? "donor:" : "", input->key});
+    for (std::string& key : keysWaitedFor(assessment, assessment(engine, result, i).notes)) {
       if (std::ranges::find(keys, key) == keys.end()) keys.push_back(std::move(key));
     }
   }
   return keys;
 }
 
-std::string whyNone(const Assessment& assessment, int engine, const Result& result, int cylinder) {
-  const describe::Cell& cell = assessment(engine, result, cylinder);
-  if (cell.state == State::Refused) {
-    return joined({"refused: ", word(assessment.evaluation().refusal(cell), kBench)});
+std::string whyNone(const Assessment& assessment, State state, const describe::Frame& notes) {
+  if (state == State::Refused) {
+    return joined({"refused: ", word(assessment.evaluation().refusal(notes), kBench)});
   }
-  if (cell.state == State::None) return joined({"does not apply: ", cell.notes.none});
+  if (state == State::None) return joined({"does not apply: ", notes.none});
   std::string text = "waits for:";
-  for (const std::string& key : keysWaitedFor(assessment, engine, result, cylinder)) {
-    text.append(" ").append(key);
-  }
+  for (const std::string& key : keysWaitedFor(assessment, notes)) text.append(" ").append(key);
   return text;
 }
 

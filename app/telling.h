@@ -23,15 +23,17 @@ std::string heading(const assess::Assessment& assessment, int engine);
 /// How many cells a result has: one for each cylinder, or one for the engine.
 int cellsOf(const assess::Assessment& assessment, int engine, const describe::Result& result);
 
-/// Keys a result waits for, in page order, each once; the donor's as "donor:KEY".
-/// @param cylinder  -1: in any cylinder.
+/// Keys that what was noted waits for, in page order; the donor's as "donor:KEY".
+std::vector<std::string> keysWaitedFor(const assess::Assessment& assessment,
+                                       const describe::Frame& notes);
+/// Of a result in any cylinder, each once.
 std::vector<std::string> keysWaitedFor(const assess::Assessment& assessment, int engine,
-                                       const describe::Result& result, int cylinder);
+                                       const describe::Result& result);
 
-/// Why a cell has no value: "waits for: …", "refused: …", "does not apply: …".
-/// @pre the cell has none.
-std::string whyNone(const assess::Assessment& assessment, int engine,
-                    const describe::Result& result, int cylinder);
+/// Why there is no value: "waits for: …", "refused: …", "does not apply: …".
+/// @pre the state is not State::Value.
+std::string whyNone(const assess::Assessment& assessment, describe::State state,
+                    const describe::Frame& notes);
 
 /// The sentence of a finding with its suspicion behind it.
 std::string sentenceOf(const describe::Finding& finding);

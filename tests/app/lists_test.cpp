@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/assess/assess.h"
+#include "core/describe/table.h"
 #include "tests/app/ran.h"
 
 namespace strokewright::app {
@@ -59,6 +60,30 @@ TEST(Quantities, AreAllListedWithFormulaAndSource) {
     EXPECT_EQ(list[i].value("valid", ""), result.valid);
     EXPECT_THAT(text, HasSubstr(std::string(result.key) + "  " + std::string(result.name)));
     EXPECT_THAT(text, HasSubstr(std::string(result.formula)));
+  }
+}
+
+TEST(Quantities, ListTheTablesWithTheirColumns) {
+  const json list = json::parse(ran({"quantities", "--json"}).out)["tables"];
+  const std::string text = ran({"quantities"}).out;
+  const auto all = assess::catalogue().tables();
+  ASSERT_FALSE(all.empty());
+  ASSERT_EQ(list.size(), all.size());
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const describe::Table& table = *all[i];
+    SCOPED_TRACE(table.key);
+    EXPECT_EQ(list[i]["key"], table.key);
+    EXPECT_EQ(list[i]["name"], table.name);
+    EXPECT_EQ(list[i].value("formula", ""), table.formula);
+    EXPECT_EQ(list[i].value("source", ""), table.source);
+    EXPECT_THAT(text, HasSubstr(std::string(table.key) + "  " + std::string(table.name)));
+    ASSERT_EQ(list[i]["columns"].size(), table.columns.size());
+    for (std::size_t column = 0; column < table.columns.size(); ++column) {
+      const describe::Column& described = table.columns[column];
+      EXPECT_EQ(list[i]["columns"][column]["key"], described.key);
+      EXPECT_EQ(list[i]["columns"][column].contains("unit"), !described.words);
+      EXPECT_THAT(text, HasSubstr(std::string(described.key) + "  " + std::string(described.name)));
+    }
   }
 }
 
