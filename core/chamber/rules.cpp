@@ -17,6 +17,7 @@ using describe::Reader;
 using describe::Rule;
 using describe::Speaker;
 using describe::takeAs;
+using describe::takeComputed;
 using describe::Weight;
 using units::Kind;
 
@@ -75,7 +76,7 @@ void offerBore(Reader& read, Finding& finding, double limit, double worst) {
   const double most = bore * std::sqrt(limit / (read(out::displacement) + worst));
   constexpr double kMend = 0.5e-3;  // [m]
   if (bore - most <= kMend) {
-    finding.mends.push_back(takeAs(in::bore, std::floor(most * 1e5) / 1e5));
+    finding.mends.push_back(takeComputed(in::bore, std::floor(most * 1e5) / 1e5));
   }
 }
 

@@ -46,6 +46,12 @@ Mend takeAs(const Input& input, double value) {
   return {std::move(says), {{&input, typedText(input, value)}}};
 }
 
+Mend takeComputed(const Input& input, double value) {
+  Mend mend = takeAs(input, value);
+  mend.computed = true;
+  return mend;
+}
+
 Finding& Speaker::say(Weight weight, Sentence sentence, std::vector<const Input*> about) {
   Finding finding;
   finding.weight = weight;

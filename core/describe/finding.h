@@ -29,6 +29,10 @@ struct Quantity {
   bool operator==(const Quantity&) const = default;
 };
 
+/// A gap or a thickness.
+/// @param value [m]
+inline Quantity fine(double value) { return {units::Kind::FineLength, value}; }
+
 /// What may stand for {1}, {2}, … in a template.
 using Argument =
     std::variant<Quantity, std::vector<Quantity>, const Input*, const Result*, std::string>;
@@ -44,6 +48,9 @@ struct Sentence {
 struct Mend {
   Sentence says;                                              ///< "Bore: take 76.20 mm"
   std::vector<std::pair<const Input*, std::string>> entries;  ///< an empty text clears the entry
+  /// Worked out from several numbers, so its entries are of origin computed. A slip of the pen put
+  /// right leaves the origin as it is: what was measured stays measured.
+  bool computed = false;
   bool operator==(const Mend&) const = default;
 };
 
@@ -53,6 +60,9 @@ std::string typedText(const Input& input, double value, const units::Style& styl
 
 /// One entry put to another number: "Bore: take 76.20 mm".
 Mend takeAs(const Input& input, double value);
+
+/// takeAs() of a number worked out from several.
+Mend takeComputed(const Input& input, double value);
 
 struct Finding {
   Weight weight = Weight::Remarks;

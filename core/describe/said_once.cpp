@@ -75,6 +75,7 @@ std::optional<Mend> merged(const Row& row, std::size_t place) {
   for (const Finding* finding : row) {
     const Mend& mend = finding->mends[place];
     says.push_back(&mend.says);
+    if (mend.computed != first.computed) return std::nullopt;
     if (!std::equal(mend.entries.begin(), mend.entries.end(), first.entries.begin(),
                     first.entries.end(),
                     [](const auto& a, const auto& b) { return a.first == b.first; })) {
@@ -83,7 +84,7 @@ std::optional<Mend> merged(const Row& row, std::size_t place) {
   }
   std::optional<Sentence> sentence = merged(says);
   if (!sentence) return std::nullopt;
-  Mend together{*std::move(sentence), {}};
+  Mend together{*std::move(sentence), {}, first.computed};
   for (std::size_t i = 0; i < first.entries.size(); ++i) {
     std::vector<std::string_view> texts;
     texts.reserve(row.size());

@@ -16,6 +16,7 @@ using describe::Reader;
 using describe::Rule;
 using describe::Speaker;
 using describe::takeAs;
+using describe::takeComputed;
 using describe::typedText;
 using describe::Weight;
 using units::Kind;
@@ -62,7 +63,7 @@ const Rule overTheEyes{
                     {&in::rodLength});
       if (!read.given(in::smallEndBore) || !read.given(in::bigEndEyeDiameter)) return;
       const double halves = (read(in::smallEndBore) + read(in::bigEndEyeDiameter)) / 2;
-      finding.mends.push_back(takeAs(in::rodLength, read(in::rodLength) - halves));
+      finding.mends.push_back(takeComputed(in::rodLength, read(in::rodLength) - halves));
     }};
 
 const Rule halfOfTheDonors{

@@ -176,6 +176,25 @@ TEST_F(EditDoor, AMendIsOneStep) {
   EXPECT_EQ(bore().text, "3");
 }
 
+TEST_F(EditDoor, AMendThatWorksOutItsNumberIsOfOriginComputed) {
+  typeBore(QStringLiteral("76 ± 0.01"));
+  describe::Entry from;
+  from.origin = Origin::Measured;
+  from.instrument = "bore gauge";
+  from.note = "cold";
+  document_.say(kTarget, in::bore, from);
+  describe::Mend mend = describe::takeAs(in::bore, 75.99e-3);
+  document_.take(kTarget, mend);
+  EXPECT_EQ(bore().origin, Origin::Measured) << "a slip put right";
+  EXPECT_EQ(bore().instrument, "bore gauge");
+  document_.undoStack().undo();
+  mend.computed = true;
+  document_.take(kTarget, mend);
+  EXPECT_EQ(bore().origin, Origin::Computed);
+  EXPECT_EQ(bore().instrument, "");
+  EXPECT_EQ(bore().note, "cold");
+}
+
 TEST_F(EditDoor, AnEngineIsAddedAsACopyUnderANameOfItsOwn) {
   typeBore(QStringLiteral("98"));
   const int added = document_.addEngine(model::Part::Variant, kTarget);

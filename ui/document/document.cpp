@@ -39,6 +39,17 @@ Entry typedOver(const Entry& before, const Input& input, const QString& text,
   return entry;
 }
 
+/// The same for a number that the workbench found.
+Entry computedOver(const Entry& before, const Input& input, const QString& text,
+                   const units::UnitGroup& group) {
+  Entry found = typedOver(before, input, text, group);
+  if (!found.known()) return found;
+  found.origin = Origin::Computed;
+  found.instrument.clear();
+  found.date.clear();
+  return found;
+}
+
 /// The entry with a ± behind its text, in the unit the text ends in.
 Entry withPlusMinus(const Entry& entry, const Input& input, double plusMinus,
                     const units::Style& style) {
@@ -152,20 +163,18 @@ void Document::say(int engine, const Input& input, const Entry& from) {
 }
 
 void Document::putComputed(int engine, const Input& input, const QString& text) {
-  Entry found = typedOver(entry(engine, input), input, text, taste_.style().group);
-  found.origin = Origin::Computed;
-  found.instrument.clear();
-  found.date.clear();
+  Entry found = computedOver(entry(engine, input), input, text, taste_.style().group);
   edit(subject(engine, input),
-       [&](Project& project) { project.engines[index(engine)].set(input, found); });
+       [&](Project& project) { project.engines[index(engine)].set(input, std::move(found)); });
 }
 
 void Document::take(int engine, const describe::Mend& mend) {
   if (mend.entries.empty()) return;
   edit(tr("mend of %1").arg(subject(engine, *mend.entries.front().first)), [&](Project& project) {
     Engine& mended = project.engines[index(engine)];
+    const auto over = mend.computed ? computedOver : typedOver;
     for (const auto& [input, text] : mend.entries) {
-      mended.set(*input, typedOver(mended[*input], *input, fromCore(text), taste_.style().group));
+      mended.set(*input, over(mended[*input], *input, fromCore(text), taste_.style().group));
     }
   });
 }
@@ -223,6 +232,7 @@ void Document::begin(Project project, const QString& path, const QString& shownN
   neverSaved_ = false;
   closeStep();
   undoStack_.clear();
+  Q_EMIT begun();
   replace(std::make_shared<const Project>(std::move(project)));
   keepRecovery();
   Q_EMIT fileChanged();

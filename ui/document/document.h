@@ -61,7 +61,7 @@ class Document final : public QObject {
   void say(int engine, const describe::Input& input, const describe::Entry& from);
   /// A number that the workbench found: like type(), but of origin computed, as a step of its own.
   void putComputed(int engine, const describe::Input& input, const QString& text);
-  /// Puts a finding's mend in, as one step.
+  /// Puts a finding's mend in, as one step; a number it worked out becomes of origin computed.
   void take(int engine, const describe::Mend& mend);
 
   int addEngine(model::Part part, int copyOf);  ///< copyOf -1: empty. Undoable. Returns its index.
@@ -94,6 +94,8 @@ class Document final : public QObject {
   const RecoveryFile& recoveryFile() const { return *recovery_; }
 
  Q_SIGNALS:
+  /// Another project opens, before projectChanged(): what a view remembers of the last one is void.
+  void begun();
   void projectChanged();  ///< the project and the assessment are new
   void fileChanged();     ///< path or modified mark
 
