@@ -112,7 +112,7 @@ const Result inletClosingTravel{
     .source = "plane geometry",
     .valid = "closing as read, at the lift entered with it",
     .value = [](Reader& read) {
-      if (read.choice<model::Cycle>(in::cycle) == model::Cycle::TwoStroke) {
+      if (model::twoStroke(read)) {
         return read.none("a two-stroke has no inlet valve; it is closed by its port");
       }
       return chamber::travelAtClosing(motion::mechanism(read), read(in::inletClosing));

@@ -13,6 +13,7 @@ namespace strokewright::compression {
 
 namespace in = model::in;
 using describe::Finding;
+using describe::fine;
 using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
@@ -25,8 +26,6 @@ using units::Kind;
 
 namespace {
 
-Quantity fine(double value) { return {Kind::FineLength, value}; }
-
 struct RatioRange {
   double least;
   double most;
@@ -37,10 +36,6 @@ RatioRange usualRatios(Reader& read) {
   return read.choice<model::Ignition>(in::ignition) == model::Ignition::Compression
              ? RatioRange{14.0, 23.0}
              : RatioRange{6.0, 20.0};
-}
-
-bool twoStroke(Reader& read) {
-  return read.given(in::cycle) && read.choice<model::Cycle>(in::cycle) == model::Cycle::TwoStroke;
 }
 
 /// Within twofold of the donor's: no factor of ten slipped.
@@ -175,7 +170,7 @@ const Rule closingWithoutLift{
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::inletClosing) || read.given(in::inletClosingLift)) return;
-      if (twoStroke(read)) return;
+      if (model::twoStroke(read)) return;
       speak.say(
           Weight::Objects,
           {"At which lift does the inlet close at {1}? At the seat and at {2} are some {3} "
@@ -190,7 +185,7 @@ const Rule twoStrokeValves{
     .source = "definition",
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
-      if (!twoStroke(read)) return;
+      if (!model::twoStroke(read)) return;
       for (const describe::Input* valve :
            {&in::inletClosing, &in::inletValveCount, &in::inletValveDiameter}) {
         if (!read.given(*valve)) continue;

@@ -1,5 +1,6 @@
 /// Layout and purpose.
 
+#include "core/describe/reader.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::model::in {
@@ -84,3 +85,9 @@ constinit const Input classLimit{
 };
 
 }  // namespace strokewright::model::in
+
+namespace strokewright::model {
+
+bool twoStroke(describe::Reader& read) { return read.choice<Cycle>(in::cycle) == Cycle::TwoStroke; }
+
+}  // namespace strokewright::model

@@ -20,7 +20,7 @@ constexpr double millimetreRpm(double factor) { return rpm(factor) / 1000.0; }
 
 /// [m/s] what an engine of this use stands for its life; common practice, no published source.
 double meanPistonSpeedLimitByUse(describe::Reader& read) {
-  if (read.choice<Cycle>(cycle) == Cycle::TwoStroke) return 20.0;
+  if (twoStroke(read)) return 20.0;
   switch (read.choice<Use>(use)) {
     case Use::Road:
     case Use::Trial:

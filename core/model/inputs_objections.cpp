@@ -13,7 +13,7 @@ namespace {
 /// [m] cold; common practice, no published source.
 double squishLeastByCycle(describe::Reader& read) {
   if (read.choice<Ignition>(ignition) == Ignition::Compression) return 0.7e-3;
-  return read.choice<Cycle>(cycle) == Cycle::TwoStroke ? 0.6e-3 : 0.8e-3;
+  return twoStroke(read) ? 0.6e-3 : 0.8e-3;
 }
 
 /// [m] common practice, no published source.
