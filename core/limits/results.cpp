@@ -1,8 +1,10 @@
 #include "core/limits/results.h"
 
+#include <algorithm>
 #include <array>
 
 #include "core/limits/ceilings.h"
+#include "core/limits/rev_lines.h"
 #include "core/masses/masses.h"
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
@@ -22,45 +24,42 @@ constexpr std::string_view kTension =
     "inertia alone, at top dead centre, closed throttle; gas load bends the pin instead";
 constexpr std::string_view kNoDonor = "no reference donor to compare with";
 
-/// The lines that may govern, in the order of the choices.
-constexpr std::array kLines = {&out::ceilingPistonSpeed, &out::ceilingRingFlutter,
-                               &out::ceilingRodTension, &out::ceilingBigEnd, &out::ceilingDonor};
-constexpr std::array kLineNames = {
-    Choice{"mean_piston_speed", "mean piston speed"}, Choice{"ring_flutter", "ring flutter"},
-    Choice{"rod_tension", "rod tension"}, Choice{"big_end_speed_factor", "big-end speed factor"},
-    Choice{"donors_proven_acceleration", "the donor's proven acceleration"}};
+/// The lines that may govern, as the choices of a result.
+constexpr auto kLineNames = [] {
+  std::array<Choice, kRevLines.size()> names;
+  std::ranges::transform(kRevLines, names.begin(), &RevLine::name);
+  return names;
+}();
 
 struct Lowest {
-  std::size_t line = kLines.size();
+  std::size_t line = kRevLines.size();
   double speed = 0.0;  ///< [rad/s]
-  bool found() const { return line < kLines.size(); }
+  bool found() const { return line < kRevLines.size(); }
 };
 
 /// Lowest of the lines that are known, over all cylinders, one line left out on request. With none
 /// known, all that apply are read, so that the result waits for what they wait for. A line that is
 /// refused refuses the result: without it the ceiling would only look higher.
-Lowest lowestLine(Reader& read, std::size_t leftOut = kLines.size()) {
+Lowest lowestLine(Reader& read, std::size_t leftOut = kRevLines.size()) {
   Lowest lowest;
-  for (std::size_t line = 0; line < kLines.size(); ++line) {
+  for (std::size_t line = 0; line < kRevLines.size(); ++line) {
     if (line == leftOut) continue;
-    if (read.refused(*kLines[line])) read.least(*kLines[line]);
-    if (!read.knownInAll(*kLines[line])) continue;
-    const double speed = read.least(*kLines[line]);
+    const describe::Result& ceiling = *kRevLines[line].ceiling;
+    if (read.refused(ceiling)) read.least(ceiling);
+    if (!read.knownInAll(ceiling)) continue;
+    const double speed = read.least(ceiling);
     if (!lowest.found() || speed < lowest.speed) lowest = {line, speed};
   }
   if (lowest.found()) return lowest;
-  for (std::size_t line = 0; line < kLines.size(); ++line) {
-    if (line != leftOut && read.applies(*kLines[line])) lowest = {line, read(*kLines[line])};
+  for (std::size_t line = 0; line < kRevLines.size(); ++line) {
+    const describe::Result& ceiling = *kRevLines[line].ceiling;
+    if (line != leftOut && read.applies(ceiling)) lowest = {line, read(ceiling)};
   }
   return lowest;
 }
 
 Lowest nextLine(Reader& read) {
   return lowestLine(read, static_cast<std::size_t>(read(out::governs)));
-}
-
-bool twoStroke(Reader& read) {
-  return read.choice<model::Cycle>(in::cycle) == model::Cycle::TwoStroke;
 }
 
 Breathing breathingOf(Reader& read) {
@@ -282,7 +281,7 @@ const Result breathingIndex{.key = "breathing_index",
                             .source = "Taylor vol. 1 ch. 6",
                             .valid = "four-stroke; a power ceiling, not a safety one",
                             .value = [](Reader& read) {
-                              if (limits::twoStroke(read))
+                              if (model::twoStroke(read))
                                 return read.none("a two-stroke breathes through ports");
                               return limits::breathingIndex(limits::breathingOf(read),
                                                             read(meanPistonSpeed));
@@ -297,7 +296,7 @@ const Result breathingSpeed{
     .source = "Taylor vol. 1 ch. 6",
     .valid = "four-stroke; a power ceiling, not a safety one",
     .value = [](Reader& read) {
-      if (limits::twoStroke(read)) return read.none("a two-stroke breathes through ports");
+      if (model::twoStroke(read)) return read.none("a two-stroke breathes through ports");
       return limits::pistonSpeedCeiling({.trueStroke = read(trueStroke),
                                          .meanPistonSpeed = limits::pistonSpeedAtBreathingIndex(
                                              limits::breathingOf(read), read(in::breathingLimit))});

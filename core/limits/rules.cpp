@@ -5,6 +5,7 @@
 
 #include "core/describe/common_practice.h"
 #include "core/limits/results.h"
+#include "core/limits/rev_lines.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
@@ -12,12 +13,12 @@ namespace strokewright::limits {
 
 namespace in = model::in;
 using describe::Finding;
+using describe::fine;
 using describe::Input;
 using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
-using describe::Result;
 using describe::Rule;
 using describe::Speaker;
 using describe::takeAs;
@@ -27,20 +28,13 @@ using units::Kind;
 namespace {
 
 Quantity speed(double value) { return {Kind::Speed, value}; }
-Quantity fine(double value) { return {Kind::FineLength, value}; }
 
-/// "ring flutter": the words of the line that governs.
-std::string governing(Reader& read) {
-  return std::string(out::governs.choices[static_cast<std::size_t>(read(out::governs))].label);
+/// The line that governs.
+const RevLine& governing(Reader& read) {
+  return kRevLines[static_cast<std::size_t>(read(out::governs))];
 }
 
-/// The entry that sets the line that governs; nullptr: the donor's.
-const Input* governingEntry(Reader& read) {
-  static constexpr std::array<const Input*, 5> kEntries = {&in::meanPistonSpeedLimit,
-                                                           &in::ringWidth, &in::rodLeastSection,
-                                                           &in::bigEndPinDiameter, nullptr};
-  return kEntries[static_cast<std::size_t>(read(out::governs))];
-}
+std::string named(const RevLine& line) { return std::string(line.name.label); }
 
 const Rule wantedOverCeiling{
     .key = "speed_over_ceiling",
@@ -50,20 +44,20 @@ const Rule wantedOverCeiling{
       const double wanted = read(in::wantedSpeed);
       const double ceiling = read(out::revCeiling);
       if (wanted <= ceiling) return;
-      const Input* entry = governingEntry(read);
+      const RevLine& line = governing(read);
       std::vector<const Input*> about = {&in::wantedSpeed};
-      if (entry != nullptr) about.push_back(entry);
-      if (entry != &in::ringWidth) {
+      if (!line.donors) about.push_back(line.entry);
+      if (line.entry != &in::ringWidth) {
         speak.say(
             Weight::Objects,
-            {"{1} wanted; {2} stops it at {3}.", {speed(wanted), governing(read), speed(ceiling)}},
+            {"{1} wanted; {2} stops it at {3}.", {speed(wanted), named(line), speed(ceiling)}},
             std::move(about));
         return;
       }
       Finding& finding =
           speak.say(Weight::Objects,
                     {"{1} wanted; {2} stops it at {4} with the {3} ring.",
-                     {speed(wanted), governing(read), fine(read(in::ringWidth)), speed(ceiling)}},
+                     {speed(wanted), named(line), fine(read(in::ringWidth)), speed(ceiling)}},
                     std::move(about));
       if (!read.isDonor() && read.donorGiven(in::ringWidth) &&
           read.donorKnown(out::ceilingRingFlutter)) {
@@ -83,7 +77,7 @@ const Rule provenOverCeiling{
           Weight::Remarks,
           {"It has held {1}, above its own line of {2} at {3}: that limit is common practice, "
            "this engine lived above it.",
-           {speed(proven), governing(read), speed(ceiling)}},
+           {speed(proven), named(governing(read)), speed(ceiling)}},
           {&in::provenSpeed});
     }};
 
@@ -93,28 +87,17 @@ const Rule lineMissing{
     .source = "each line names its own",
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.known(out::revCeiling) || !read.known(out::trueStroke)) return;
-      struct Line {
-        const Result* result;
-        const Input* opener;
-      };
-      static constexpr std::array kLines = {Line{&out::ceilingPistonSpeed, &in::use},
-                                            Line{&out::ceilingRingFlutter, &in::ringWidth},
-                                            Line{&out::ceilingRodTension, &in::rodLeastSection},
-                                            Line{&out::ceilingBigEnd, &in::bigEndPinDiameter}};
-      for (const Line& line : kLines) {
-        if (read.known(*line.result) || !read.applies(*line.result)) continue;
-        speak.say(
-            Weight::Remarks,
-            {"The {1} is not known: the rev ceiling may be lower than it looks.", {line.result}},
-            {line.opener});
+      for (const RevLine& line : kRevLines) {
+        if (read.known(*line.ceiling) || !read.applies(*line.ceiling)) continue;
+        if (line.donors && read.donorGiven(*line.entry)) continue;  // the rest waits in the donor
+        speak.say(Weight::Remarks,
+                  {line.donors
+                       ? "The donor's {2} is not known, so neither is the {1}: the rev ceiling may "
+                         "be lower than it looks."
+                       : "The {1} is not known: the rev ceiling may be lower than it looks.",
+                   {line.ceiling, line.entry}},
+                  {line.entry});
       }
-      if (read.known(out::ceilingDonor) || !read.applies(out::ceilingDonor)) return;
-      if (read.donorGiven(in::provenSpeed)) return;  // what else is missing waits in the donor
-      speak.say(Weight::Remarks,
-                {"The donor's speed proven is not known, so neither is the {1}: the rev ceiling "
-                 "may be lower than it looks.",
-                 {&out::ceilingDonor}},
-                {&in::provenSpeed});
     }};
 
 /// The rods are the donor's own, as far as the entries tell: one of another length, weight or
