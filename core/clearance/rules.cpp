@@ -10,6 +10,7 @@ namespace strokewright::clearance {
 
 namespace in = model::in;
 using describe::Finding;
+using describe::fine;
 using describe::Input;
 using describe::kPractice;
 using describe::Per;
@@ -17,14 +18,12 @@ using describe::Quantity;
 using describe::Reader;
 using describe::Rule;
 using describe::Speaker;
-using describe::takeAs;
+using describe::takeComputed;
 using describe::typedText;
 using describe::Weight;
 using units::Kind;
 
 namespace {
-
-Quantity fine(double value) { return {Kind::FineLength, value}; }
 
 /// A pin held by the rod itself is shrunk or pressed in, a little larger than its hole.
 double shrinkage(Reader& read) {
@@ -235,7 +234,7 @@ const Rule linerBottomCopied{
           {&in::linerBottomHeight, &in::spacer});
       finding.hint = {"The liner's length instead of this height follows every spacer.", {}};
       if (read.entry(in::linerBottomHeight)->values.size() > 1) return;
-      finding.mends.push_back(takeAs(in::linerBottomHeight, height + moved));
+      finding.mends.push_back(takeComputed(in::linerBottomHeight, height + moved));
     }};
 
 }  // namespace

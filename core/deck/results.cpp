@@ -4,7 +4,6 @@
 
 #include "core/chamber/chamber.h"
 #include "core/chamber/results.h"
-#include "core/deck/stack.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
@@ -21,12 +20,6 @@ namespace {
 constexpr std::string_view kStack = "plane geometry: a sum of lengths, each with sensitivity ±1";
 constexpr std::string_view kRigid =
     "cold, clamped, metal parts; soft gaskets only where the thickness was measured at full torque";
-
-Head headOf(Reader& read) {
-  return {.gasket = read(in::headGasket),
-          .recess = read(in::headRecess),
-          .crownRise = read(in::crownRise)};
-}
 
 /// The deck clearance that gives what is wanted of the deck.
 double wantedClearance(Reader& read) {
@@ -47,6 +40,12 @@ double wantedClearance(Reader& read) {
 }
 
 }  // namespace
+
+Head headOf(Reader& read) {
+  return {.gasket = read(in::headGasket),
+          .recess = read(in::headRecess),
+          .crownRise = read(in::crownRise)};
+}
 
 }  // namespace strokewright::deck
 

@@ -3,6 +3,7 @@
 
 #include <span>
 
+#include "core/deck/stack.h"
 #include "core/describe/finding.h"
 #include "core/describe/result.h"
 
@@ -19,5 +20,8 @@ namespace strokewright::deck {
 
 std::span<const describe::Result* const> results();
 std::span<const describe::Rule* const> rules();
+
+/// What lies between deck and squish face in this cylinder, as entered.
+Head headOf(describe::Reader& read);
 
 }  // namespace strokewright::deck

@@ -3,7 +3,6 @@
 #include <cmath>
 
 #include "core/deck/results.h"
-#include "core/deck/stack.h"
 #include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
@@ -13,14 +12,18 @@ namespace strokewright::deck {
 namespace in = model::in;
 using describe::Entry;
 using describe::Finding;
+using describe::fine;
 using describe::Input;
 using describe::kPractice;
+using describe::Mend;
 using describe::Per;
 using describe::Quantity;
 using describe::Reader;
 using describe::Rule;
 using describe::Speaker;
 using describe::takeAs;
+using describe::takeComputed;
+using describe::typedText;
 using describe::Weight;
 using units::Kind;
 
@@ -28,8 +31,6 @@ namespace {
 
 constexpr double kRounding = 1e-9;  // [m] below any instrument
 constexpr std::string_view kStack = "plane geometry: a sum of lengths";
-
-Quantity fine(double value) { return {Kind::FineLength, value}; }
 
 std::vector<const Input*> stackEntries() {
   return {&in::headGasket, &in::spacer, &in::compressionHeight, &in::seatHeight, &in::deckHeight};
@@ -67,24 +68,33 @@ const Rule squishCloses{
       }
     }};
 
+/// What practice asks of the gap cold is meant of the gap itself: only the ± under it is remarked.
 const Rule squishRange{
     .key = "squish_range",
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       const double gap = read(out::squishGap);
-      if (gap - read.worst(out::squishGap) <= 0.0) return;
+      const double worst = gap - read.worst(out::squishGap);
+      if (worst <= 0.0) return;  // its own rule says so
       const double least = read(in::squishLeast);
       const double most = read(in::squishMost);
       if (gap < least - kRounding) {
         speak.say(Weight::Objects,
-                  {"A {1} of {2} cold is less than {3}: hot and at over-rev it closes further.",
-                   {gapName(read), fine(gap), fine(least)}},
+                  {"A {1} of {2} cold, {3} at worst case, is less than {4}: hot and at over-rev it "
+                   "closes further.",
+                   {gapName(read), fine(gap), fine(worst), fine(least)}},
                   stackEntries());
       } else if (gap > most + kRounding) {
         speak.say(Weight::Objects,
                   {"A {1} of {2} is more than {3}: it squeezes little; a spark engine may knock.",
                    {gapName(read), fine(gap), fine(most)}},
+                  stackEntries());
+      } else if (worst < least - kRounding && !read.isDonor()) {
+        speak.say(Weight::Remarks,
+                  {"The {1} is {2}, but {3} at worst case, under {4}: prove it with wire at the "
+                   "trial assembly.",
+                   {gapName(read), fine(gap), fine(worst), fine(least)}},
                   stackEntries());
       }
     }};
@@ -105,6 +115,14 @@ const Rule spacerSign{
       finding.mends.push_back(takeAs(in::spacer, -entered));
     }};
 
+/// No plate, and another part that makes up for it, to 0.01 mm.
+Mend withoutSpacer(std::string_view pattern, const Input& part, double value) {
+  const double length = std::round(value * 1e5) / 1e5;
+  return {.says = {pattern, {Quantity{part.kind, length}}},
+          .entries = {{&part, typedText(part, length)}, {&in::spacer, typedText(in::spacer, 0.0)}},
+          .computed = true};
+}
+
 /// The spacer that counts: as entered, or to make while none is entered.
 const Rule spacerThickness{
     .key = "spacer_thickness",
@@ -120,10 +138,12 @@ const Rule spacerThickness{
             {"A spacer of {1} is a shim or a thicker gasket, not a plate: plates begin at {2}.",
              {fine(spacer), fine(least)}},
             {&in::spacer, &in::baseGasket});
-        if (!read.given(in::baseGasket)) return;
+        if (read.isDonor() || !read.given(in::baseGasket)) return;
         const double gasket = read(in::baseGasket);
         finding.hint = {"A base gasket of {1} instead of {2} does the same.",
                         {fine(gasket + spacer), fine(gasket)}};
+        finding.mends.push_back(withoutSpacer("Take a base gasket of {1} and no plate",
+                                              in::baseGasket, gasket + spacer));
       } else if (spacer > most + kRounding) {
         speak.say(Weight::Objects,
                   {"A spacer of {1}, over {2}: think of a longer barrel or rod; spigot, studs and "
@@ -143,11 +163,14 @@ const Rule skim{
       const motion::SliderCrank crank = motion::mechanism(read);
       const double top = motion::topPinHeight(crank) - spacer;
       const double rod = std::hypot(top, crank.offset) - crank.crankRadius;
-      speak.say(Weight::Remarks,
-                {"The spacer is {1}: take {2} off the barrel foot or the deck, or fit a rod of {3} "
-                 "and no plate.",
-                 {fine(spacer), fine(-spacer), Quantity{Kind::Length, rod}}},
-                {&in::spacer, &in::rodLength});
+      Finding& finding = speak.say(
+          Weight::Remarks,
+          {"The spacer is {1}: take {2} off the barrel foot or the deck, or fit a rod of {3} "
+           "and no plate.",
+           {fine(spacer), fine(-spacer), Quantity{Kind::Length, rod}}},
+          {&in::spacer, &in::rodLength});
+      if (read.isDonor()) return;
+      finding.mends.push_back(withoutSpacer("Fit a rod of {1} and no plate", in::rodLength, rod));
     }};
 
 const Rule gasketOverSquish{
@@ -157,9 +180,7 @@ const Rule gasketOverSquish{
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::wantedSquish)) return;
       const double wanted = read(in::wantedSquish);
-      const Head head{.gasket = read(in::headGasket),
-                      .recess = read(in::headRecess),
-                      .crownRise = read(in::crownRise)};
+      const Head head = headOf(read);
       const double proud = -deckClearanceForSquish(wanted, head);
       if (proud <= kRounding) return;
       Finding& finding = speak.say(
@@ -196,7 +217,7 @@ const Rule rodOverTheEyes{
                "eyes? Between centres it is half of each eye less.",
                {Quantity{Kind::Ratio, read(out::rodRatio)}, fine(proud)}},
               {&in::rodLength})
-          .mends.push_back(takeAs(in::rodLength, read(in::rodLength) - halves));
+          .mends.push_back(takeComputed(in::rodLength, read(in::rodLength) - halves));
     }};
 
 /// A compression height taken to the edge of the pin is too small by half of it.
@@ -216,7 +237,8 @@ const Rule pinEdge{
                 "height measured to the pin's edge?",
                 {fine(low), Quantity{Kind::Length, pin}}},
                {&in::compressionHeight})
-          .mends.push_back(takeAs(in::compressionHeight, read(in::compressionHeight) + pin / 2));
+          .mends.push_back(
+              takeComputed(in::compressionHeight, read(in::compressionHeight) + pin / 2));
     }};
 
 /// Pistons, gaskets and heads change in a conversion; where the heights are the donor's, a deck
@@ -239,7 +261,7 @@ const Rule spacerTwice{
                 "spacer already? Then it counts twice.",
                 {Quantity{Kind::Length, height}, fine(spacer)}},
                {&in::deckHeight, &in::spacer})
-          .mends.push_back(takeAs(in::deckHeight, height - spacer));
+          .mends.push_back(takeComputed(in::deckHeight, height - spacer));
     }};
 
 /// What a packet or a catalogue gives is not yet clamped.
@@ -314,11 +336,11 @@ const Rule twoRoutes{
       if (spacer != 0.0 && std::abs(direct - stack - spacer) <= joint + kRounding) {
         finding.hint = {"Does the direct height hold the spacer of {1}? Then it counts twice.",
                         {fine(spacer)}};
-        finding.mends.push_back(takeAs(in::deckHeight, direct - spacer));
+        finding.mends.push_back(takeComputed(in::deckHeight, direct - spacer));
       } else if (direct - stack >= kLeastHalfMandrel && direct - stack <= kMostHalfMandrel) {
         finding.hint = {"Half of a {1} mandrel left out of the seat?",
                         {Quantity{Kind::Length, 2 * apart}}};
-        finding.mends.push_back(takeAs(in::seatHeight, read(in::seatHeight) + apart));
+        finding.mends.push_back(takeComputed(in::seatHeight, read(in::seatHeight) + apart));
       }
     }};
 

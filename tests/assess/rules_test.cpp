@@ -437,14 +437,16 @@ INSTANTIATE_TEST_SUITE_P(
             .weight = Weight::Remarks,
             .rule = "skim",
             .about = "spacer_m",
-            .says = {"−1.35 mm", "barrel foot", "deck", "127.85 mm"}},
+            .says = {"−1.35 mm", "barrel foot", "deck", "127.85 mm"},
+            .offers = {{"rod_length_m", {127.85 * mm}}, {"spacer_m", {0.0}}}},
         Row{.name = "SpacerTooThinToBeAPlate",
             .sample = kTansy,
             .typed = {{"spacer_m", "0.15"}},
             .weight = Weight::Objects,
             .rule = "spacer_thickness",
             .about = "spacer_m",
-            .says = {"0.15 mm", "not a plate", "0.80 mm", "0.40 mm instead of 0.25 mm"}},
+            .says = {"0.15 mm", "not a plate", "0.80 mm", "0.40 mm instead of 0.25 mm"},
+            .offers = {{"base_gasket_m", {0.40 * mm}}, {"spacer_m", {0.0}}}},
         Row{.name = "SpacerTooThick",
             .sample = kBurdock,
             .typed = {{"spacer_m", "14 mm"}},
@@ -537,7 +539,14 @@ INSTANTIATE_TEST_SUITE_P(
             .weight = Weight::Objects,
             .rule = "squish_range",
             .about = "head_gasket_m",
-            .says = {"0.60 mm", "0.80 mm"}},
+            .says = {"0.60 mm", "0.45 mm at worst case", "0.80 mm"}},
+        Row{.name = "SquishTightAtWorstCase",
+            .sample = kTansy,
+            .typed = {{"spacer_m", "-1.35 ± 0.01"}},
+            .weight = Weight::Remarks,
+            .rule = "squish_range",
+            .about = "head_gasket_m",
+            .says = {"0.90 mm", "0.75 mm at worst case", "under 0.80 mm", "wire"}},
         Row{.name = "SeatsApart",
             .sample = kBurdock,
             .typed = {{"seat_height_m", "98.12; 98.20; 98.29"}},
@@ -1174,6 +1183,13 @@ INSTANTIATE_TEST_SUITE_P(
             .rule = "limit_line_waits",
             .about = "ring_width_m",
             .says = {"ring flutter", "lower than it looks"}},
+        Row{.name = "CeilingWithItsUseUnsaid",
+            .sample = kTansy,
+            .typed = {{"use", ""}, {"mean_piston_speed_limit_m_s", ""}},
+            .weight = Weight::Remarks,
+            .rule = "limit_line_waits",
+            .about = "mean_piston_speed_limit_m_s",
+            .says = {"mean piston speed", "lower than it looks"}},
         Row{.name = "SevenCylinders",
             .sample = kTansy,
             .typed = {{"cylinder_count", "7"}},
@@ -1230,6 +1246,15 @@ INSTANTIATE_TEST_SUITE_P(
               kTansy,
               {{"head_gasket_m", "1.2"}, {"crown_rise_m", "0.3"}},
               "gasket_over_squish"},
+        Sound{"SquishHeldByItsPlusMinus",
+              kTansy,
+              {{"wanted_squish_m", "1.0"}, {"spacer_m", ""}},
+              "squish_range"},
+        Sound{"DonorsSquishTightAtWorstCase",
+              kTansy,
+              {{"head_gasket_m", "0.80 ± 0.30"}},
+              "squish_range",
+              0},
         Sound{"PinShrunkIn",
               kTansy,
               {{"gudgeon_pin_diameter_m", "18.04"}, {"small_end_kind", "pin_in_rod"}},
@@ -1301,6 +1326,19 @@ TEST(AMend, ScalesThePlusMinusWithTheUnitThatWasMeant) {
   EXPECT_EQ(finding->mends.front().entries.front().second, "2.9920 in ± 0.0010 in");
 }
 
+TEST(AMend, SaysWhetherItsNumberIsWorkedOut) {
+  model::Project project = sample(kTansy);
+  type(project.engines[1], "rod_length_m", "153.5");
+  type(project.engines[1], "bore_m", "2.992");
+  const Assessment assessment(project);
+  const Finding* eyes = findingOf(assessment, 1, "crown_proud_by_the_eyes");
+  ASSERT_NE(eyes, nullptr);
+  EXPECT_TRUE(eyes->mends.front().computed);
+  const Finding* inches = findingOf(assessment, 1, "unusual", "bore_m");
+  ASSERT_NE(inches, nullptr);
+  EXPECT_FALSE(inches->mends.front().computed);
+}
+
 TEST(AMend, LeavesTheOtherCylindersAlone) {
   model::Project project = sample(kBurdock);
   type(project.engines[1], "throw_m", "33; 66; 33.1 ± 0.01");
@@ -1316,8 +1354,9 @@ TEST(ASlip, IsNotRepeatedByAllThatFollowsFromIt) {
   model::Project project = sample(kTansy);
   type(project.engines[1], "bore_m", "2.992");
   type(project.engines[1], "wanted_speed_rad_s", "7000");
-  EXPECT_THAT(rulesThatSpeak(Assessment(project), 1),
-              testing::UnorderedElementsAre("unusual", "skim", "skirt_out_of_liner"));
+  EXPECT_THAT(
+      rulesThatSpeak(Assessment(project), 1),
+      testing::UnorderedElementsAre("unusual", "skim", "skirt_out_of_liner", "squish_range"));
 }
 
 TEST(ARefusal, IsSaidOnceThoughManyResultsRestOnIt) {
