@@ -13,6 +13,7 @@ import timeit
 
 import numpy as np
 
+import choice_numpy
 import spread_numpy
 
 R, L, E, SPEED = 0.037, 0.1265, 0.0005, 890.0
@@ -147,7 +148,8 @@ def main():
     with open(sys.argv[1]) as file:
         runs = [b for b in json.load(file)["benchmarks"] if b["run_type"] == "iteration"]
     print(f"{'':44}{'core':>11}{'NumPy':>11}{'ratio':>9}{'best NumPy':>12}{'ratio':>7}")
-    for job in (Curves(), Maps(), spread_numpy.Sampled(), spread_numpy.Exact()):
+    for job in (Curves(), Maps(), choice_numpy.Choice(), spread_numpy.Sampled(),
+                spread_numpy.Exact()):
         mine = [run for run in runs if run["name"].split("/")[0] == job.name]
         unit = {"ns": 1e-3, "us": 1.0}[mine[0]["time_unit"]]
         core = min(run["cpu_time"] for run in mine) * unit

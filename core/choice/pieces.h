@@ -1,0 +1,173 @@
+#pragma once
+/// Inside the room: the question in whole nanometres, and how a stack is measured and ranked.
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <limits>
+#include <span>
+#include <vector>
+
+#include "core/choice/choice.h"
+
+namespace strokewright::choice {
+
+/// [nm]; limits on the inputs keep every sum far from overflow.
+using Nm = std::int32_t;
+
+constexpr double metres(double length) { return length / 1e9; }
+
+/// What can take one place in a set: no plate or one, none to two base gaskets, one head gasket.
+struct Piece {
+  std::array<int, 2> parts{kNone, kNone};  ///< places on the shelf
+  int count = 0;                           ///< of parts
+  Nm thickness = 0;
+  Nm plusMinus = 0;
+  double volume = 0.0;  ///< [m3] inside a head gasket
+};
+
+/// One cylinder and its limits.
+struct Bare {
+  Nm deckClearance = 0;
+  Nm squish = 0;  ///< gap with nothing chosen
+  Nm worst = 0;
+  double area = 0.0;          ///< [m3/nm]
+  double sweptVolume = 0.0;   ///< [m3]
+  double otherVolumes = 0.0;  ///< [m3]
+
+  /// How fast the ratio falls with what lies under the barrel [1/nm].
+  double ratioFall(double ratio) const {
+    return (ratio - 1.0) * (ratio - 1.0) * area / sweptVolume;
+  }
+
+  /// Never rises with what lies under the barrel, not by a last digit either; infinite where no
+  /// room is left.
+  double ratio(Nm underBarrel, double gasketVolume) const {
+    const double clearance = otherVolumes + gasketVolume + area * (deckClearance + underBarrel);
+    if (!(clearance > 0.0)) return std::numeric_limits<double>::infinity();
+    return 1.0 + sweptVolume / clearance;
+  }
+};
+
+/// What a set gives in its cylinder.
+struct Measure {
+  Nm squish = 0;
+  Nm squishAtWorst = 0;
+  double ratio = 0.0;
+};
+
+/// From least to greatest of what cylinders give.
+struct Reach {
+  Nm squishLeast = std::numeric_limits<Nm>::max();
+  Nm squishMost = std::numeric_limits<Nm>::lowest();
+  double ratioLeast = std::numeric_limits<double>::infinity();
+  double ratioMost = -std::numeric_limits<double>::infinity();
+
+  void take(Nm squish, double ratio) {
+    squishLeast = std::min(squishLeast, squish);
+    squishMost = std::max(squishMost, squish);
+    ratioLeast = std::min(ratioLeast, ratio);
+    ratioMost = std::max(ratioMost, ratio);
+  }
+  Nm squishSpread() const { return squishMost - squishLeast; }
+  double ratioSpread() const { return ratioMost > ratioLeast ? ratioMost - ratioLeast : 0.0; }
+};
+
+Reach reachOf(std::span<const Measure> measures);
+
+/// The question, checked and in whole numbers.
+struct Pieces {
+  /// @throws describe::Refusal as choose()
+  explicit Pieces(const Question& question);
+
+  Wants wants;
+  Nm squishWanted = 0;
+  Nm squishLeast = 0;
+  Nm squishMost = 0;
+  Nm leastAtWorst = 0;
+  Nm squishSpread = 0;
+  std::vector<Piece> plates;  ///< "none" among them where that is allowed
+  std::vector<Piece> baseSets;
+  std::vector<Piece> headGaskets;
+  std::vector<Bare> cylinders;
+  std::vector<int> quantities;  ///< of each part on the shelf
+
+  bool sortsByNearness() const {
+    return wants.sortBy == SortBy::SquishNearness || wants.sortBy == SortBy::RatioNearness;
+  }
+  bool sortsBySquish() const {
+    return wants.sortBy == SortBy::SquishNearness || wants.sortBy == SortBy::SquishSpread;
+  }
+  /// What one cylinder adds to the key where nearness sorts.
+  double share(Nm squish, double ratio) const;
+  /// What the stacks are sorted by.
+  double key(std::span<const Measure> measures) const;
+  /// The key as Stack::rank.
+  double rank(double key) const;
+};
+
+Piece plateOf(const std::vector<Part>& shelf, int plate);
+Piece baseSetOf(const std::vector<Part>& shelf, const std::array<int, 2>& gaskets);
+Piece headGasketOf(const std::vector<Part>& shelf, int gasket);
+
+/// By the order of the shelf, none first.
+bool operator<(const Set& one, const Set& other);
+
+Set setOf(const Piece& plate, const Piece& baseSet, const Piece& headGasket);
+Measure measureOf(const Bare& cylinder, const Piece& plate, const Piece& baseSet,
+                  const Piece& headGasket);
+
+/// First of the reasons that a cylinder has by itself; Reason::Beaten for none.
+Reason ownReason(const Pieces& pieces, const Measure& measure);
+
+/// How many of each part on the shelf a stack needs.
+std::vector<int> needs(const Pieces& pieces, std::span<const Set> sets);
+
+/// Loss without its numbers; Reason::Beaten where all limits are met.
+struct Verdict {
+  Reason reason = Reason::Beaten;
+  int cylinder = kNone;
+  int part = kNone;
+};
+Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
+                  std::span<const Measure> measures);
+
+/// A stack within all limits, in the order of the list.
+struct Candidate {
+  double key = 0.0;
+  int parts = 0;
+  int differentParts = 0;
+  std::vector<Set> sets;
+
+  bool operator<(const Candidate& other) const;
+};
+
+/// Counts the parts of a stack.
+Candidate candidateOf(const Pieces& pieces, double key, std::vector<Set> sets);
+
+/// The best so far.
+class BestList {
+ public:
+  /// No stack with a greater key comes onto the list.
+  double worstKey() const {
+    return full() ? candidates_.back().key : std::numeric_limits<double>::infinity();
+  }
+  /// Whether a stack with no less than these could come onto the list.
+  bool mayTake(double key, int parts, int differentParts) const;
+  void offer(Candidate candidate);
+  const std::vector<Candidate>& candidates() const { return candidates_; }
+
+ private:
+  bool full() const { return candidates_.size() == kBestCount; }
+
+  std::vector<Candidate> candidates_;
+};
+
+/// A stack in SI; what its sets measure is added to the measures.
+Stack stackOf(const Question& question, const Pieces& pieces, const std::vector<Set>& sets,
+              std::vector<Measure>& measures);
+
+/// The list in SI.
+std::vector<Stack> stacksOf(const Question& question, const Pieces& pieces, const BestList& best);
+
+}  // namespace strokewright::choice
