@@ -77,7 +77,7 @@ const std::vector<Command>& commands() {
        [](const Call& call) { return quantities(call.arguments, call.out); }},
       {"solve",
        {kFile},
-       {kWant, kBy, kEngine, kSet},
+       {kJson, kWant, kBy, kEngine, kSet},
        "what one entry would have to be for a result to be as wanted",
        [](const Call& call) { return solve(call.arguments, call.out, call.err); }},
       {"sheet",

@@ -1,9 +1,14 @@
+#include <algorithm>
+#include <optional>
 #include <ostream>
+#include <vector>
 
 #include "app/commands.h"
+#include "app/joined.h"
 #include "app/opened_project.h"
 #include "app/telling.h"
 #include "core/describe/wording.h"
+#include "core/storage/json_tree.h"
 #include "core/units/parse.h"
 
 namespace strokewright::app {
@@ -16,6 +21,7 @@ using describe::Quantity;
 using describe::Result;
 using describe::Sentence;
 using describe::State;
+using storage::Node;
 
 struct Question {
   int engine = 0;
@@ -55,13 +61,46 @@ class Answer {
       : assessment_(assessment),
         question_(question),
         cylinder_(std::max(cylinder, 0)),
+        byCylinder_(question.by.list ? cylinder : -1),
         solution_(assess::solve(assessment.evaluation(), question.engine, question.result,
-                                cylinder_, question.wanted, question.by,
-                                question.by.list ? cylinder : -1)) {}
+                                cylinder_, question.wanted, question.by, byCylinder_)) {}
 
   bool solved() const { return solution_.value.has_value(); }
 
   std::string sentence() const {
+    const std::optional<std::string> more = follows();
+    return more ? joined({found(), " ", *more}) : found();
+  }
+
+  /// @param number of the cylinder, where several differ
+  Node node(std::optional<int> number) const {
+    Node node = Node::object();
+    if (number) node.children.push_back(Node::of(*number, "cylinder"));
+    node.children.push_back(solved() ? Node::of(*solution_.value, "value") : nothing("value"));
+    const bool tried = solved() || before().state == State::Value;
+    node.children.push_back(tried ? Node::of(solution_.nearest, "nearest") : nothing("nearest"));
+    node.children.push_back(tried ? Node::of(solution_.reached, "reached") : nothing("reached"));
+    node.children.push_back(Node::of(found(), "says"));
+    if (const auto more = follows()) node.children.push_back(Node::of(*more, "follows"));
+    return node;
+  }
+
+ private:
+  static Node nothing(std::string_view key) {
+    Node node;
+    node.key = key;
+    return node;
+  }
+
+  std::optional<std::string> follows() const {
+    const std::optional<Sentence> more =
+        assess::whatFollows(assessment_.evaluation(), question_.engine, question_.result, cylinder_,
+                            solution_, question_.by, byCylinder_);
+    if (!more) return std::nullopt;
+    return word(*more, kBench);
+  }
+
+  std::string found() const {
     if (solved()) return wordSolved();
     if (before().state != State::Value) {
       return word(
@@ -74,6 +113,11 @@ class Answer {
                            {&question_.result, &question_.by}},
                   kBench);
     }
+    if (solution_.still) {
+      return word(Sentence{"The {2} stays at {3}, whatever the {1}.",
+                           {&question_.by, &question_.result, result(solution_.reached)}},
+                  kBench);
+    }
     return word(Sentence{"Nothing within the limits of the {1} makes the {2} {3}: the nearest is "
                          "{4}, where it is {5}.",
                          {&question_.by, &question_.result, result(question_.wanted),
@@ -81,7 +125,6 @@ class Answer {
                 kBench);
   }
 
- private:
   const Cell& before() const { return assessment_(question_.engine, question_.result, cylinder_); }
   Quantity input(double value) const { return {question_.by.kind, value}; }
   Quantity result(double value) const {
@@ -94,10 +137,12 @@ class Answer {
         "With {2} for the {1}, the {3} is {4}.",
         {&question_.by, input(*solution_.value), &question_.result, result(solution_.reached)}};
     const bool stands = evaluation.inputStands(question_.engine, question_.by, cylinder_);
-    if (stands && before().state == State::Value) {
+    const double now = evaluation.inputValue(question_.engine, question_.by, cylinder_);
+    if (stands && *solution_.value == now) {
+      says.pattern = "The {3} is {4} already, with {2} for the {1}.";
+    } else if (stands && before().state == State::Value) {
       says.pattern = "With {2} instead of {5} for the {1}, the {3} is {4} instead of {6}.";
-      says.arguments.emplace_back(
-          input(evaluation.inputValue(question_.engine, question_.by, cylinder_)));
+      says.arguments.emplace_back(input(now));
       says.arguments.emplace_back(result(before().value));
     }
     return word(says, kBench);
@@ -105,9 +150,26 @@ class Answer {
 
   Assessment& assessment_;
   const Question& question_;
-  int cylinder_;
+  int cylinder_;    ///< of the result
+  int byCylinder_;  ///< of the entry, -1: in all of them
   assess::Solution solution_;
 };
+
+std::string json(const Question& question, const std::vector<Answer>& answers) {
+  Node root = Node::object();
+  root.children = {Node::of(question.result.key, "result"),
+                   Node::of(units::siName(question.result.kind), "result_unit"),
+                   Node::of(question.wanted, "wanted"), Node::of(question.by.key, "by"),
+                   Node::of(units::siName(question.by.kind), "by_unit")};
+  Node& list = root.children.emplace_back(Node::list("answers"));
+  for (const Answer& answer : answers) {
+    const bool several = answers.size() > 1;
+    const int number = static_cast<int>(list.children.size()) + 1;
+    list.children.push_back(answer.node(several ? std::optional(number) : std::nullopt));
+  }
+  constexpr int kOneLineForEachAnswer = 2;
+  return storage::jsonText(root, kOneLineForEachAnswer);
+}
 
 bool sameInAll(const Assessment& assessment, const Question& question) {
   if (cellsOf(assessment, question.engine, question.result) == 1) return true;
@@ -127,19 +189,22 @@ int solve(const Arguments& arguments, std::ostream& out, std::ostream& err) {
                           .wanted = wantedOf(result, want.text),
                           .by = measurable(inputOf(*arguments.text("--by")))};
   Assessment assessment(opened.project);
-  out << heading(assessment, question.engine) << '\n';
-  if (sameInAll(assessment, question)) {
-    const Answer answer(assessment, question, -1);
-    out << "  " << answer.sentence() << '\n';
-    return answer.solved() ? 0 : 1;
+  const bool alike = sameInAll(assessment, question);
+  std::vector<Answer> answers;
+  for (int i = 0; i < (alike ? 1 : cellsOf(assessment, question.engine, result)); ++i) {
+    answers.emplace_back(assessment, question, alike ? -1 : i);
   }
-  int status = 0;
-  for (int i = 0; i < cellsOf(assessment, question.engine, result); ++i) {
-    const Answer answer(assessment, question, i);
-    out << "  Cylinder " << i + 1 << ": " << answer.sentence() << '\n';
-    if (!answer.solved()) status = 1;
+  if (arguments.has("--json")) {
+    out << json(question, answers);
+  } else {
+    out << heading(assessment, question.engine) << '\n';
+    for (std::size_t i = 0; i < answers.size(); ++i) {
+      out << "  ";
+      if (answers.size() > 1) out << "Cylinder " << i + 1 << ": ";
+      out << answers[i].sentence() << '\n';
+    }
   }
-  return status;
+  return std::ranges::all_of(answers, &Answer::solved) ? 0 : 1;
 }
 
 }  // namespace strokewright::app

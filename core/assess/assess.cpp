@@ -29,6 +29,11 @@ using describe::Rule;
 using describe::State;
 using describe::Table;
 
+/// Alike but for what arithmetic leaves over.
+bool alike(double a, double b) {
+  return std::abs(a - b) <= 1e-12 * std::max(std::abs(a), std::abs(b));
+}
+
 struct Subject {
   std::span<const Result* const> results;
   std::span<const Rule* const> rules;
@@ -207,7 +212,7 @@ bool Assessment::sameInAll(int engine, const Result& result) const {
   for (int i = 1; i < evaluation_.cylinders(engine); ++i) {
     const Cell& other = evaluation_.cell(engine, result, i);
     if (other.state != first.state) return false;
-    if (std::abs(other.value - first.value) > 1e-12 * std::abs(first.value)) return false;
+    if (!alike(other.value, first.value)) return false;
   }
   return true;
 }
@@ -234,13 +239,22 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
   Evaluation trial = evaluation;
   const double now = evaluation.inputValue(engine, input, std::max(inputCylinder, 0));
   Solution solution{.value = {}, .nearest = now, .reached = 0.0};
+  const Cell& stands = evaluation.cell(engine, result, cylinder);
+  if (stands.state == State::Value &&
+      !stands.notes.read.own[static_cast<std::size_t>(input.number)]) {
+    return {.value = {}, .nearest = now, .reached = stands.value, .still = true};
+  }
   double nearestMiss = std::numeric_limits<double>::infinity();
+  std::optional<double> before;
+  bool moved = false;
 
   /// Difference to what is wanted; nothing where the result has no value.
   const auto miss = [&](double value) -> std::optional<double> {
     trial.put(engine, input, inputCylinder, value);
     const Cell& cell = trial.fresh(engine, result, cylinder);
     if (cell.state != State::Value) return std::nullopt;
+    moved = moved || !alike(before.value_or(cell.value), cell.value);
+    before = cell.value;
     const double difference = cell.value - wanted;
     if (std::abs(difference) < nearestMiss) {
       nearestMiss = std::abs(difference);
@@ -259,7 +273,7 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
   std::optional<double> lastUp = miss(start);
   const double scale = std::max(std::abs(wanted), std::abs(solution.reached));
   std::optional<double> lastDown = lastUp;
-  if (lastUp && *lastUp == 0.0) {
+  if (lastUp && alike(wanted, wanted + *lastUp)) {
     solution.value = start;
     return solution;
   }
@@ -280,6 +294,7 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
     lastUp = missUp;
     lastDown = missDown;
   }
+  solution.still = before.has_value() && !moved;
   if (!bracket) return solution;
 
   std::uintmax_t iterations = 100;
@@ -293,6 +308,32 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
     solution.value = solution.nearest;
   }
   return solution;
+}
+
+std::optional<describe::Sentence> whatFollows(const Evaluation& evaluation, int engine,
+                                              const Result& result, int cylinder,
+                                              const Solution& solution, const Input& input,
+                                              int inputCylinder) {
+  const auto reads = [&](const Result& which, const Input& entry) {
+    return evaluation.cell(engine, which, cylinder)
+        .notes.read.own[static_cast<std::size_t>(entry.number)];
+  };
+  namespace in = model::in;
+  if (&input == &in::spacer || evaluation.inputGiven(engine, in::spacer, cylinder)) return {};
+  if (!reads(result, in::spacer) || !reads(out::spacerToMake, input)) return {};
+  if (solution.still) {
+    return describe::Sentence{
+        "No spacer is entered: the one to make follows the {1} and takes up what it changes. Enter "
+        "it to hold it still.",
+        {&input}};
+  }
+  Evaluation trial = evaluation;
+  trial.put(engine, input, inputCylinder, solution.nearest);
+  const Cell& follows = trial.fresh(engine, out::spacerToMake, cylinder);
+  if (follows.state != State::Value) return {};
+  return describe::Sentence{
+      "No spacer is entered: the one to make follows, to {1} there. Enter it to hold it still.",
+      {describe::fine(follows.value)}};
 }
 
 std::vector<SweepPoint> sweep(Evaluation& evaluation, int engine, const Result& result,

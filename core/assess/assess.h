@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/describe/evaluation.h"
+#include "core/describe/finding.h"
 #include "core/model/engine.h"
 
 namespace strokewright::assess {
@@ -65,6 +66,7 @@ struct Solution {
   std::optional<double> value;  ///< [SI] of the input; nothing: no value within its limits does it
   double nearest = 0.0;         ///< [SI] of the input, where the result comes nearest
   double reached = 0.0;         ///< [SI] of the result there
+  bool still = false;           ///< the result stayed as it is at everything that was tried
 };
 
 /// Solves within the range in which the input is possible, starting near where it stands.
@@ -72,6 +74,14 @@ struct Solution {
 /// @source bracketing root finder TOMS 748 of Boost.Math (Alefeld, Potra, Shi 1995).
 Solution solve(describe::Evaluation& evaluation, int engine, const describe::Result& result,
                int cylinder, double wanted, const describe::Input& input, int inputCylinder);
+
+/// What a solution rests on unasked: while no spacer is entered, the one to make follows every
+/// entry it is computed from. One sentence; nothing where none follows.
+/// @param result, cylinder, input, inputCylinder as they were solved for.
+std::optional<describe::Sentence> whatFollows(const describe::Evaluation& evaluation, int engine,
+                                              const describe::Result& result, int cylinder,
+                                              const Solution& solution,
+                                              const describe::Input& input, int inputCylinder);
 
 /// A result against an input, at the given values of the input; NaN never: a point that is
 /// refused or waits is left out.

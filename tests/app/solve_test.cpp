@@ -9,6 +9,7 @@ namespace strokewright::app {
 namespace {
 
 using testing::HasSubstr;
+using testing::Not;
 
 Ran solved(const std::string& want, const std::string& by, std::vector<std::string> more = {}) {
   std::vector<std::string> call = {"solve", sample("burdock-719"), "--want", want, "--by", by};
@@ -36,11 +37,11 @@ TEST(Solve, FindsANumberThatDoesIt) {
 }
 
 TEST(Solve, AnswersForEachCylinderWhereTheyDiffer) {
-  const Ran it = solved("squish_gap_m=0.9", "spacer_m");
+  const Ran it = solved("squish_gap_m=1.0", "spacer_m");
   EXPECT_EQ(it.status, 0);
-  EXPECT_THAT(it.out, HasSubstr("Cylinder 1: With 1.03\u00a0mm"));
-  EXPECT_THAT(it.out, HasSubstr("Cylinder 2: With 0.95\u00a0mm"));
-  EXPECT_THAT(it.out, HasSubstr("Cylinder 3: With 0.86\u00a0mm"));
+  EXPECT_THAT(it.out, HasSubstr("Cylinder 1: With 1.13\u00a0mm"));
+  EXPECT_THAT(it.out, HasSubstr("Cylinder 2: With 1.05\u00a0mm"));
+  EXPECT_THAT(it.out, HasSubstr("Cylinder 3: With 0.96\u00a0mm"));
 }
 
 TEST(Solve, FillsAnEntryThatIsEmpty) {
@@ -65,6 +66,54 @@ TEST(Solve, SaysWhereTheResultDoesNotDependOnTheEntry) {
   const Ran it = solved("squish_gap_m=0.9", "piston_mass_kg");
   EXPECT_EQ(it.status, 1);
   EXPECT_THAT(it.out, HasSubstr("does not depend on the piston mass"));
+}
+
+TEST(Solve, SaysThatTheSpacerFollowsWhileNoneIsEntered) {
+  const Ran it = solved("deck_clearance_m=0.25", "wanted_squish_m", {"--set", "spacer_m="});
+  EXPECT_EQ(it.status, 0);
+  EXPECT_THAT(it.out, HasSubstr("No spacer is entered: the one to make follows, to 1.13\u00a0mm"));
+  EXPECT_THAT(solved("squish_gap_m=0.9", "rod_length_m").out, Not(HasSubstr("No spacer")));
+}
+
+TEST(Solve, SaysWhereItIsAsWantedAlready) {
+  const Ran it = solved("squish_gap_m=0.9", "head_gasket_m", {"--set", "spacer_m="});
+  EXPECT_EQ(it.status, 0);
+  EXPECT_THAT(it.out, HasSubstr("is 0.90\u00a0mm already, with 0.75\u00a0mm for the head gasket"));
+}
+
+TEST(Solve, SaysWhereTheResultStandsStill) {
+  const Ran it = solved("squish_gap_m=0.8", "rod_length_m", {"--set", "spacer_m="});
+  EXPECT_EQ(it.status, 1);
+  EXPECT_THAT(it.out, HasSubstr("The squish gap stays at 0.90\u00a0mm, whatever the rod length"));
+  EXPECT_THAT(it.out, HasSubstr("takes up what it changes"));
+}
+
+TEST(Solve, TellsMachinesTheSame) {
+  const Ran it =
+      solved("deck_clearance_m=0.25", "wanted_squish_m", {"--json", "--set", "spacer_m="});
+  const nlohmann::json written = nlohmann::json::parse(it.out);
+  EXPECT_EQ(written["result"], "deck_clearance_m");
+  EXPECT_EQ(written["by_unit"], "m");
+  EXPECT_NEAR(written["answers"][0]["value"].get<double>(), 1e-3, 1e-12);
+  EXPECT_NEAR(written["answers"][0]["reached"].get<double>(), 0.25e-3, 1e-12);
+  EXPECT_THAT(written["answers"][0]["follows"].get<std::string>(), HasSubstr("No spacer"));
+  EXPECT_FALSE(written["answers"][0].contains("cylinder"));
+}
+
+TEST(Solve, TellsMachinesOfEachCylinder) {
+  const nlohmann::json written =
+      nlohmann::json::parse(solved("squish_gap_m=0.9", "spacer_m", {"--json"}).out);
+  ASSERT_EQ(written["answers"].size(), 3U);
+  EXPECT_EQ(written["answers"][2]["cylinder"], 3);
+  EXPECT_FALSE(written["answers"][2].contains("follows"));
+}
+
+TEST(Solve, TellsMachinesNothingWhereNothingWasFound) {
+  const Ran it = solved("squish_gap_m=0.9", "base_gasket_m", {"--json", "--set", "head_gasket_m="});
+  EXPECT_EQ(it.status, 1);
+  const nlohmann::json answer = nlohmann::json::parse(it.out)["answers"][0];
+  EXPECT_TRUE(answer["value"].is_null());
+  EXPECT_TRUE(answer["reached"].is_null());
 }
 
 TEST(Solve, SaysWhatTheResultWaitsFor) {
