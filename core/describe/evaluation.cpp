@@ -83,7 +83,7 @@ void Evaluation::fill(EngineState& state) {
 }
 
 /// Whether the cylinders differ, by what was read: an entry is a list, or a result of one cylinder
-/// looked at the others.
+/// looked at the others or asked which one it is.
 bool Evaluation::variesByCylinder(int engine, const Result& result, const Frame& notes) const {
   if (engines_[index(engine)].cylinders == 1) return false;
   return (notes.across && result.per == Per::Cylinder) ||

@@ -58,7 +58,7 @@ struct Frame {
   Reads read;
   Reads missing;
   int refusedBy = -1;                                   ///< index into Evaluation's refusals
-  bool across = false;                                  ///< looked at other cylinders
+  bool across = false;                                  ///< looked at other cylinders, or at which one it is
   std::string_view none;                                ///< why it does not apply, empty: it does
   std::vector<const Input*>* directInputs = nullptr;    ///< noted for the working alone
   std::vector<const Result*>* directResults = nullptr;  ///< noted for the working alone

@@ -113,6 +113,11 @@ double Reader::held(const Result& result) {
   return evaluation_->cell(engine_, result, cylinder_).value;
 }
 
+int Reader::cylinder() const {
+  if (frame_ != nullptr) frame_->across = true;
+  return cylinder_;
+}
+
 Reader Reader::at(int cylinder) const {
   if (frame_ != nullptr) frame_->across = true;
   return Reader(*evaluation_, engine_, cylinder, frame_);

@@ -72,7 +72,7 @@ class Reader {
   double worst(const Result& result);   ///< its ± by the plain sum; for rules alone
   double likely(const Result& result);  ///< its ± by the root of squares; for rules alone
 
-  int cylinder() const { return cylinder_; }  ///< counted from 0
+  int cylinder() const;  ///< counted from 0
   int cylinders() const;
   Reader at(int cylinder) const;  ///< the same, for another cylinder
 

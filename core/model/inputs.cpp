@@ -8,7 +8,7 @@ namespace {
 using describe::Input;
 
 /// Page order.
-constexpr std::array<const Input*, 126> kTable = {
+constexpr std::array<const Input*, 127> kTable = {
     // Layout and purpose
     &in::cylinderCount,
     &in::cycle,
@@ -75,6 +75,7 @@ constexpr std::array<const Input*, 126> kTable = {
     &in::cylinderPosition,
     &in::seatAcross,
     &in::seatAcrossWidth,
+    &in::seatSlopeMost,
     // The gap when it runs
     &in::squishKnownBy,
     &in::mainClearance,

@@ -56,7 +56,7 @@ extern const Input ambientPressure, crankingExponent, chamberFaceArea, headLand,
     crownThickness, crownCutArea, crownLeftShare, ratioLeast, ratioMost;
 // Survey of the case
 extern const Input measuredDeckClearance, cylinderPitch, cylinderPosition, seatAcross,
-    seatAcrossWidth;
+    seatAcrossWidth, seatSlopeMost;
 // The gap when it runs
 extern const Input squishKnownBy, mainClearance, bigEndClearance, gudgeonPinClearance, rodModulus,
     caseExpansion, rodExpansion, crankExpansion, pistonExpansion, caseWarming, rodWarming,

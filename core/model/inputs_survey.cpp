@@ -89,4 +89,17 @@ constinit const Input seatAcrossWidth{
     .measure = "Distance, across the crankshaft, between the two places where the seat was read.",
 };
 
+constinit const Input seatSlopeMost{
+    .key = "seat_slope_most",
+    .label = "Rise of the seats objected to above",
+    .symbol = "",
+    .kind = Kind::Share,
+    .scope = Scope::Engine,
+    .typical = 0.05e-2,
+    .possible = {.least = 0.0, .most = 10e-2},
+    .usual = {.least = 0.02e-2, .most = 0.2e-2},
+    .standing = {.value = 0.05e-2, .origin = "common practice, 0.05 mm in 100 mm"},
+    .measure = "Decided; 0.03 mm in 100 mm is good, 0.05 should be put right.",
+};
+
 }  // namespace strokewright::model::in

@@ -1,0 +1,176 @@
+#include "core/plate/results.h"
+
+#include <array>
+#include <vector>
+
+#include "core/chamber/chamber.h"
+#include "core/chamber/results.h"
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "core/model/inputs.h"
+#include "core/survey/plane.h"
+#include "core/survey/results.h"
+
+namespace strokewright::plate {
+
+namespace in = model::in;
+using describe::Reader;
+
+namespace {
+
+constexpr std::string_view kOtherPlate =
+    "everything else as entered; a plate moves squish gap and deck one for one";
+
+/// The compression ratio of this cylinder with another spacer than the one counted with [m].
+double ratioWith(Reader& read, double spacer) {
+  const double more = chamber::deckVolume(
+      {.bore = read(in::bore), .deckClearance = spacer - read(out::spacerInStack)});
+  return chamber::compressionRatio({.sweptVolume = read(out::sweptVolume),
+                                    .clearanceVolume = read(out::clearanceVolume) + more});
+}
+
+double squishWith(Reader& read, double spacer) {
+  return read(out::squishGap) + spacer - read(out::spacerInStack);
+}
+
+}  // namespace
+
+}  // namespace strokewright::plate
+
+namespace strokewright::out {
+
+namespace in = model::in;
+using describe::Column;
+using describe::Judged;
+using describe::Per;
+using describe::Reader;
+using describe::Rows;
+using units::Kind;
+
+const Result flatSpacer{.key = "flat_spacer_m",
+                        .name = "One flat plate for all cylinders",
+                        .symbol = "t_flat",
+                        .kind = Kind::FineLength,
+                        .per = Per::Engine,
+                        .judged = Judged::WorstCase,
+                        .formula = "t_flat = (most t_sp + least t_sp)/2",
+                        .source = "the middle of what the cylinders need leaves the least miss",
+                        .valid = "the same plate under every barrel",
+                        .value = [](Reader& read) {
+                          return (read.most(spacerToMake) + read.least(spacerToMake)) / 2.0;
+                        }};
+
+const Result squishWithFlat{
+    .key = "squish_with_flat_m",
+    .name = "Squish gap over the flat plate",
+    .symbol = "s_flat",
+    .kind = Kind::FineLength,
+    .judged = Judged::WorstCase,
+    .formula = "s_flat = s + t_flat − t_sp",
+    .source = "plane geometry",
+    .valid = plate::kOtherPlate,
+    .value = [](Reader& read) { return plate::squishWith(read, read.held(flatSpacer)); }};
+
+const Result ratioWithFlat{
+    .key = "ratio_with_flat",
+    .name = "Compression ratio over the flat plate",
+    .symbol = "ε_flat",
+    .kind = Kind::Ratio,
+    .formula = "ε = 1 + V_d / V_c, the deck raised by t_flat − t_sp",
+    .source = "Heywood ch. 2",
+    .valid = plate::kOtherPlate,
+    .value = [](Reader& read) { return plate::ratioWith(read, read.held(flatSpacer)); }};
+
+const Result taperedSpacer{
+    .key = "tapered_spacer_m",
+    .name = "Tapered plate at the cylinder",
+    .symbol = "t_tap",
+    .kind = Kind::FineLength,
+    .judged = Judged::WorstCase,
+    .formula = "t_tap = t_0 + b z, squared distances to what the cylinders need at their least",
+    .source = "linear least squares: Draper and Smith, ch. 1",
+    .valid = "three or more cylinders show whether a taper fits; measure again before cutting one",
+    .value = [](Reader& read) {
+      if (read.cylinders() == 1) return read.none("one cylinder");
+      std::vector<survey::SeatPoint> needed;
+      for (int i = 0; i < read.cylinders(); ++i) {
+        Reader here = read.at(i);
+        needed.push_back({.along = here(cylinderPosition), .height = here(spacerToMake)});
+      }
+      return survey::fitPlane(needed).at(read(cylinderPosition));
+    }};
+
+const Result squishWithTaper{
+    .key = "squish_with_taper_m",
+    .name = "Squish gap over the tapered plate",
+    .symbol = "s_tap",
+    .kind = Kind::FineLength,
+    .judged = Judged::WorstCase,
+    .formula = "s_tap = s + t_tap − t_sp",
+    .source = "plane geometry",
+    .valid = plate::kOtherPlate,
+    .value = [](Reader& read) { return plate::squishWith(read, read.held(taperedSpacer)); }};
+
+const Result ratioWithTaper{
+    .key = "ratio_with_taper",
+    .name = "Compression ratio over the tapered plate",
+    .symbol = "ε_tap",
+    .kind = Kind::Ratio,
+    .formula = "ε = 1 + V_d / V_c, the deck raised by t_tap − t_sp",
+    .source = "Heywood ch. 2",
+    .valid = plate::kOtherPlate,
+    .value = [](Reader& read) { return plate::ratioWith(read, read.held(taperedSpacer)); }};
+
+namespace {
+
+constexpr Column kColumns[] = {
+    {.key = "plate", .name = "Plate", .words = true},
+    {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
+    {.key = "thickness_m", .name = "Thickness", .symbol = "t", .kind = Kind::FineLength},
+    {.key = "squish_m", .name = "Squish gap", .symbol = "s", .kind = Kind::FineLength},
+    {.key = "ratio", .name = "Compression ratio", .symbol = "ε", .kind = Kind::Ratio}};
+
+}  // namespace
+
+const Table platesCompared{
+    .key = "plates_compared",
+    .name = "One flat plate, a tapered one, or one for each cylinder",
+    .per = Per::Engine,
+    .columns = kColumns,
+    .formula = "s and ε with each plate in place of the spacer counted with",
+    .source = "plane geometry; Heywood ch. 2",
+    .valid = plate::kOtherPlate,
+    .fill = [](Reader& read, Rows& rows) {
+      const auto each = [&](std::string_view name, double (*thickness)(Reader&)) {
+        for (int i = 0; i < read.cylinders(); ++i) {
+          Reader here = read.at(i);
+          const double spacer = thickness(here);
+          rows.add({std::string(name), i + 1.0, spacer, plate::squishWith(here, spacer),
+                    plate::ratioWith(here, spacer)});
+        }
+      };
+      each("flat", [](Reader& here) { return here(flatSpacer); });
+      if (read.cylinders() == 1) return;
+      if (read.at(0).known(taperedSpacer)) {
+        each("tapered", [](Reader& here) { return here(taperedSpacer); });
+      }
+      each("one for each", [](Reader& here) { return here(spacerToMake); });
+    }};
+
+}  // namespace strokewright::out
+
+namespace strokewright::plate {
+
+std::span<const describe::Result* const> results() {
+  static constexpr std::array kResults = {&out::flatSpacer,      &out::squishWithFlat,
+                                          &out::ratioWithFlat,   &out::taperedSpacer,
+                                          &out::squishWithTaper, &out::ratioWithTaper};
+  return kResults;
+}
+
+std::span<const describe::Table* const> tables() {
+  static constexpr std::array kTables = {&out::platesCompared};
+  return kTables;
+}
+
+}  // namespace strokewright::plate

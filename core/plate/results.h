@@ -1,0 +1,27 @@
+#pragma once
+/// One plate for all, a tapered one, or one for each cylinder: described results and tables.
+
+#include <span>
+
+#include "core/describe/finding.h"
+#include "core/describe/result.h"
+#include "core/describe/table.h"
+
+namespace strokewright::out {
+
+using describe::Result;
+using describe::Table;
+
+extern const Result flatSpacer, squishWithFlat, ratioWithFlat, taperedSpacer, squishWithTaper,
+    ratioWithTaper;
+extern const Table platesCompared;
+
+}  // namespace strokewright::out
+
+namespace strokewright::plate {
+
+std::span<const describe::Result* const> results();
+std::span<const describe::Rule* const> rules();
+std::span<const describe::Table* const> tables();
+
+}  // namespace strokewright::plate

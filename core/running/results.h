@@ -1,0 +1,23 @@
+#pragma once
+/// The described results and rules of this room, in page order.
+
+#include <span>
+
+#include "core/describe/finding.h"
+#include "core/describe/result.h"
+
+namespace strokewright::out {
+
+using describe::Result;
+
+extern const Result rodStretch, clearanceTakenUp, thermalOpening, runningSquish, overRevSpeed,
+    overRevSquish, closingSpeed;
+
+}  // namespace strokewright::out
+
+namespace strokewright::running {
+
+std::span<const describe::Result* const> results();
+std::span<const describe::Rule* const> rules();
+
+}  // namespace strokewright::running
