@@ -37,7 +37,7 @@ std::optional<Shape> shapeOf(std::string_view key);
 double scatterOfMean(std::span<const double> readings);
 
 struct Entry {
-  std::vector<double> values;       ///< [SI] none: not known; one: every cylinder; else one each
+  std::vector<double> values;  ///< [SI] none: not known; one: every cylinder; else one each
   /// [SI] of each value, where it is the mean of several; empty where each was read once.
   std::vector<std::vector<double>> readings;
   std::optional<double> plusMinus;  ///< [SI] of the instrument, as typed
@@ -51,8 +51,8 @@ struct Entry {
   std::string unit;  ///< name of the unit a bare number in the text is in
 
   bool known() const { return !values.empty(); }
-  /// [SI] the ± of one of the values as a limit, 0 when there is none: that of the instrument, which
-  /// errs in every reading alike, and the scatter of the mean, as the root of their squares.
+  /// [SI] the ± of one of the values as a limit, 0 when there is none: that of the instrument,
+  /// which errs in every reading alike, and the scatter of the mean, as the root of their squares.
   /// @source JCGM 100:2008, 4.2.3 and 5.1.2
   double limit(std::size_t place = 0) const;
   /// [SI] the ± of the instrument as a limit; 0 when there is none.

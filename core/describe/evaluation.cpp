@@ -1,6 +1,7 @@
 #include "core/describe/evaluation.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -8,15 +9,6 @@
 
 namespace strokewright::describe {
 namespace {
-
-bool acceptable(const Input& input, double value) {
-  if (!input.possible.holds(value)) return false;
-  if (input.kind == units::Kind::Count) return value == std::floor(value);
-  if (input.kind == units::Kind::Choice) {
-    return value >= 0.0 && value < static_cast<double>(input.choices.size());
-  }
-  return true;
-}
 
 bool carriesTolerance(units::Kind kind) {
   return kind != units::Kind::Choice && kind != units::Kind::Count;
@@ -26,7 +18,7 @@ bool carriesTolerance(units::Kind kind) {
 int countCylinders(const Entries& entries, const Input& cylinderCount) {
   const auto found = entries.find(&cylinderCount);
   if (found != entries.end() && found->second.known() &&
-      acceptable(cylinderCount, found->second.values.front())) {
+      cylinderCount.accepts(found->second.values.front())) {
     return static_cast<int>(found->second.values.front());
   }
   std::size_t longest = 1;
@@ -44,6 +36,8 @@ Evaluation::Evaluation(const Catalogue& catalogue, std::span<const Subject> subj
   for (std::size_t i = 0; i < subjects.size(); ++i) {
     engines_[i].entries = subjects[i].entries;
     engines_[i].isDonor = subjects[i].isDonor;
+    engines_[i].own = subjects[i].own;
+    engines_[i].shared = subjects[i].shared;
     fill(engines_[i]);
   }
 }
@@ -75,7 +69,7 @@ void Evaluation::fill(EngineState& state) {
         continue;
       }
       const double entered = entry.values.size() == 1 ? entry.values.front() : entry.values[i];
-      const bool good = acceptable(*input, entered) && (input->list || entry.values.size() == 1);
+      const bool good = input->accepts(entered) && (input->list || entry.values.size() == 1);
       slot = good ? Slot::Entered : Slot::Impossible;
       value = good ? entered : input->typical;
     }
@@ -256,14 +250,12 @@ void Evaluation::moved(Nudged& nudged, int engine, const Result& result, int cyl
   }
 }
 
-double Evaluation::share(const Cell& cell, const Nudged& up, const Nudged& down) const {
-  if (up.bad && down.bad) return 0.0;
-  if (up.bad) return std::abs(down.value - cell.value);
-  if (down.bad) return std::abs(up.value - cell.value);
-  const double rise = up.value - cell.value;
-  const double fall = down.value - cell.value;
-  if (rise * fall > 0.0) return std::max(std::abs(rise), std::abs(fall));  // at an extreme
-  return 0.5 * std::abs(up.value - down.value);
+double Evaluation::move(const Cell& cell, const Nudged& up, const Nudged& down) const {
+  const double rise = up.bad ? 0.0 : up.value - cell.value;
+  const double fall = down.bad ? 0.0 : down.value - cell.value;
+  if (up.bad || down.bad) return rise - fall;
+  if (rise * fall > 0.0) return std::abs(rise) > std::abs(fall) ? rise : fall;  // at an extreme
+  return 0.5 * (up.value - down.value);
 }
 
 /// Finds all results that read the source's input.
@@ -323,7 +315,7 @@ void Evaluation::addShares(const Source& source, Among among) {
     for (int i = look.first; i < look.last; ++i) {
       Cell& cell = look.cells[i];
       if (cell.state != State::Value) continue;
-      const double one = share(cell, look.sides[0][i], look.sides[1][i]);
+      const double one = std::abs(move(cell, look.sides[0][i], look.sides[1][i]));
       cell.worst += times * one;
       cell.likely += times * one * one;
     }
@@ -376,9 +368,27 @@ void Evaluation::findTolerances() {
 
 std::vector<Contributor> Evaluation::contributors(int engine, const Result& result, int cylinder) {
   std::vector<Contributor> found;
-  const int place = result.per == Per::Engine ? 0 : cylinder;
-  const Cell base = cell(engine, result, place);
-  if (base.state != State::Value) return found;
+  const std::array asked = {&result};
+  for (const Move& move : moves(engine, asked, cylinder)) {
+    const double share = std::abs(move.by.front());
+    if (share > 0.0) found.push_back({move.input, move.donors, move.cylinder, share});
+  }
+  std::stable_sort(found.begin(), found.end(),
+                   [](const Contributor& a, const Contributor& b) { return a.share > b.share; });
+  return found;
+}
+
+std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> results,
+                                    int cylinder) {
+  std::vector<Move> found;
+  std::vector<Cell> bases;
+  for (const Result* result : results) {
+    bases.push_back(cell(engine, *result, cylinder));
+    if (bases.back().state != State::Value) return found;
+  }
+  const auto place = [&](const Result& result) { return result.per == Per::Engine ? 0 : cylinder; };
+  const bool picks =
+      std::any_of(results.begin(), results.end(), [](const Result* it) { return it->picks; });
   for (EngineState& state : engines_) {
     for (std::vector<Nudged>& side : state.nudged) side.resize(state.cells.size());
   }
@@ -388,25 +398,45 @@ std::vector<Contributor> Evaluation::contributors(int engine, const Result& resu
     sources.insert(sources.end(), donors.begin(), donors.end());
   }
   for (Source& source : sources) {
-    if (result.picks) {
+    if (picks) {
       if (source.cylinder > 0) continue;
       source.cylinder = -1;
     }
+    if (std::none_of(results.begin(), results.end(),
+                     [&](const Result* it) { return reads(engine, *it, source); })) {
+      continue;
+    }
     lookWhere(source);
-    if (!reads(engine, result, source)) continue;
-    Nudged sides[2];
+    std::array<std::vector<Nudged>, 2> sides;
     for (const int side : {0, 1}) {
       nudge(source, side);
-      moved(sides[side], engine, result, place);
+      for (const Result* result : results) {
+        moved(sides[index(side)].emplace_back(), engine, *result, place(*result));
+      }
       release();
     }
-    const double one = share(base, sides[0], sides[1]);
-    if (one > 0.0) found.push_back({source.input, source.engine != engine, source.cylinder, one});
+    Move& one = found.emplace_back();
+    one = {.input = source.input,
+           .donors = source.engine != engine,
+           .cylinder = source.cylinder,
+           .shape = engines_[index(source.engine)].entries->at(source.input).shape,
+           .by = {}};
+    for (std::size_t i = 0; i < results.size(); ++i) {
+      one.by.push_back(move(bases[i], sides[0][i], sides[1][i]));
+    }
   }
   source_ = {};
-  std::stable_sort(found.begin(), found.end(),
-                   [](const Contributor& a, const Contributor& b) { return a.share > b.share; });
   return found;
+}
+
+std::span<const Entries> Evaluation::items(int engine, const List& list) const {
+  const EngineState& state = engines_[index(engine)];
+  for (const Lists* lists : {state.own, state.shared}) {
+    if (lists == nullptr) continue;
+    const auto found = lists->find(&list);
+    if (found != lists->end()) return found->second;
+  }
+  return {};
 }
 
 Evaluation::Working Evaluation::working(int engine, const Result& result, int cylinder) {
@@ -439,7 +469,7 @@ void Evaluation::put(int engine, const Input& input, int inputCylinder, double v
   for (int i = 0; i < state.cylinders; ++i) {
     if (inputCylinder >= 0 && inputCylinder != i) continue;
     const std::size_t place = at(state, input.number, i);
-    const bool good = acceptable(input, value);
+    const bool good = input.accepts(value);
     state.values[place] = good ? value : input.typical;
     state.slots[place] = good ? Slot::Entered : Slot::Impossible;
   }

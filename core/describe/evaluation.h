@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/describe/catalogue.h"
+#include "core/describe/list.h"
 #include "core/describe/refusal.h"
 
 namespace strokewright::describe {
@@ -20,10 +21,12 @@ enum class State : std::uint8_t {
   None,     ///< means nothing for this engine
 };
 
-/// One engine as the evaluation sees it.
+/// One engine as the evaluation sees it. What it points to must outlive the evaluation.
 struct Subject {
-  const Entries* entries = nullptr;  ///< must outlive the evaluation
+  const Entries* entries = nullptr;
   bool isDonor = false;
+  const Lists* own = nullptr;     ///< of the engine; none where nullptr
+  const Lists* shared = nullptr;  ///< of the project; none where nullptr
 };
 
 /// Which entries were read: of this engine, and of the reference donor.
@@ -57,9 +60,9 @@ inline constexpr std::string_view kNotFinite = "These numbers give no finite res
 struct Frame {
   Reads read;
   Reads missing;
-  int refusedBy = -1;                                   ///< index into Evaluation's refusals
-  bool across = false;                                  ///< looked at other cylinders, or at which one it is
-  std::string_view none;                                ///< why it does not apply, empty: it does
+  int refusedBy = -1;     ///< index into Evaluation's refusals
+  bool across = false;    ///< looked at other cylinders, or at which one it is
+  std::string_view none;  ///< why it does not apply, empty: it does
   std::vector<const Input*>* directInputs = nullptr;    ///< noted for the working alone
   std::vector<const Result*>* directResults = nullptr;  ///< noted for the working alone
 };
@@ -84,6 +87,15 @@ struct Contributor {
 };
 
 struct Tabulated;
+
+/// An independent error, and how far results move when it is at its limit upwards.
+struct Move {
+  const Input* input = nullptr;
+  bool donors = false;  ///< the reference donor's entry
+  int cylinder = -1;    ///< -1: common to all cylinders
+  Shape shape = Shape::Normal;
+  std::vector<double> by;  ///< [SI] for each result asked for; either sign
+};
 
 class Evaluation {
  public:
@@ -124,6 +136,12 @@ class Evaluation {
   /// Every share in the ± of a result, largest first; entries without a share are left out.
   std::vector<Contributor> contributors(int engine, const Result& result, int cylinder = 0);
 
+  /// How each independent error that these results read moves them, in page order.
+  std::vector<Move> moves(int engine, std::span<const Result* const> results, int cylinder = 0);
+
+  /// What is kept in a list of the engine, or of the project; empty where there is none.
+  std::span<const Entries> items(int engine, const List& list) const;
+
   /// What the result reads itself, in the order it reads.
   struct Working {
     std::vector<const Input*> inputs;
@@ -162,6 +180,8 @@ class Evaluation {
 
   struct EngineState {
     const Entries* entries = nullptr;
+    const Lists* own = nullptr;
+    const Lists* shared = nullptr;
     bool isDonor = false;
     int cylinders = 1;
     std::bitset<kMostInputs> listed;
@@ -211,7 +231,7 @@ class Evaluation {
   void release();
   double nudgedValue(int engine, const Result& result, int cylinder);
   void moved(Nudged& nudged, int engine, const Result& result, int cylinder);
-  double share(const Cell& cell, const Nudged& up, const Nudged& down) const;
+  double move(const Cell& cell, const Nudged& up, const Nudged& down) const;
 
   const Catalogue* catalogue_;
   int referenceDonor_;

@@ -4,6 +4,7 @@
 /// The editor, validation, tool tip, file key, command line, compare row and survey form are all
 /// made from these descriptions. Which page shows an input is the page's own short list.
 
+#include <cmath>
 #include <cstdint>
 #include <limits>
 #include <optional>
@@ -68,6 +69,16 @@ struct Input {
   const Input* instead = nullptr;  ///< either this or that one is needed
 
   mutable int number = -1;  ///< its place in the table of inputs, set by the table alone
+
+  /// Within what is possible; whole where it counts; an answer where it is a choice.
+  bool accepts(double value) const {
+    if (!possible.holds(value)) return false;
+    if (kind == units::Kind::Count) return value == std::floor(value);
+    if (kind == units::Kind::Choice) {
+      return value >= 0.0 && value < static_cast<double>(choices.size());
+    }
+    return true;
+  }
 };
 
 }  // namespace strokewright::describe

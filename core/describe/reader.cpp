@@ -113,6 +113,14 @@ double Reader::held(const Result& result) {
   return evaluation_->cell(engine_, result, cylinder_).value;
 }
 
+std::vector<Move> Reader::moves(std::span<const Result* const> results) {
+  return evaluation_->moves(engine_, results, cylinder_);
+}
+
+std::span<const Entries> Reader::items(const List& list) const {
+  return evaluation_->items(engine_, list);
+}
+
 int Reader::cylinder() const {
   if (frame_ != nullptr) frame_->across = true;
   return cylinder_;

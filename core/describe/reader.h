@@ -3,7 +3,9 @@
 ///
 /// So missing entries, refusals, the working, the ± and dependents need no code in any result.
 
+#include <span>
 #include <string_view>
+#include <vector>
 
 #include "core/describe/entry.h"
 #include "core/describe/input.h"
@@ -13,6 +15,8 @@ namespace strokewright::describe {
 
 class Evaluation;
 struct Frame;
+struct List;
+struct Move;
 
 class Reader {
  public:
@@ -71,6 +75,12 @@ class Reader {
 
   double worst(const Result& result);   ///< its ± by the plain sum; for rules alone
   double likely(const Result& result);  ///< its ± by the root of squares; for rules alone
+
+  /// How each independent error that these results read moves them in this cylinder. For tables.
+  std::vector<Move> moves(std::span<const Result* const> results);
+
+  /// What is kept in a list of the engine, or of the project.
+  std::span<const Entries> items(const List& list) const;
 
   int cylinder() const;  ///< counted from 0
   int cylinders() const;

@@ -8,6 +8,7 @@
 
 #include "core/describe/entry.h"
 #include "core/describe/input.h"
+#include "core/describe/list.h"
 
 namespace strokewright::model {
 
@@ -21,6 +22,7 @@ struct Engine {
   Part part = Part::Target;
   std::string note;
   describe::Entries entries;  ///< never an empty entry
+  describe::Lists lists;      ///< never an empty list
 
   /// The entry; an empty one where nothing was entered.
   const describe::Entry& operator[](const describe::Input& input) const;
@@ -36,6 +38,7 @@ struct Project {
   std::string drawnFor;  ///< title block
   std::string revision;  ///< title block
   std::vector<Engine> engines;
+  describe::Lists lists;    ///< what serves all engines; never an empty list
   int referenceDonor = -1;  ///< index of the donor the others are compared with; -1: none
 
   /// Index of the first target, or -1.

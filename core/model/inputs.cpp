@@ -8,7 +8,7 @@ namespace {
 using describe::Input;
 
 /// Page order.
-constexpr std::array<const Input*, 127> kTable = {
+constexpr std::array<const Input*, 134> kTable = {
     // Layout and purpose
     &in::cylinderCount,
     &in::cycle,
@@ -69,6 +69,14 @@ constexpr std::array<const Input*, 127> kTable = {
     &in::crownLeftShare,
     &in::ratioLeast,
     &in::ratioMost,
+    // What may go into the stack, and the plate
+    &in::platesInStack,
+    &in::gasketsInStack,
+    &in::baseGasketsMost,
+    &in::stackOrder,
+    &in::plateBore,
+    &in::plateLength,
+    &in::plateWidth,
     // Survey of the case
     &in::measuredDeckClearance,
     &in::cylinderPitch,

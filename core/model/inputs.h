@@ -17,6 +17,9 @@ enum class Side { TowardsThrust, AwayFromThrust };
 enum class HeightTakenTo { LinerTop, BlockFace };
 enum class StackDriver { SquishGap, DeckClearance, CompressionRatio };
 enum class CrownSense { Takes, Adds };
+enum class PlatesInStack { OneForAll, OneForEach };
+enum class GasketsInStack { SameInAll, Mixed };
+enum class StackOrder { Squish, Ratio, SquishSpread, RatioSpread };
 /// How the squish gap came to be known.
 enum class SquishKnownBy { FromDimensions, Solder, DialGauge };
 enum class SmallEnd { PinInRod, Bush, NeedleCage };
@@ -54,6 +57,9 @@ extern const Input crownFillDepth, crownFill, wholeVolume, plugHoleVolume, crank
 // Compression: what is wanted, what can be cut
 extern const Input ambientPressure, crankingExponent, chamberFaceArea, headLand, headLandLeast,
     crownThickness, crownCutArea, crownLeftShare, ratioLeast, ratioMost;
+// What may go into the stack, and the plate
+extern const Input platesInStack, gasketsInStack, baseGasketsMost, stackOrder, plateBore,
+    plateLength, plateWidth;
 // Survey of the case
 extern const Input measuredDeckClearance, cylinderPitch, cylinderPosition, seatAcross,
     seatAcrossWidth, seatSlopeMost;

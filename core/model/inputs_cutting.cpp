@@ -4,8 +4,20 @@
 
 namespace strokewright::model::in {
 
+using describe::Choice;
 using describe::Scope;
 using units::Kind;
+
+namespace {
+
+constexpr Choice kPlates[] = {{"one_for_all", "one for all"}, {"one_for_each", "one for each"}};
+constexpr Choice kGaskets[] = {{"same_in_all", "the same in all"}, {"mixed", "may differ"}};
+constexpr Choice kOrders[] = {{"squish", "squish gap"},
+                              {"ratio", "compression ratio"},
+                              {"squish_spread", "squish gaps alike"},
+                              {"ratio_spread", "ratios alike"}};
+
+}  // namespace
 
 constinit const Input ambientPressure{
     .key = "ambient_pressure_pa",
@@ -147,6 +159,92 @@ constinit const Input ratioMost{
     .possible = {.least = 1.0, .most = 200.0},
     .usual = {.least = 6.0, .most = 24.0},
     .measure = "Decided by fuel and cooling; the choice of gaskets keeps below it.",
+};
+
+constinit const Input platesInStack{
+    .key = "plates_in_stack",
+    .label = "Plates",
+    .symbol = "",
+    .kind = Kind::Choice,
+    .choices = kPlates,
+    .typical = answer(PlatesInStack::OneForAll),
+    .standing = {.value = answer(PlatesInStack::OneForAll), .origin = "one piece of metal"},
+    .measure = "Whether one plate lies under all barrels or each barrel may have its own.",
+};
+
+constinit const Input gasketsInStack{
+    .key = "gaskets_in_stack",
+    .label = "Gaskets",
+    .symbol = "",
+    .kind = Kind::Choice,
+    .choices = kGaskets,
+    .typical = answer(GasketsInStack::SameInAll),
+    .standing = {.value = answer(GasketsInStack::SameInAll), .origin = "common practice"},
+    .measure = "Whether each cylinder may have gaskets of its own to even out the seats.",
+};
+
+constinit const Input baseGasketsMost{
+    .key = "base_gaskets_most",
+    .label = "Base gaskets under a barrel, at most",
+    .symbol = "",
+    .kind = Kind::Count,
+    .typical = 2.0,
+    .possible = {.least = 0.0, .most = 2.0},
+    .standing = {.value = 2.0, .origin = "common practice"},
+    .measure = "Decided; each joint more can leak.",
+};
+
+constinit const Input stackOrder{
+    .key = "stack_order",
+    .label = "Best is nearest in",
+    .symbol = "",
+    .kind = Kind::Choice,
+    .choices = kOrders,
+    .typical = answer(StackOrder::Squish),
+    .standing = {.value = answer(StackOrder::Squish), .origin = "common practice"},
+    .measure = "What the choices are ranked by.",
+};
+
+constinit const Input plateBore{
+    .key = "plate_bore_m",
+    .label = "Bore of the spacer plate",
+    .symbol = "D_pl",
+    .kind = Kind::Length,
+    .scope = Scope::Place,
+    .typical = 82e-3,
+    .possible = {.least = 0.5e-3, .most = 10.0},
+    .usual = {.least = 30e-3, .most = 200e-3},
+    .plusMinus = 0.05e-3,
+    .instrument = "caliper, inside",
+    .measure = "Hole for the spigot of barrel or liner, with its clearance.",
+};
+
+constinit const Input plateLength{
+    .key = "plate_length_m",
+    .label = "Length of the spacer plate",
+    .symbol = "",
+    .kind = Kind::Length,
+    .scope = Scope::Place,
+    .typical = 190e-3,
+    .possible = {.least = 0.0, .most = 10.0, .leastExcluded = true},
+    .usual = {.least = 60e-3, .most = 1.0},
+    .plusMinus = 0.5e-3,
+    .instrument = "steel rule",
+    .measure = "Along the crankshaft, over the joint face.",
+};
+
+constinit const Input plateWidth{
+    .key = "plate_width_m",
+    .label = "Width of the spacer plate",
+    .symbol = "",
+    .kind = Kind::Length,
+    .scope = Scope::Place,
+    .typical = 110e-3,
+    .possible = {.least = 0.0, .most = 10.0, .leastExcluded = true},
+    .usual = {.least = 60e-3, .most = 500e-3},
+    .plusMinus = 0.5e-3,
+    .instrument = "steel rule",
+    .measure = "Across the crankshaft, over the joint face.",
 };
 
 }  // namespace strokewright::model::in

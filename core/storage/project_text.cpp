@@ -13,6 +13,7 @@
 
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
+#include "core/model/lists.h"
 #include "core/storage/json_tree.h"
 #include "core/units/kind.h"
 #include "core/units/parse.h"
@@ -35,9 +36,12 @@ constexpr std::string_view kLimit = "limit";
 /// Brings the tree of a file from one version to the next and notes what a person should know.
 using Upgrade = void (*)(Node& file, std::vector<Remark>& remarks);
 
+/// Version 2 adds lists, readings and shapes of a ±: there is nothing to change in a file without.
+void toVersion2(Node&, std::vector<Remark>&) {}
+
 /// Entry n - 1 leads from version n to n + 1.
-constexpr std::array<Upgrade, 0> kUpgrades{};
-static_assert(kUpgrades.size() == kFileVersion - 1, "every change of the format needs its upgrade");
+constexpr std::array<Upgrade, kFileVersion - 1> kUpgrades{toVersion2};
+static_assert(kUpgrades.back() != nullptr, "every change of the format needs its upgrade");
 
 /// Equal but for the rounding of a conversion: 4 epsilon of the first.
 bool sameNumber(double a, double b) {
@@ -55,11 +59,10 @@ bool agree(const Entry& entry, const Entry& typed) {
          (!typed.plusMinus || (entry.plusMinus && sameNumber(*entry.plusMinus, *typed.plusMinus)));
 }
 
-const Input* findInput(std::string_view key) {
-  const auto all = model::inputs();
-  const auto found =
-      std::find_if(all.begin(), all.end(), [&](const Input* input) { return input->key == key; });
-  return found == all.end() ? nullptr : *found;
+const Input* findInput(std::span<const Input* const> among, std::string_view key) {
+  const auto found = std::find_if(among.begin(), among.end(),
+                                  [&](const Input* input) { return input->key == key; });
+  return found == among.end() ? nullptr : *found;
 }
 
 // Writing
@@ -102,15 +105,28 @@ Node entryNode(const Input& input, const Entry& entry) {
   return node;
 }
 
+Node entriesNode(const describe::Entries& entries, std::string_view key = {}) {
+  Node node = Node::object(key);
+  for (const auto& [input, entry] : entries) node.children.push_back(entryNode(*input, entry));
+  return node;
+}
+
+void addLists(Node& node, const describe::Lists& lists) {
+  if (lists.empty()) return;
+  Node& all = node.children.emplace_back(Node::object("lists"));
+  for (const auto& [list, items] : lists) {
+    Node& one = all.children.emplace_back(Node::list(list->key));
+    for (const describe::Entries& item : items) one.children.push_back(entriesNode(item));
+  }
+}
+
 Node engineNode(const Engine& engine) {
   Node node = Node::object();
   addText(node, "name", engine.name);
   addText(node, "part", model::partKey(engine.part));
   addText(node, "note", engine.note);
-  Node& entries = node.children.emplace_back(Node::object("entries"));
-  for (const auto& [input, entry] : engine.entries) {
-    entries.children.push_back(entryNode(*input, entry));
-  }
+  node.children.push_back(entriesNode(engine.entries, "entries"));
+  addLists(node, engine.lists);
   return node;
 }
 
@@ -123,6 +139,7 @@ Node projectNode(const Project& project) {
   if (project.referenceDonor >= 0 && project.referenceDonor < std::ssize(project.engines)) {
     node.children.push_back(Node::of(project.referenceDonor, "reference_donor"));
   }
+  addLists(node, project.lists);
   return node;
 }
 
@@ -307,7 +324,10 @@ class ProjectReader {
                   {"note", [&](const Node& note) { text(note, project_.note); }},
                   {"drawn_for", [&](const Node& whom) { text(whom, project_.drawnFor); }},
                   {"revision", [&](const Node& revision) { text(revision, project_.revision); }},
-                  {"reference_donor", [&](const Node& donor) { referenceDonor(donor); }}});
+                  {"reference_donor", [&](const Node& donor) { referenceDonor(donor); }},
+                  {"lists", [&](const Node& lists) {
+                     this->lists(lists, model::projectLists(), project_.lists);
+                   }}});
   }
 
   void referenceDonor(const Node& node) {
@@ -330,7 +350,13 @@ class ProjectReader {
     object(node, {{"name", [&](const Node& name) { text(name, engine.name); }},
                   {"part", [&](const Node& part) { this->part(part, engine.part); }},
                   {"note", [&](const Node& note) { text(note, engine.note); }},
-                  {"entries", [&](const Node& entries) { this->entries(entries, engine); }}});
+                  {"entries",
+                   [&](const Node& entries) {
+                     this->entries(entries, model::inputs(), engine.entries);
+                   }},
+                  {"lists", [&](const Node& lists) {
+                     this->lists(lists, model::engineLists(), engine.lists);
+                   }}});
   }
 
   void part(const Node& node, model::Part& into) {
@@ -345,11 +371,25 @@ class ProjectReader {
     }
   }
 
-  void entries(const Node& node, Engine& engine) {
+  void entries(const Node& node, std::span<const Input* const> known, describe::Entries& into) {
     eachMember(node, [&](const Node& member) {
-      const Input* input = findInput(member.key);
-      if (input) engine.set(*input, entry(member, *input));
-      return input != nullptr;
+      const Input* input = findInput(known, member.key);
+      if (input == nullptr) return false;
+      Entry read = entry(member, *input);
+      if (!read.empty()) into.insert_or_assign(input, std::move(read));
+      return true;
+    });
+  }
+
+  void lists(const Node& node, std::span<const describe::List* const> known,
+             describe::Lists& into) {
+    eachMember(node, [&](const Node& member) {
+      const describe::List* list = model::listOf(known, member.key);
+      if (list == nullptr) return false;
+      if (!is(member, Node::Type::List) || member.children.empty()) return true;
+      std::vector<describe::Entries>& items = into[list];
+      for (const Node& item : member.children) entries(item, list->columns, items.emplace_back());
+      return true;
     });
   }
 

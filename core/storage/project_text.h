@@ -14,7 +14,7 @@
 namespace strokewright::storage {
 
 /// The version of the format that is written, and the newest that can be read.
-inline constexpr int kFileVersion = 1;
+inline constexpr int kFileVersion = 2;
 
 /// The text of a project: the same text for the same project, whatever the locale. Nothing that
 /// was entered is left out; what is empty is.

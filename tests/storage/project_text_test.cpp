@@ -174,7 +174,7 @@ TEST(AFile, IsTheSameInGermany) {
 
 constexpr std::string_view kSmall = R"({
   "format": "strokewright project",
-  "version": 1,
+  "version": 2,
   "written_by": "0.1.0",
   "project": {"name": "Ö", "reference_donor": 0},
   "engines": [
@@ -241,17 +241,17 @@ INSTANTIATE_TEST_SUITE_P(
             "Line 13, column 9: the key “bore_m” stands here a second time. Keep one."},
         Row{"RepeatedKey", "\"origin\": \"measured\"", "\"value\": 0.067",
             "Line 12, column 57: the key “value” stands here a second time. Keep one."},
-        Row{"NewerVersion", "\"version\": 1,\n  \"written_by\": \"0.1.0\"",
+        Row{"NewerVersion", "\"version\": 2,\n  \"written_by\": \"0.1.0\"",
             "\"version\": 5,\n  \"written_by\": \"2.0.1\"",
             "Line 3, column 3: this file is of version 5 of the format, written by Strokewright "
-            "2.0.1; this one reads up to version 1. Open it with the newer one."},
-        Row{"VersionNought", "\"version\": 1", "\"version\": 0",
+            "2.0.1; this one reads up to version 2. Open it with the newer one."},
+        Row{"VersionNought", "\"version\": 2", "\"version\": 0",
             "Line 3, column 3: “version” must be a whole number from 1."},
-        Row{"BrokenVersion", "\"version\": 1", "\"version\": 1.5",
+        Row{"BrokenVersion", "\"version\": 2", "\"version\": 2.5",
             "Line 3, column 3: “version” must be a whole number from 1."},
-        Row{"VersionAsText", "\"version\": 1", "\"version\": \"1\"",
+        Row{"VersionAsText", "\"version\": 2", "\"version\": \"1\"",
             "Line 3, column 3: “version” must be a number."},
-        Row{"NoVersion", "\"version\": 1,", "",
+        Row{"NoVersion", "\"version\": 2,", "",
             "Line 1, column 1: the file does not say its “version”."},
         Row{"OtherFormat", "strokewright project", "shopping list",
             "Line 2, column 3: this is no Strokewright project; its “format” does not say so."},
@@ -290,7 +290,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"NotANumber", "0.066", "nan",
             "Line 12, column 30: this cannot be read; look for a comma, bracket or quotation mark "
             "too many or too few. Mend the place or open the backup."},
-        Row{"CommaMissing", "\"version\": 1,", "\"version\": 1",
+        Row{"CommaMissing", "\"version\": 2,", "\"version\": 2",
             "Line 4, column 14: this cannot be read; look for a comma, bracket or quotation mark "
             "too many or too few. Mend the place or open the backup."},
         Row{"TwoFilesInOne", "}\n  ]\n}\n", "}\n  ]\n}\n{}",
