@@ -76,12 +76,12 @@ const Result gasketVolume{.key = "gasket_volume_m3",
                                 {.gasketBore = read(in::headGasketBore), .thickness = thickness});
                           }};
 
-const Result volumesBesideDeck{
-    .key = "volumes_beside_deck_m3",
-    .name = "Clearance volume less the deck volume",
-    .symbol = "V_c − V_deck",
+const Result volumesBesideStack{
+    .key = "volumes_beside_stack_m3",
+    .name = "Clearance volume less gasket and deck volume",
+    .symbol = "V_0",
     .kind = Kind::Volume,
-    .formula = "V_ch ∓ V_cr + V_gasket + V_crev; − for a crown that takes volume",
+    .formula = "V_0 = V_ch ∓ V_cr + V_crev; − for a crown that takes volume",
     .source = "sum of measured volumes",
     .valid = "crown volume taken from the plane of the compression height",
     .value = [](Reader& read) {
@@ -92,19 +92,29 @@ const Result volumesBesideDeck{
       }
       return chamber::clearanceVolume({.chamber = read(in::chamberVolume),
                                        .crown = crown,
-                                       .gasket = read(gasketVolume),
+                                       .gasket = 0.0,
                                        .deck = 0.0,
                                        .crevice = read(in::creviceVolume)});
     }};
+
+const Result volumesBesideDeck{
+    .key = "volumes_beside_deck_m3",
+    .name = "Clearance volume less the deck volume",
+    .symbol = "V_c − V_deck",
+    .kind = Kind::Volume,
+    .formula = "V_0 + V_gasket",
+    .source = "sum of measured volumes",
+    .valid = "crown volume taken from the plane of the compression height",
+    .value = [](Reader& read) { return read(volumesBesideStack) + read(gasketVolume); }};
 
 }  // namespace strokewright::out
 
 namespace strokewright::chamber {
 
 std::span<const describe::Result* const> results() {
-  static constexpr std::array kResults = {&out::sweptVolume,  &out::displacement,
-                                          &out::classMargin,  &out::boreStrokeRatio,
-                                          &out::gasketVolume, &out::volumesBesideDeck};
+  static constexpr std::array kResults = {
+      &out::sweptVolume,  &out::displacement,       &out::classMargin,      &out::boreStrokeRatio,
+      &out::gasketVolume, &out::volumesBesideStack, &out::volumesBesideDeck};
   return kResults;
 }
 

@@ -11,7 +11,7 @@ namespace strokewright::out {
 using describe::Result;
 
 extern const Result sweptVolume, displacement, classMargin, boreStrokeRatio, gasketVolume,
-    volumesBesideDeck;
+    volumesBesideStack, volumesBesideDeck;
 
 }  // namespace strokewright::out
 

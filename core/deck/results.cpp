@@ -82,6 +82,28 @@ const Result heightWithoutSpacer{
                                .spacer = 0.0});
     }};
 
+const Result bareGap{
+    .key = "bare_gap_m",
+    .name = "Gap with nothing laid in",
+    .symbol = "s_0",
+    .kind = Kind::FineLength,
+    .judged = Judged::WorstCase,
+    .formula =
+        "s_0 = H_case + H_barrel − H_p + h_rec − h_rise, or from H_0 less its base gaskets; minus: "
+        "the crown stands above the squish face",
+    .source = deck::kStack,
+    .valid = "no spacer, no base gasket, no head gasket",
+    .value = [](Reader& read) {
+      const bool byStack = read.either(in::seatHeight, in::deckHeight);
+      const double height = byStack ? read(in::seatHeight) + read(in::barrelHeight)
+                                    : read(in::deckHeight) - read(in::baseGasket) -
+                                          read(in::secondBaseGasket) - read(in::thirdBaseGasket);
+      const bool toBlock =
+          read.choice<model::HeightTakenTo>(in::heightTakenTo) == model::HeightTakenTo::BlockFace;
+      return height + (toBlock ? read(in::linerProud) : 0.0) - read(crownHeight) +
+             read(in::headRecess) - read(in::crownRise);
+    }};
+
 const Result crownHeight{
     .key = "crown_height_m",
     .name = "Crown height at top dead centre",
@@ -193,10 +215,16 @@ const Result squishGap{
 namespace strokewright::deck {
 
 std::span<const describe::Result* const> results() {
-  static constexpr std::array kResults = {
-      &out::heightWithoutSpacer, &out::crownHeight,         &out::protrusionWithoutSpacer,
-      &out::spacerToMake,        &out::spacerInStack,       &out::deckHeight,
-      &out::deckClearance,       &out::deckClearanceSpread, &out::squishGap};
+  static constexpr std::array kResults = {&out::heightWithoutSpacer,
+                                          &out::crownHeight,
+                                          &out::protrusionWithoutSpacer,
+                                          &out::spacerToMake,
+                                          &out::spacerInStack,
+                                          &out::deckHeight,
+                                          &out::deckClearance,
+                                          &out::deckClearanceSpread,
+                                          &out::squishGap,
+                                          &out::bareGap};
   return kResults;
 }
 

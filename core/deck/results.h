@@ -12,7 +12,7 @@ namespace strokewright::out {
 using describe::Result;
 
 extern const Result heightWithoutSpacer, crownHeight, protrusionWithoutSpacer, spacerToMake,
-    spacerInStack, deckHeight, deckClearance, deckClearanceSpread, squishGap;
+    spacerInStack, deckHeight, deckClearance, deckClearanceSpread, squishGap, bareGap;
 
 }  // namespace strokewright::out
 

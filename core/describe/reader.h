@@ -73,8 +73,8 @@ class Reader {
   bool donorGiven(const Input& input);
   bool donorKnown(const Result& result);
 
-  double worst(const Result& result);   ///< its ± by the plain sum; for rules alone
-  double likely(const Result& result);  ///< its ± by the root of squares; for rules alone
+  double worst(const Result& result);   ///< its ± by the plain sum; for rules and tables
+  double likely(const Result& result);  ///< its ± by the root of squares; for rules and tables
 
   /// How each independent error that these results read moves them in this cylinder. For tables.
   std::vector<Move> moves(std::span<const Result* const> results);

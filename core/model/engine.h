@@ -21,8 +21,8 @@ struct Engine {
   std::string name;
   Part part = Part::Target;
   std::string note;
-  describe::Entries entries;  ///< never an empty entry
-  describe::Lists lists;      ///< never an empty list
+  describe::Entries entries;   ///< never an empty entry
+  describe::Lists lists = {};  ///< never an empty list
 
   /// The entry; an empty one where nothing was entered.
   const describe::Entry& operator[](const describe::Input& input) const;
@@ -38,8 +38,8 @@ struct Project {
   std::string drawnFor;  ///< title block
   std::string revision;  ///< title block
   std::vector<Engine> engines;
-  describe::Lists lists;    ///< what serves all engines; never an empty list
-  int referenceDonor = -1;  ///< index of the donor the others are compared with; -1: none
+  describe::Lists lists = {};  ///< what serves all engines; never an empty list
+  int referenceDonor = -1;     ///< index of the donor the others are compared with; -1: none
 
   /// Index of the first target, or -1.
   int target() const;
