@@ -1,0 +1,406 @@
+#include "ui/widgets/table_view.h"
+
+#include <QAbstractTableModel>
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QRegularExpression>
+#include <QScrollBar>
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <utility>
+
+#include "core/describe/table_text.h"
+#include "ui/document/taste.h"
+#include "ui/widgets/entry_words.h"
+#include "ui/widgets/ink.h"
+
+namespace strokewright::ui {
+namespace {
+
+using describe::Cells;
+using describe::Column;
+using describe::Tabulated;
+
+constexpr int kHeadLetters = 11;  ///< a head is broken at blanks before it gets longer
+constexpr int kRowsAtFirst = 8;   ///< that a table asks room for
+constexpr int kRowsAtLeast = 3;
+
+std::size_t index(int i) { return static_cast<std::size_t>(i); }
+
+double numberAt(const Cells& cells, int row) { return cells.numbers[row]; }
+
+/// A name in short lines.
+QString broken(const QString& name) {
+  QStringList lines;
+  for (const QString& word : name.split(u' ')) {
+    const bool fits = !lines.isEmpty() && lines.back().size() + 1 + word.size() <= kHeadLetters;
+    if (fits) {
+      lines.back() += u' ' + word;
+    } else {
+      lines += word;
+    }
+  }
+  return lines.join(u'\n');
+}
+
+/// Whether the cell of one row comes before that of another; a row without a number comes last.
+bool before(const Cells& cells, bool words, int a, int b, Qt::SortOrder order) {
+  if (words) {
+    const int sign = cells.words[index(a)].compare(cells.words[index(b)]);
+    return order == Qt::AscendingOrder ? sign < 0 : sign > 0;
+  }
+  const double one = numberAt(cells, a);
+  const double other = numberAt(cells, b);
+  if (std::isnan(one) || std::isnan(other)) return !std::isnan(one);
+  return order == Qt::AscendingOrder ? one < other : one > other;
+}
+
+}  // namespace
+
+/// The rows as they are shown.
+class TableModel final : public QAbstractTableModel {
+ public:
+  TableModel(const Taste& taste, const describe::Table& table, QObject* parent)
+      : QAbstractTableModel(parent),
+        taste_(taste),
+        filled_{.rows = describe::Rows(table.columns)},
+        tip_(fromCore(table.formula) + QStringLiteral("\n") + fromCore(table.source)) {}
+
+  const Tabulated& filled() const { return filled_; }
+  int filledRow(int shown) const { return order_[index(shown)]; }
+
+  void fill(Tabulated filled) {
+    const bool sameSize = filled.rows.size() == filled_.rows.size();
+    if (!sameSize) beginResetModel();
+    filled_ = std::move(filled);
+    putInOrder();
+    if (!sameSize) endResetModel();
+    if (sameSize) reword();
+  }
+
+  /// Units or terms are others.
+  void reword() {
+    if (!order_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+    Q_EMIT headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
+  }
+
+  /// @param column -1: the table's own order.
+  void sort(int column, Qt::SortOrder order) override {
+    sortedBy_ = column;
+    sortOrder_ = order;
+    putInOrder();
+    reword();
+  }
+  int sortedBy() const { return sortedBy_; }
+  Qt::SortOrder sortOrder() const { return sortOrder_; }
+
+  int rowCount(const QModelIndex& parent = {}) const override {
+    return parent.isValid() ? 0 : static_cast<int>(filled_.rows.size());
+  }
+  int columnCount(const QModelIndex& parent = {}) const override {
+    return parent.isValid() ? 0 : static_cast<int>(filled_.rows.columns().size());
+  }
+
+  QVariant data(const QModelIndex& at, int role) const override {
+    if (role == Qt::DisplayRole) return text(at.column(), filledRow(at.row()));
+    if (role == Qt::TextAlignmentRole) return alignment(at.column()).toInt();
+    return {};
+  }
+
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override {
+    if (orientation != Qt::Horizontal) return {};
+    const Column& column = columnAt(section);
+    switch (role) {
+      case Qt::DisplayRole: {
+        const QString unit = column.words ? QString() : taste_.unit(column.kind);
+        const QString name = broken(taste_.inTerms(fromCore(column.name)));
+        return unit.isEmpty() ? name : name + u'\n' + unit;
+      }
+      case Qt::TextAlignmentRole:
+        return (Qt::AlignTop | (alignment(section) & Qt::AlignHorizontal_Mask)).toInt();
+      case Qt::ToolTipRole:
+        return tipFrom((fromCore(column.symbol) + u'\n' + tip_).trimmed());
+      default:
+        return {};
+    }
+  }
+
+ private:
+  using QAbstractTableModel::index;
+  static std::size_t index(int i) { return static_cast<std::size_t>(i); }
+
+  const Column& columnAt(int column) const { return filled_.rows.columns()[index(column)]; }
+
+  QString text(int column, int row) const {
+    const Column& described = columnAt(column);
+    const Cells& cells = filled_.rows.cells()[index(column)];
+    if (described.words) return taste_.inTerms(fromCore(cells.words[index(row)]));
+    const double number = numberAt(cells, row);
+    return std::isnan(number) ? QString()
+                              : taste_.number(described.kind, number, described.decimals);
+  }
+
+  /// All numbers of a column have as many decimals, so that their marks stand under each other.
+  Qt::Alignment alignment(int column) const {
+    return (columnAt(column).words ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter;
+  }
+
+  void putInOrder() {
+    order_.resize(filled_.rows.size());
+    std::iota(order_.begin(), order_.end(), 0);
+    if (sortedBy_ < 0) return;
+    const Cells& cells = filled_.rows.cells()[index(sortedBy_)];
+    std::ranges::stable_sort(order_, [&](int a, int b) {
+      return before(cells, columnAt(sortedBy_).words, a, b, sortOrder_);
+    });
+  }
+
+  const Taste& taste_;
+  Tabulated filled_;
+  QString tip_;
+  std::vector<int> order_;
+  int sortedBy_ = -1;
+  Qt::SortOrder sortOrder_ = Qt::AscendingOrder;
+};
+
+TableView::TableView(Document& document, int engine, const describe::Table& table, QWidget* parent,
+                     int cylinder)
+    : QTableView(parent),
+      document_(document),
+      engine_(engine),
+      table_(table),
+      cylinder_(cylinder),
+      model_(new TableModel(document.taste(), table, this)),
+      message_(new QLabel(viewport())),
+      sortHere_(new QAction(tr("&Sort by this column"), this)) {
+  setModel(model_);
+  setFrameShape(QFrame::NoFrame);
+  setShowGrid(false);
+  setTabKeyNavigation(false);
+  setWordWrap(false);
+  setSelectionBehavior(QAbstractItemView::SelectRows);
+  setSelectionMode(QAbstractItemView::ExtendedSelection);
+  setEditTriggers(QAbstractItemView::NoEditTriggers);
+  setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  viewport()->setAutoFillBackground(false);
+  verticalHeader()->hide();
+  verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  horizontalHeader()->setHighlightSections(false);
+  message_->setWordWrap(true);
+  message_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+  connect(message_, &QLabel::linkActivated, this, [this] {
+    const auto waits = document_.assessment().waitsFor(filled().notes);
+    if (waits.empty()) return;
+    const bool donors = waits.front().donors;
+    Q_EMIT entryAsked(donors ? document_.project().referenceDonor : engine_, waits.front().input);
+  });
+
+  auto* copied = new QAction(tr("&Copy"), this);
+  copied->setShortcut(QKeySequence::Copy);
+  copied->setShortcutContext(Qt::WidgetShortcut);
+  connect(copied, &QAction::triggered, this, &TableView::copy);
+  connect(sortHere_, &QAction::triggered, this,
+          [this] { sortBy(std::max(0, currentIndex().column())); });
+  addAction(copied);
+  setContextMenuPolicy(Qt::ActionsContextMenu);
+  connect(horizontalHeader(), &QHeaderView::sectionClicked, this, &TableView::sortBy);
+  connect(this, &QAbstractItemView::doubleClicked, this,
+          [this](const QModelIndex& at) { Q_EMIT rowTaken(model_->filledRow(at.row())); });
+  connect(&document, &Document::projectChanged, this, &TableView::refreshWhenSeen);
+  connect(&document.taste(), &Taste::changed, this, &TableView::reword);
+  reword();
+}
+
+void TableView::setEngine(int engine) {
+  engine_ = engine;
+  refreshWhenSeen();
+}
+
+void TableView::setCylinder(int cylinder) {
+  cylinder_ = cylinder;
+  refreshWhenSeen();
+}
+
+void TableView::setSortable(bool sortable) {
+  sortable_ = sortable;
+  horizontalHeader()->setSectionsClickable(sortable);
+  if (sortable) {
+    addAction(sortHere_);
+  } else {
+    removeAction(sortHere_);
+  }
+}
+
+void TableView::setWhenEmpty(const QString& text) {
+  whenEmpty_ = text;
+  sayMessage();
+}
+
+const Tabulated& TableView::filled() const { return model_->filled(); }
+
+int TableView::currentRow() const {
+  return currentIndex().isValid() ? model_->filledRow(currentIndex().row()) : -1;
+}
+
+// What stands in it ------------------------------------------------------------------------------
+
+void TableView::refreshWhenSeen() {
+  stale_ = true;
+  if (isVisible()) refresh();
+}
+
+void TableView::refresh() {
+  const describe::Evaluation& evaluation = document_.assessment().evaluation();
+  if (engine_ < 0 || engine_ >= evaluation.engines()) return;
+  stale_ = false;
+  const int cylinder = std::min(cylinder_, evaluation.cylinders(engine_) - 1);
+  model_->fill(document_.evaluation().tabulated(engine_, table_, cylinder));
+  reword();
+}
+
+void TableView::reword() {
+  const Taste& taste = document_.taste();
+  model_->reword();
+  verticalHeader()->setDefaultSectionSize(ink::rowHeight(fontMetrics()));
+  resizeColumnsToContents();
+  const QString name = taste.inTerms(fromCore(table_.name));
+  setAccessibleName(engine_ >= 0 && engine_ < document_.assessment().evaluation().engines()
+                        ? name + QStringLiteral(", ") + document_.engineName(engine_)
+                        : name);
+  setAccessibleDescription(taste.inTerms(fromCore(table_.formula)));
+  sayMessage();
+  updateGeometry();
+}
+
+QString TableView::waitText() const {
+  const auto waits = document_.assessment().waitsFor(filled().notes);
+  if (waits.empty()) return {};
+  const auto link = QStringLiteral("<a href=\"entry\">%1</a>")
+                        .arg(inSentence(document_.taste().label(*waits.front().input)));
+  const QString text =
+      (waits.front().donors ? tr("waits for the donor's %1") : tr("waits for %1")).arg(link);
+  return waits.size() == 1 ? text : tr("%1 and %2 more").arg(text).arg(waits.size() - 1);
+}
+
+void TableView::sayMessage() {
+  const Taste& taste = document_.taste();
+  const bool waits = filled().state == describe::State::Waits;
+  QString text;
+  switch (filled().state) {
+    case describe::State::Waits:
+      text = waitText();
+      break;
+    case describe::State::Refused:
+      text = taste.sentence(document_.assessment().evaluation().refusal(filled().notes));
+      break;
+    case describe::State::None:
+      text = taste.inTerms(fromCore(filled().notes.none));
+      break;
+    case describe::State::Value:
+      if (filled().rows.size() == 0) text = whenEmpty_;
+      break;
+  }
+  message_->setTextFormat(waits ? Qt::RichText : Qt::PlainText);
+  message_->setTextInteractionFlags(
+      waits ? Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard : Qt::NoTextInteraction);
+  QPalette quiet = palette();
+  quiet.setColor(QPalette::WindowText, ink::muted(palette()));
+  quiet.setColor(QPalette::Link, ink::accent(palette()));
+  message_->setPalette(quiet);
+  message_->setText(text);
+  message_->setVisible(!text.isEmpty());
+  placeMessage();
+}
+
+QString TableView::message() const {
+  QString text = message_->text();
+  if (message_->textFormat() == Qt::RichText) {
+    static const QRegularExpression tag(QStringLiteral("<[^>]*>"));
+    text.remove(tag);
+  }
+  return text;
+}
+
+void TableView::placeMessage() { message_->setGeometry(viewport()->rect().adjusted(4, 4, -4, 0)); }
+
+void TableView::showEvent(QShowEvent* event) {
+  if (stale_) refresh();
+  QTableView::showEvent(event);
+}
+
+void TableView::changeEvent(QEvent* event) {
+  QTableView::changeEvent(event);
+  if (event->type() == QEvent::FontChange) reword();
+  if (event->type() == QEvent::PaletteChange) sayMessage();
+}
+
+void TableView::resizeEvent(QResizeEvent* event) {
+  QTableView::resizeEvent(event);
+  placeMessage();
+}
+
+QSize TableView::sizeHint() const {
+  const int rows = std::clamp(model_->rowCount(), kRowsAtLeast, kRowsAtFirst);
+  return {horizontalHeader()->length() + verticalScrollBar()->sizeHint().width(),
+          horizontalHeader()->sizeHint().height() + rows * ink::rowHeight(fontMetrics())};
+}
+
+QSize TableView::minimumSizeHint() const {
+  return {fontMetrics().averageCharWidth() * 2 * kHeadLetters,
+          horizontalHeader()->sizeHint().height() + kRowsAtLeast * ink::rowHeight(fontMetrics())};
+}
+
+// Copy, sort, take -------------------------------------------------------------------------------
+
+QString TableView::copiedText() const {
+  std::vector<int> rows;
+  for (int row = 0; row < model_->rowCount(); ++row) {
+    if (!selectionModel()->hasSelection() || selectionModel()->isRowSelected(row)) {
+      rows.push_back(model_->filledRow(row));
+    }
+  }
+  std::vector<describe::HeadedColumn> columns = describe::headed(filled().rows);
+  for (describe::HeadedColumn& column : columns) {
+    Cells chosen;
+    chosen.numbers.resize(column.cells.words.empty() ? static_cast<Eigen::Index>(rows.size()) : 0);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      if (!column.cells.words.empty()) {
+        chosen.words.push_back(column.cells.words[index(rows[i])]);
+      } else {
+        chosen.numbers[static_cast<Eigen::Index>(i)] = numberAt(column.cells, rows[i]);
+      }
+    }
+    column.cells = std::move(chosen);
+  }
+  return fromCore(describe::tabbed(columns, document_.taste().style()));
+}
+
+void TableView::copy() const { QApplication::clipboard()->setText(copiedText()); }
+
+/// Up, down, and back to the table's own order.
+void TableView::sortBy(int column) {
+  if (!sortable_) return;
+  const bool again = model_->sortedBy() == column;
+  const bool back = again && model_->sortOrder() == Qt::DescendingOrder;
+  const Qt::SortOrder order = again && !back ? Qt::DescendingOrder : Qt::AscendingOrder;
+  horizontalHeader()->setSortIndicatorShown(!back);
+  horizontalHeader()->setSortIndicator(column, order);
+  model_->sort(back ? -1 : column, order);
+}
+
+void TableView::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (enter && currentRow() >= 0) {
+    Q_EMIT rowTaken(currentRow());
+  } else {
+    QTableView::keyPressEvent(event);
+  }
+}
+
+}  // namespace strokewright::ui
