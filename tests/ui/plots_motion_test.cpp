@@ -1,6 +1,8 @@
 /// The motion plot: every engine is there, and what it reads is what the core says.
 
 #include <QCheckBox>
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QLineEdit>
 #include <QMouseEvent>
 #include <QTest>
@@ -137,8 +139,37 @@ TEST_F(MotionView, FollowsThePointerUntilAClickHoldsIt) {
 TEST_F(MotionView, TwoTurnsShowTwiceTheAngle) {
   view_.findChild<QCheckBox*>()->setChecked(true);
   EXPECT_EQ(plot().visibleX().to, 720.0);
+  const PlotCurve& curve = plot().scene().curves.front();
+  ASSERT_EQ(curve.x.size(), 1441u);
+  EXPECT_TRUE(std::is_sorted(curve.x.begin(), curve.x.end()));
+  EXPECT_NEAR(curve.x.back(), 720.0, 1e-9);
+  EXPECT_EQ(curve.y[1000], curve.y[280]);
   view_.setCursor(500.0 * kDegree);
   EXPECT_NEAR(view_.cursor(), 500.0 * kDegree, 1e-12);
+}
+
+TEST_F(MotionView, CopiesTheTablesOfAllEnginesAndTheDifferenceOfTargetAndDonor) {
+  plot().copy();
+  const QStringList lines = QGuiApplication::clipboard()->text().split(u'\n');
+  ASSERT_EQ(lines.size(), 1 + 721 + 1) << "the last line ends too";
+  const QStringList names = lines.front().split(u'\t');
+  ASSERT_EQ(names.size(), 1 + 3 * 3 + 3);
+  EXPECT_EQ(names[0], QStringLiteral("Crank angle (°)"));
+  EXPECT_EQ(names[4], QStringLiteral("Burdock 719: Down from top dead centre (mm)"));
+  EXPECT_EQ(names[10], QStringLiteral("Difference: Down from top dead centre (mm)"));
+  const QStringList half = lines[361].split(u'\t');
+  EXPECT_EQ(half[0], QStringLiteral("180.0"));
+  EXPECT_EQ(half[4], QStringLiteral("66.0000"));
+  EXPECT_EQ(half[10], QStringLiteral("4.0000"));
+}
+
+TEST_F(MotionView, HasNothingToCopyWhileNoEngineIsKnown) {
+  for (int engine = 0; engine < 3; ++engine) {
+    document_.type(engine, in::rodLength, QString());
+  }
+  plot().copy();
+  EXPECT_EQ(QGuiApplication::clipboard()->text().trimmed(), QString());
+  EXPECT_TRUE(plot().scene().curves.empty());
 }
 
 TEST_F(MotionView, HasANameAndSaysTheCursorToAScreenReader) {

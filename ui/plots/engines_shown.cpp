@@ -51,18 +51,23 @@ QString nameOf(const model::Project& project, int engine) {
 QString whyNot(const assess::Assessment& assessment, const Taste& taste, int engine,
                const describe::Result& result, int cylinder) {
   const describe::Cell& cell = assessment(engine, result, cylinder);
-  switch (cell.state) {
+  return whyNot(assessment, taste, cell.state, cell.notes);
+}
+
+QString whyNot(const assess::Assessment& assessment, const Taste& taste, describe::State state,
+               const describe::Frame& notes) {
+  switch (state) {
     case describe::State::Value:
       return {};
     case describe::State::None:
-      return fromCore(cell.notes.none);
+      return fromCore(notes.none);
     case describe::State::Refused:
-      return taste.sentence(assessment.evaluation().refusal(cell));
+      return taste.sentence(assessment.evaluation().refusal(notes));
     case describe::State::Waits:
       break;
   }
   QStringList names;
-  for (const auto& wait : assessment.waitsFor(engine, result, cylinder)) {
+  for (const auto& wait : assessment.waitsFor(notes)) {
     const QString name = inSentence(taste.label(*wait.input));
     names << (wait.donors ? QObject::tr("the donor's %1").arg(name) : name);
   }

@@ -25,6 +25,10 @@ QString nameOf(const model::Project& project, int engine);
 QString whyNot(const assess::Assessment& assessment, const Taste& taste, int engine,
                const describe::Result& result, int cylinder = 0);
 
+/// The same of anything that was evaluated.
+QString whyNot(const assess::Assessment& assessment, const Taste& taste, describe::State state,
+               const describe::Frame& notes);
+
 /// SI to the unit shown, as a plain number for axes.
 double toShown(const units::Style& style, units::Kind kind, double si);
 /// And back.

@@ -9,9 +9,9 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "core/model/inputs.h"
-#include "core/motion/curve.h"
 #include "core/motion/results.h"
 #include "core/units/parse.h"
 #include "ui/document/document.h"
@@ -65,8 +65,9 @@ class MotionPlot::Parts {
 
   void refresh() {
     movers = moversOf(document.assessment());
-    plot->setScene(motionScene(document.assessment(), taste, turns()));
-    readout->setRemark(leftOut(document.assessment(), taste));
+    Motions motions = motionsOf(document.evaluation());
+    readout->setRemark(leftOut(document.assessment(), taste, motions));
+    plot->setScene(motionScene(document.assessment(), taste, std::move(motions), turns()));
     showCursor();
   }
 
@@ -117,11 +118,11 @@ class MotionPlot::Parts {
       }
     }
     addDifference(rows);
-    readout->show({tr("At %1").arg(taste.shown(Kind::Angle, at)),
-                   titled(tr("Down from top dead centre"), taste, Kind::Length),
-                   titled(tr("Speed downwards"), taste, Kind::Velocity),
-                   titled(tr("Acceleration downwards"), taste, Kind::Acceleration)},
-                  rows);
+    QStringList headings{tr("At %1").arg(taste.shown(Kind::Angle, at))};
+    for (const describe::Column& column : out::pistonMotion.columns.subspan(1)) {
+      headings << ui::titleOf(column, taste);
+    }
+    readout->show(headings, rows);
     if (!movers.empty()) plot->setCursor(cursor);
     if (!typed->hasFocus() || !typed->isModified()) typed->setText(taste.shown(Kind::Angle, at));
     plot->setAccessibleDescription(description());

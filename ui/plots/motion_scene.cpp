@@ -5,11 +5,14 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <memory>
 #include <numbers>
+#include <optional>
+#include <utility>
 
+#include "core/describe/table_text.h"
 #include "core/model/inputs.h"
-#include "core/motion/curve.h"
 #include "core/motion/results.h"
 #include "ui/document/taste.h"
 
@@ -17,47 +20,30 @@ namespace strokewright::ui {
 namespace {
 
 using describe::State;
-using motion::MotionCurves;
 using units::Kind;
 namespace in = model::in;
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
-constexpr int kStepsPerTurn = 720;
 constexpr std::array kInks{Ink::Blue, Ink::Green, Ink::Vermilion};
 
 QString tr(const char* text) { return QCoreApplication::translate("MotionPlot", text); }
 
-std::array<QString, 3> titles(const Taste& taste) {
-  return {titled(tr("Down from top dead centre"), taste, Kind::Length),
-          titled(tr("Speed downwards"), taste, Kind::Velocity),
-          titled(tr("Acceleration downwards"), taste, Kind::Acceleration)};
-}
-
-const motion::CrankAngles& anglesOf(int turns) {
-  static const motion::CrankAngles one(1, kStepsPerTurn);
-  static const motion::CrankAngles two(2, kStepsPerTurn);
-  return turns == 1 ? one : two;
-}
-
-std::vector<double> shownArray(const Eigen::ArrayXd& values, const units::Unit& unit, double sign) {
-  std::vector<double> shown(static_cast<std::size_t>(values.size()));
-  std::transform(values.begin(), values.end(), shown.begin(),
-                 [&](double value) { return units::fromSi(unit, sign * value); });
+/// A column in the units shown, for one turn after the other, which meet in one row.
+/// @param perTurn [SI] what a turn adds
+std::vector<double> shownColumn(const Eigen::ArrayXd& numbers, const units::Unit& unit, int turns,
+                                double perTurn) {
+  std::vector<double> shown;
+  shown.reserve(static_cast<std::size_t>(numbers.size() * turns));
+  for (int turn = 0; turn < turns; ++turn) {
+    std::transform(numbers.begin() + (turn > 0 ? 1 : 0), numbers.end(), std::back_inserter(shown),
+                   [&](double number) { return units::fromSi(unit, number + turn * perTurn); });
+  }
   return shown;
-}
-
-/// Travel, speed and acceleration in the units shown, downwards plus.
-std::array<std::vector<double>, 3> shownCurves(const Mover& mover, const units::Style& style,
-                                               int turns) {
-  MotionCurves curves;
-  motion::fillCurves(mover.mechanism, mover.speed, anglesOf(turns), curves);
-  return {shownArray(curves.travel, style.group[Kind::Length], 1.0),
-          shownArray(curves.velocity, style.group[Kind::Velocity], -1.0),
-          shownArray(curves.acceleration, style.group[Kind::Acceleration], -1.0)};
 }
 
 void addPeak(PlotScene& scene, const assess::Assessment& assessment, const Taste& taste, int engine,
              int panel, const describe::Result& peak, const describe::Result& angle) {
+  if (assessment(engine, peak).state != State::Value) return;
   const units::Style& style = taste.style();
   const double at = std::fmod(assessment(engine, angle).value + kTurn, kTurn);
   const double value = assessment(engine, peak).value;
@@ -89,17 +75,41 @@ void fitPanels(PlotScene& scene) {
   }
 }
 
-PlotTable tableOf(const PlotScene& scene) {
-  PlotTable table;
-  for (const PlotCurve& curve : scene.curves) {
-    const PlotPanel& panel = scene.panels[static_cast<std::size_t>(curve.panel)];
-    if (table.columns.empty()) {
-      table.columns.push_back({.heading = panel.x.title, .numbers = curve.x, .decimals = 1});
-    }
-    table.columns.push_back(
-        {.heading = curve.label + QStringLiteral(": ") + panel.y.title, .numbers = curve.y});
+void addCurves(PlotScene& scene, const model::Project& project, int engine,
+               const describe::Rows& rows, int turns) {
+  const std::vector<double> angles =
+      shownColumn(rows.cells().front().numbers, scene.style.group[Kind::Angle], turns, kTurn);
+  for (std::size_t i = 1; i < rows.columns().size(); ++i) {
+    scene.curves.push_back(
+        {.panel = static_cast<int>(i) - 1,
+         .label = nameOf(project, engine),
+         .ink = kInks[i - 1],
+         .line = lineOf(project, engine),
+         .x = angles,
+         .y = shownColumn(rows.cells()[i].numbers, scene.style.group[rows.columns()[i].kind], turns,
+                          0.0)});
   }
-  return table;
+}
+
+/// The data behind the scene; it outlives this assessment.
+void addTable(PlotScene& scene, const model::Project& project,
+              const std::shared_ptr<const Motions>& motions) {
+  std::vector<describe::NamedRows> named;
+  std::optional<std::size_t> donor;
+  std::optional<std::size_t> target;
+  for (std::size_t i = 0; i < motions->size(); ++i) {
+    if ((*motions)[i].state != State::Value) continue;
+    const int engine = static_cast<int>(i);
+    if (engine == project.referenceDonor) donor = named.size();
+    if (engine == project.target()) target = named.size();
+    named.push_back({nameOf(project, engine).toStdString(), &(*motions)[i].rows});
+  }
+  if (named.empty()) return;
+  std::optional<std::pair<std::size_t, std::size_t>> difference;
+  if (donor && target && donor != target) difference = {*target, *donor};
+  scene.table = [motions, named, difference](const PlotScene&) {
+    return describe::sideBySide(named, difference);
+  };
 }
 
 }  // namespace
@@ -125,47 +135,49 @@ MotionPoint pointOf(const Mover& mover, double angle) {
       .acceleration = -motion::pinAcceleration(mover.mechanism, angle) * mover.speed * mover.speed};
 }
 
-PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, int turns) {
-  const units::Style& style = taste.style();
-  PlotScene scene;
-  scene.style = style;
-  const QString angleTitle = titled(tr("Crank angle"), taste, Kind::Angle);
-  for (const QString& title : titles(taste)) {
-    scene.panels.push_back({.x = {.title = angleTitle,
-                                  .from = 0.0,
-                                  .to = toShown(style, Kind::Angle, kTurn * turns),
-                                  .degrees = true},
-                            .y = {.title = title}});
+Motions motionsOf(describe::Evaluation& evaluation) {
+  Motions motions;
+  for (int engine = 0; engine < evaluation.engines(); ++engine) {
+    motions.push_back(evaluation.tabulated(engine, out::pistonMotion));
   }
-  const std::vector<double> angles =
-      shownArray(anglesOf(turns).radians(), style.group[Kind::Angle], 1.0);
-  for (const Mover& mover : moversOf(assessment)) {
-    auto curves = shownCurves(mover, style, turns);
-    for (int panel = 0; panel < 3; ++panel) {
-      scene.curves.push_back({.panel = panel,
-                              .label = nameOf(assessment.project(), mover.engine),
-                              .ink = kInks[static_cast<std::size_t>(panel)],
-                              .line = lineOf(assessment.project(), mover.engine),
-                              .x = angles,
-                              .y = std::move(curves[static_cast<std::size_t>(panel)])});
-    }
-    addPeak(scene, assessment, taste, mover.engine, 1, out::peakPistonSpeed,
-            out::peakPistonSpeedAngle);
-    addPeak(scene, assessment, taste, mover.engine, 2, out::peakAcceleration,
-            out::peakAccelerationAngle);
+  return motions;
+}
+
+QString titleOf(const describe::Column& column, const Taste& taste) {
+  return titled(taste.inTerms(fromCore(column.name)), taste, column.kind);
+}
+
+PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, Motions motions,
+                      int turns) {
+  PlotScene scene;
+  scene.style = taste.style();
+  const auto& columns = out::pistonMotion.columns;
+  for (const describe::Column& column : columns.subspan(1)) {
+    scene.panels.push_back({.x = {.title = titleOf(columns.front(), taste),
+                                  .from = 0.0,
+                                  .to = toShown(scene.style, Kind::Angle, kTurn * turns),
+                                  .degrees = true},
+                            .y = {.title = titleOf(column, taste)}});
+  }
+  for (std::size_t i = 0; i < motions.size(); ++i) {
+    if (motions[i].state != State::Value) continue;
+    const int engine = static_cast<int>(i);
+    addCurves(scene, assessment.project(), engine, motions[i].rows, turns);
+    addPeak(scene, assessment, taste, engine, 1, out::peakPistonSpeed, out::peakPistonSpeedAngle);
+    addPeak(scene, assessment, taste, engine, 2, out::peakAcceleration, out::peakAccelerationAngle);
   }
   fitPanels(scene);
-  scene.table = tableOf;
+  addTable(scene, assessment.project(), std::make_shared<const Motions>(std::move(motions)));
   return scene;
 }
 
-QString leftOut(const assess::Assessment& assessment, const Taste& taste) {
+QString leftOut(const assess::Assessment& assessment, const Taste& taste, const Motions& motions) {
   QStringList sentences;
-  for (int engine = 0; engine < assessment.evaluation().engines(); ++engine) {
-    const QString why = whyNot(assessment, taste, engine, out::peakAcceleration);
-    if (!why.isEmpty()) {
-      sentences << tr("%1 is not shown: %2.").arg(nameOf(assessment.project(), engine), why);
-    }
+  for (std::size_t i = 0; i < motions.size(); ++i) {
+    const QString why = whyNot(assessment, taste, motions[i].state, motions[i].notes);
+    if (why.isEmpty()) continue;
+    sentences
+        << tr("%1 is not shown: %2.").arg(nameOf(assessment.project(), static_cast<int>(i)), why);
   }
   return sentences.join(u' ');
 }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/assess/assess.h"
+#include "core/describe/tabulated.h"
 #include "core/motion/slider_crank.h"
 #include "ui/plots/engines_shown.h"
 #include "ui/plots/plot_scene.h"
@@ -31,11 +32,21 @@ struct MotionPoint {
 /// @param angle [rad] of the crank, zero with the throw on the cylinder axis
 MotionPoint pointOf(const Mover& mover, double angle);
 
-/// Three panels: travel, speed, acceleration, with the peaks marked.
+/// The table out::pistonMotion of every engine, in the order of the project.
+using Motions = std::vector<describe::Tabulated>;
+Motions motionsOf(describe::Evaluation& evaluation);
+
+/// "Speed downwards, m/s"
+/// @param column of out::pistonMotion
+QString titleOf(const describe::Column& column, const Taste& taste);
+
+/// A panel for each column of the table over the first one, with the peaks marked. What is copied
+/// and saved are the tables side by side and the difference between donor and target.
 /// @param turns 1 or 2 turns of the crank
-PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, int turns);
+PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, Motions motions,
+                      int turns);
 
 /// Names every engine that is not shown, and what it waits for.
-QString leftOut(const assess::Assessment& assessment, const Taste& taste);
+QString leftOut(const assess::Assessment& assessment, const Taste& taste, const Motions& motions);
 
 }  // namespace strokewright::ui

@@ -6,8 +6,8 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSvgGenerator>
-#include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "ui/document/whole_file.h"
 #include "ui/plots/plot_canvas.h"
@@ -30,20 +30,6 @@ void paintWhole(const PlotScene& scene, QPaintDevice& device, QSize size, double
   painter.setRenderHint(QPainter::Antialiasing);
   paintPlot(scene, paperTheme(exportFont()), painter,
             QRectF(0.0, 0.0, size.width() * pixel, size.height() * pixel), pixel);
-}
-
-QString quoted(QString field, QChar separator) {
-  if (!field.contains(separator) && !field.contains(u'"') && !field.contains(u'\n')) return field;
-  field.replace(QStringLiteral("\""), QStringLiteral("\"\""));
-  return u'"' + field + u'"';
-}
-
-QString fieldOf(const PlotTable::Column& column, std::size_t row, const units::Style& style) {
-  if (row < column.words.size()) return column.words[row];
-  if (row >= column.numbers.size() || std::isnan(column.numbers[row])) return {};
-  return QString::fromStdString(
-             style.number(units::Kind::Ratio, column.numbers[row], column.decimals))
-      .remove(QChar(0x202F));
 }
 
 QByteArray svgOf(const PlotScene& scene, QSize size) {
@@ -76,12 +62,28 @@ QByteArray pngOf(const PlotScene& scene, QSize size) {
   return buffer.data();
 }
 
+std::vector<describe::HeadedColumn> columnsOf(const PlotScene& scene) {
+  return scene.table ? scene.table(scene) : std::vector<describe::HeadedColumn>();
+}
+
 QByteArray csvOf(const PlotScene& scene) {
-  const bool comma = scene.style.decimalMark == ",";
-  return "\xEF\xBB\xBF" + plotText(scene, comma ? u';' : u',', comma ? u',' : u'.').toUtf8();
+  return "\xEF\xBB\xBF" + QByteArray::fromStdString(describe::csv(columnsOf(scene), scene.style));
 }
 
 }  // namespace
+
+PlotTable::operator std::vector<describe::HeadedColumn>() const {
+  std::vector<describe::HeadedColumn> headed;
+  for (const Column& column : columns) {
+    describe::HeadedColumn& it = headed.emplace_back();
+    it.name = column.heading.toStdString();
+    it.decimals = column.decimals;
+    it.cells.numbers =
+        Eigen::Map<const Eigen::ArrayXd>(column.numbers.data(), std::ssize(column.numbers));
+    for (const QString& words : column.words) it.cells.words.push_back(words.toStdString());
+  }
+  return headed;
+}
 
 QImage plotImage(const PlotScene& scene, QSize size) {
   constexpr int kTwice = 2;
@@ -93,32 +95,11 @@ QImage plotImage(const PlotScene& scene, QSize size) {
   return image;
 }
 
-QString plotText(const PlotScene& scene, QChar separator, QChar decimalMark) {
-  if (!scene.table) return {};
-  const PlotTable table = scene.table(scene);
-  const units::Style style{.decimalMark = QString(decimalMark).toStdString(), .minus = "-"};
-  std::size_t rows = 0;
-  QStringList fields;
-  for (const PlotTable::Column& column : table.columns) {
-    rows = std::max({rows, column.numbers.size(), column.words.size()});
-    fields << quoted(column.heading, separator);
-  }
-  QString text = fields.join(separator) + u'\n';
-  for (std::size_t row = 0; row < rows; ++row) {
-    fields.clear();
-    for (const PlotTable::Column& column : table.columns) {
-      fields << quoted(fieldOf(column, row, style), separator);
-    }
-    text += fields.join(separator) + u'\n';
-  }
-  return text;
-}
-
 std::unique_ptr<QMimeData> plotMimeData(const PlotScene& scene, QSize size) {
   auto data = std::make_unique<QMimeData>();
   data->setImageData(plotImage(scene, size));
   data->setData(QStringLiteral("image/svg+xml"), svgOf(scene, size));
-  data->setText(plotText(scene, u'\t', scene.style.decimalMark == "," ? u',' : u'.'));
+  data->setText(QString::fromStdString(describe::tabbed(columnsOf(scene), scene.style)));
   return data;
 }
 

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/describe/table_text.h"
 #include "core/units/style.h"
 
 namespace strokewright::ui {
@@ -62,7 +63,7 @@ struct PlotMark {
   bool draggable = false;
 };
 
-/// Data behind the plot, for the clipboard and for files.
+/// Data behind a plot whose table is not described in the core, in the units shown.
 struct PlotTable {
   struct Column {
     QString heading = {};              ///< name and unit
@@ -71,6 +72,8 @@ struct PlotTable {
     int decimals = 4;
   };
   std::vector<Column> columns = {};
+
+  operator std::vector<describe::HeadedColumn>() const;  ///< as a described table is written
 };
 
 struct PlotScene {
@@ -79,7 +82,8 @@ struct PlotScene {
   std::vector<PlotRegion> regions = {};
   std::vector<PlotCurve> curves = {};
   std::vector<PlotMark> marks = {};
-  std::function<PlotTable(const PlotScene&)> table = {};  ///< made only when asked for
+  /// Data behind the plot, for the clipboard and for files; made only when asked for.
+  std::function<std::vector<describe::HeadedColumn>(const PlotScene&)> table = {};
 };
 
 }  // namespace strokewright::ui
