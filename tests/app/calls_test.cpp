@@ -75,7 +75,7 @@ INSTANTIATE_TEST_SUITE_P(
             "it has “Teasel 116”, “Teasel 125”"},
         Row{"UnknownResult",
             {"solve", sample("teasel-125"), "--want", "squish=1", "--by", "spacer_m"},
-            "Did you mean “squish_gap_m”?"},
+            "Did you mean “squish_gap_m”"},
         Row{"ChoiceWanted",
             {"solve", sample("teasel-125"), "--want", "governs=x", "--by", "bore_m"},
             "no number to be aimed at"},
