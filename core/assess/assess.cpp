@@ -7,15 +7,24 @@
 #include <limits>
 
 #include "core/assess/entry_rules.h"
+#include "core/burette/results.h"
 #include "core/chamber/results.h"
+#include "core/choice/tables.h"
 #include "core/clearance/results.h"
 #include "core/compression/results.h"
+#include "core/cranking/results.h"
+#include "core/cutting/results.h"
 #include "core/deck/results.h"
 #include "core/describe/said_once.h"
 #include "core/limits/results.h"
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "core/plate/results.h"
+#include "core/ports/results.h"
+#include "core/running/results.h"
+#include "core/spread/tables.h"
+#include "core/survey/results.h"
 
 namespace strokewright::assess {
 namespace {
@@ -50,6 +59,15 @@ Catalogue makeCatalogue() {
       Subject{masses::results(), masses::rules()},
       Subject{limits::results(), limits::rules()},
       Subject{clearance::results(), clearance::rules()},
+      Subject{running::results(), running::rules()},
+      Subject{survey::results(), survey::rules(), survey::tables()},
+      Subject{plate::results(), plate::rules(), plate::tables()},
+      Subject{{}, {}, spread::tables()},
+      Subject{{}, {}, choice::tables()},
+      Subject{burette::results(), burette::rules(), burette::tables()},
+      Subject{ports::results(), ports::rules(), ports::tables()},
+      Subject{cranking::results(), {}},
+      Subject{cutting::results(), cutting::rules(), cutting::tables()},
   };
   const auto inputs = model::inputs();
   std::vector<const Result*> results;
@@ -66,7 +84,10 @@ Catalogue makeCatalogue() {
 std::vector<describe::Subject> subjectsOf(const model::Project& project) {
   std::vector<describe::Subject> subjects;
   for (const model::Engine& engine : project.engines) {
-    subjects.push_back({&engine.entries, engine.part == model::Part::Donor});
+    subjects.push_back({.entries = &engine.entries,
+                        .isDonor = engine.part == model::Part::Donor,
+                        .own = &engine.lists,
+                        .shared = &project.lists});
   }
   return subjects;
 }

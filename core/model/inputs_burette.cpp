@@ -50,7 +50,7 @@ constinit const Input wholeVolume{
     .kind = Kind::Volume,
     .scope = Scope::Part,
     .list = true,
-    .typical = 36e-6,
+    .typical = 37.2e-6,
     .possible = {.least = 0.0, .most = 0.1, .leastExcluded = true},
     .usual = {.least = 2e-6, .most = 500e-6},
     .plusMinus = 0.3e-6,

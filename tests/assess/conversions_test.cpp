@@ -26,6 +26,7 @@
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "core/ports/results.h"
 #include "core/storage/project_text.h"
 #include "core/units/unit_group.h"
 
@@ -324,6 +325,13 @@ constexpr Row kTeasel[] = {
     {&out::breathingIndex, Shown::Value, {kNone, kNone}},
     {&out::breathingSpeed, Shown::Value, {kNone, kNone}},
     {&out::governs, Shown::Value, {"ring_flutter", "ring_flutter"}},
+    {&out::exhaustDuration, Shown::Value, {"189.649", "196.692"}},
+    {&out::transferDuration, Shown::Value, {"130.048", "143.121"}},
+    {&out::blowdown, Shown::Value, {"29.8007", "26.7855"}},
+    {&out::trappedCompressionRatio, Shown::Value, {"6.41667", "7.24347"}},
+    {&out::primaryCompressionRatio, Shown::Value, {"1.29563", "1.31841"}},
+    {&out::exhaustPortLowering, Shown::Value, {kNone, "1.71219"}},
+    {&out::transferPortLowering, Shown::Value, {kNone, "2.61542"}},
     {&out::revCeiling, Shown::Value, {"11906", "11390"}},
 };
 
@@ -608,15 +616,31 @@ INSTANTIATE_TEST_SUITE_P(
                              {&out::governs, Shown::Value, "donors_proven_acceleration"}}}),
     kChangedName);
 
-INSTANTIATE_TEST_SUITE_P(Teasel125, ChangedConversion,
-                         testing::Values(Changed{"RunsOnNeedles",
-                                                 "teasel-125",
-                                                 kTarget,
-                                                 {},
-                                                 {{&out::bushWall, Shown::Value, "2.00000"},
-                                                  {&out::classMargin, Shown::Value, "0.183"},
-                                                  {&out::classMargin, Shown::Likely, "0.046"}}}),
-                         kChangedName);
+INSTANTIATE_TEST_SUITE_P(
+    Teasel125, ChangedConversion,
+    testing::Values(
+        Changed{"RunsOnNeedles",
+                "teasel-125",
+                kTarget,
+                {},
+                {{&out::bushWall, Shown::Value, "2.00000"},
+                 {&out::classMargin, Shown::Value, "0.183"},
+                 {&out::classMargin, Shown::Likely, "0.046"}}},
+        Changed{"WithTheGapMadeUpInTheHead",
+                "teasel-125",
+                kTarget,
+                {{&in::spacer, "0"}, {&in::headRecess, "1.40"}, {&in::chamberVolume, "12.6063094"}},
+                {{&out::deckClearance, Shown::Value, "-0.450000"},
+                 {&out::squishGap, Shown::Value, "0.950000"},
+                 {&out::compressionRatio, Shown::Value, "13.7681"},
+                 {&out::exhaustDuration, Shown::Value, "190.938"},
+                 {&out::transferDuration, Shown::Value, "136.245"},
+                 {&out::blowdown, Shown::Value, "27.3462"},
+                 {&out::trappedCompressionRatio, Shown::Value, "7.57146"},
+                 {&out::primaryCompressionRatio, Shown::Value, "1.31841"},
+                 {&out::exhaustPortLowering, Shown::Value, "0.312188"},
+                 {&out::transferPortLowering, Shown::Value, "1.21542"}}}),
+    kChangedName);
 
 INSTANTIATE_TEST_SUITE_P(
     Culvert1040, ChangedConversion,

@@ -1,0 +1,27 @@
+#pragma once
+/// The described results, rules and tables of this room, in page order.
+
+#include <span>
+
+#include "core/describe/finding.h"
+#include "core/describe/result.h"
+#include "core/describe/table.h"
+
+namespace strokewright::out {
+
+using describe::Result;
+using describe::Table;
+
+extern const Result wantedClearanceVolume, volumeToTakeAway, headSkim, headLandLeft, crownCut,
+    crownLeft, crownLeftShare;
+extern const Table volumeAndRatio;
+
+}  // namespace strokewright::out
+
+namespace strokewright::cutting {
+
+std::span<const describe::Result* const> results();
+std::span<const describe::Rule* const> rules();
+std::span<const describe::Table* const> tables();
+
+}  // namespace strokewright::cutting
