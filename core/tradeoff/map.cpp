@@ -10,6 +10,7 @@
 #include "core/chamber/chamber.h"
 #include "core/limits/ceilings.h"
 #include "core/motion/slider_crank.h"
+#include "core/vector_clones.h"
 
 namespace strokewright::tradeoff {
 namespace {
@@ -66,6 +67,21 @@ struct Row {
   }
 };
 
+// One map after the other: a row stays in the nearest cache until it is written.
+STROKEWRIGHT_VECTOR_CLONES
+void write(const Row& given, Eigen::Index size, const float* __restrict area,
+           const float* __restrict ratioBase, const float* __restrict ratioPerStroke,
+           float* __restrict displacement, float* __restrict compressionRatio,
+           float* __restrict meanPistonSpeed, float* __restrict ceiling) {
+  const Row row = given;  // a copy, which the arrays cannot alias
+  for (Eigen::Index i = 0; i < size; ++i) displacement[i] = row.trueStroke * area[i];
+  for (Eigen::Index i = 0; i < size; ++i) {
+    compressionRatio[i] = row.ratioShare * ratioBase[i] + row.trueStroke * ratioPerStroke[i];
+  }
+  for (Eigen::Index i = 0; i < size; ++i) meanPistonSpeed[i] = row.meanPistonSpeed;
+  for (Eigen::Index i = 0; i < size; ++i) ceiling[i] = row.ceiling;
+}
+
 double nominalStroke(double trueStroke, const Held& held) {
   if (!(trueStroke < motion::longestStroke(held.rodLength, held.offset))) return 0.0;
   return 2.0 * motion::crankRadiusForStroke(trueStroke, held.rodLength, held.offset);
@@ -82,11 +98,9 @@ void fillMaps(const Eigen::ArrayXd& bores, const Eigen::ArrayXd& strokes, const 
   const Columns columns(bores, held);
   for (Eigen::Index i = 0; i < strokes.size(); ++i) {
     const Row row(strokes[i], held, limits);
-    maps.displacement.row(i) = row.trueStroke * columns.area;
-    maps.compressionRatio.row(i) =
-        row.ratioShare * columns.ratioBase + row.trueStroke * columns.ratioPerStroke;
-    maps.meanPistonSpeed.row(i).setConstant(row.meanPistonSpeed);
-    maps.ceiling.row(i).setConstant(row.ceiling);
+    write(row, bores.size(), columns.area.data(), columns.ratioBase.data(),
+          columns.ratioPerStroke.data(), &maps.displacement(i, 0), &maps.compressionRatio(i, 0),
+          &maps.meanPistonSpeed(i, 0), &maps.ceiling(i, 0));
   }
 }
 
