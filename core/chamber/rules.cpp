@@ -29,12 +29,16 @@ const Rule boreAgainstStroke{
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       const double ratio = read(out::boreStrokeRatio);
-      if (ratio >= 0.5 && ratio <= 2.0) return;
-      speak.say(Weight::Objects,
-                {"Bore over stroke is {1}, outside 0.5 to 2: throw taken for stroke, or stroke for "
-                 "throw?",
-                 {Quantity{Kind::Ratio, ratio}}},
-                {&in::crankThrow, &in::stroke, &in::bore});
+      constexpr double kLeast = 0.5;
+      constexpr double kMost = 2.0;
+      if (ratio >= kLeast && ratio <= kMost) return;
+      speak.say(
+          Weight::Objects,
+          {"Bore over stroke is {1}, outside {2} to {3}: throw taken for stroke, or stroke for "
+           "throw?",
+           {Quantity{Kind::Ratio, ratio}, Quantity{Kind::Ratio, kLeast, 1},
+            Quantity{Kind::Ratio, kMost, 0}}},
+          {&in::crankThrow, &in::stroke, &in::bore});
     }};
 
 const Rule gasketOverBore{

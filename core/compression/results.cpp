@@ -91,12 +91,12 @@ const Result ratioSpread{.key = "compression_ratio_spread",
 
 const Result ratioPerTenth{
     .key = "ratio_per_tenth",
-    .name = "0.1 mm of spacer is worth, in ratio",
-    .symbol = "Δε(0.1)",
+    .name = "Ratio per tenth of a millimetre of spacer",
+    .symbol = "Δε_t",
     .kind = Kind::Ratio,
-    .formula = "Δε = V_d / V_c − V_d / (V_c + π/4 · B² · 0.1 mm)",
+    .formula = "Δε = V_d / V_c − V_d / (V_c + π/4 · B² · t)",
     .source = "from ε = 1 + V_d / V_c",
-    .valid = "a spacer thicker by 0.1 mm than the one counted with",
+    .valid = "a spacer thicker than the one counted with by t, a tenth of a millimetre",
     .value = [](Reader& read) {
       constexpr double kTenth = 1e-4;  // [m]
       const double more = chamber::deckVolume({.bore = read(in::bore), .deckClearance = kTenth});

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/limits/ceilings.h"
 #include "core/limits/rev_lines.h"
@@ -14,6 +15,7 @@ namespace strokewright::limits {
 
 namespace in = model::in;
 using describe::Choice;
+using describe::Input;
 using describe::Per;
 using describe::Reader;
 using units::Kind;
@@ -23,6 +25,19 @@ namespace {
 constexpr std::string_view kTension =
     "inertia alone, at top dead centre, closed throttle; gas load bends the pin instead";
 constexpr std::string_view kNoDonor = "no reference donor to compare with";
+
+/// In the order of out::Rods.
+constexpr std::array kRodChoices = {Choice{"donors", "the donor's own"},
+                                    Choice{"others", "not the donor's"}};
+
+bool donorsRods(Reader& read) {
+  constexpr double kAlike = 0.005;
+  for (const Input* part : {&in::rodLength, &in::rodSmallEndMass, &in::rodLeastSection}) {
+    if (!read.given(*part) || !read.donorGiven(*part)) continue;
+    if (std::abs(read(*part) - read.donor(*part)) > kAlike * read.donor(*part)) return false;
+  }
+  return true;
+}
 
 /// The lines that may govern, as the choices of a result.
 constexpr auto kLineNames = [] {
@@ -130,6 +145,21 @@ const Result provenRodTension{
     .value = [](Reader& read) {
       return masses::rodTension(
           {.reciprocatingMass = read(reciprocatingMass), .acceleration = read(provenAcceleration)});
+    }};
+
+const Result rods{
+    .key = "rods",
+    .name = "Rods",
+    .kind = Kind::Choice,
+    .choices = limits::kRodChoices,
+    .formula =
+        "length, small-end mass and least section, where both are entered, "
+        "agree within half a per cent",
+    .source = "common practice, no published source",
+    .valid = "as far as the entries tell; another rod has not stood what the donor's did",
+    .value = [](Reader& read) {
+      if (!read.hasDonor()) return read.none(limits::kNoDonor);
+      return static_cast<double>(limits::donorsRods(read) ? Rods::Donors : Rods::Others);
     }};
 
 const Result rodLoadRatio{.key = "rod_load_ratio",
@@ -307,13 +337,24 @@ const Result breathingSpeed{
 namespace strokewright::limits {
 
 std::span<const describe::Result* const> results() {
-  static constexpr std::array kResults = {
-      &out::rodTension,         &out::rodStress,         &out::provenAcceleration,
-      &out::provenRodTension,   &out::rodLoadRatio,      &out::ceilingPistonSpeed,
-      &out::ceilingRingFlutter, &out::ceilingRodTension, &out::ceilingBigEnd,
-      &out::ceilingDonor,       &out::revCeiling,        &out::governs,
-      &out::nextCeiling,        &out::governsNext,       &out::overRevCeiling,
-      &out::breathingIndex,     &out::breathingSpeed};
+  static constexpr std::array kResults = {&out::rodTension,
+                                          &out::rodStress,
+                                          &out::provenAcceleration,
+                                          &out::provenRodTension,
+                                          &out::rods,
+                                          &out::rodLoadRatio,
+                                          &out::ceilingPistonSpeed,
+                                          &out::ceilingRingFlutter,
+                                          &out::ceilingRodTension,
+                                          &out::ceilingBigEnd,
+                                          &out::ceilingDonor,
+                                          &out::revCeiling,
+                                          &out::governs,
+                                          &out::nextCeiling,
+                                          &out::governsNext,
+                                          &out::overRevCeiling,
+                                          &out::breathingIndex,
+                                          &out::breathingSpeed};
   return kResults;
 }
 

@@ -1,5 +1,4 @@
 #include <array>
-#include <cmath>
 #include <utility>
 #include <vector>
 
@@ -100,22 +99,12 @@ const Rule lineMissing{
       }
     }};
 
-/// The rods are the donor's own, as far as the entries tell: one of another length, weight or
-/// section has not stood what the donor's did.
-bool donorsRods(Reader& read) {
-  for (const Input* part : {&in::rodLength, &in::rodSmallEndMass, &in::rodLeastSection}) {
-    if (!read.given(*part) || !read.donorGiven(*part)) continue;
-    if (std::abs(read(*part) - read.donor(*part)) > 0.005 * read.donor(*part)) return false;
-  }
-  return true;
-}
-
 const Rule rodLoad{
     .key = "rod_load",
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
-      if (read.isDonor() || !donorsRods(read)) return;
+      if (read.isDonor() || read(out::rods) != static_cast<double>(out::Rods::Donors)) return;
       const double ratio = read(out::rodLoadRatio);
       const double most = read(in::rodLoadRatioLimit);
       if (ratio <= most * (1.0 + 1e-9)) return;
@@ -136,12 +125,15 @@ const Rule valveArea{
       const double diameter = read(in::inletValveDiameter);
       const double bore = read(in::bore);
       const double share = count * diameter * diameter / (bore * bore);
-      if (share >= 0.12 && share <= 0.5) return;
+      constexpr double kLeast = 0.12;
+      constexpr double kMost = 0.5;
+      if (share >= kLeast && share <= kMost) return;
       Finding& finding =
           speak.say(Weight::Objects,
-                    {"The inlet valves take {1} of the bore area, outside 0.12 to 0.50: are they "
+                    {"The inlet valves take {1} of the bore area, outside {2} to {3}: are they "
                      "counted for one cylinder?",
-                     {Quantity{Kind::Ratio, share}}},
+                     {Quantity{Kind::Ratio, share}, Quantity{Kind::Ratio, kLeast},
+                      Quantity{Kind::Ratio, kMost}}},
                     {&in::inletValveCount, &in::inletValveDiameter, &in::bore});
       if (read.donorGiven(in::inletValveCount) && read.donor(in::inletValveCount) < count) {
         finding.mends.push_back(takeAs(in::inletValveCount, read.donor(in::inletValveCount)));
