@@ -30,8 +30,8 @@ void introduce() {
 /// Qt makes the C library use the reader's decimal mark; nothing here may depend on that.
 void keepPoint() { std::setlocale(LC_NUMERIC, "C"); }
 
-std::optional<std::string> writeSheet(const assess::Assessment& assessment, int engine,
-                                      std::string_view paper, const std::string& path) {
+std::optional<std::string> writeSheet(const assess::Assessment& assessment,
+                                      const app::SheetCall& call) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
   int argc = 1;
   std::string name = "strokewright";
@@ -41,9 +41,10 @@ std::optional<std::string> writeSheet(const assess::Assessment& assessment, int 
   keepPoint();
   const ui::Taste taste;
   QString error;
-  const bool written = ui::writeSheetPdf(
-      assessment, taste.style(), engine,
-      ui::paperOf(ui::fromCore(paper)).value_or(ui::defaultPaper()), ui::fromCore(path), &error);
+  const bool written =
+      ui::writeSheetFile(assessment, taste.style(), {.engine = call.engine, .kind = call.kind},
+                         ui::paperOf(ui::fromCore(call.paper)).value_or(ui::defaultPaper()),
+                         ui::fromCore(call.path), &error);
   if (written) return std::nullopt;
   return error.toStdString();
 }

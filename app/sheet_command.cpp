@@ -1,21 +1,48 @@
+#include <filesystem>
 #include <ostream>
+#include <vector>
 
 #include "app/commands.h"
+#include "app/nearest.h"
 #include "app/opened_project.h"
 #include "app/telling.h"
 
 namespace strokewright::app {
 namespace {
 
-/// "A4" or "Letter", letter case ignored.
-std::string paperOf(const std::string& text) {
-  std::string lower = text;
-  for (char& letter : lower) {
+std::string lowered(std::string text) {
+  for (char& letter : text) {
     if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
   }
+  return text;
+}
+
+/// "A4" or "Letter", letter case ignored.
+std::string paperOf(const std::string& text) {
+  const std::string lower = lowered(text);
   if (lower == "a4") return "A4";
   if (lower == "letter") return "Letter";
   throw Unusable({"The paper is A4 or Letter, not “", text, "”."});
+}
+
+sheet::SheetKind kindOf(const std::string& text) {
+  if (const auto kind = sheet::sheetKindOf(text)) return *kind;
+  std::vector<std::string_view> keys;
+  for (const sheet::SheetName& name : sheet::sheetNames()) keys.push_back(name.key);
+  throw Unusable({"There is no sheet “", text, "”.", didYouMean(text, keys),
+                  " All of them: strokewright sheet --help"});
+}
+
+/// A project is not written over, and only the plate is a drawing for machines.
+void checkPath(const std::string& path, sheet::SheetKind kind) {
+  const std::string lower = lowered(path);
+  if (lower.ends_with(".strokewright")) {
+    throw Unusable({"“", path, "” is the name of a project: a sheet is not written over it."});
+  }
+  const bool drawing = lower.ends_with(".svg") || lower.ends_with(".dxf");
+  if (drawing && kind != sheet::SheetKind::Plate) {
+    throw Unusable({"“", path, "”: only the plate is drawn as SVG or DXF. It takes --kind plate."});
+  }
 }
 
 }  // namespace
@@ -23,16 +50,20 @@ std::string paperOf(const std::string& text) {
 int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writeSheet) {
   const std::string path = *arguments.text("-o");
   const auto paper = arguments.text("--paper");
-  constexpr std::string_view kProject = ".strokewright";
-  if (path.ends_with(kProject)) {
-    throw Unusable({"“", path, "” is the name of a project: a sheet is not written over it."});
+  const auto kind = arguments.text("--kind");
+  const sheet::SheetKind asked = kind ? kindOf(*kind) : sheet::SheetKind::Spec;
+  checkPath(path, asked);
+  OpenedProject opened = openProject(arguments, err);
+  if (opened.project.name.empty()) {
+    opened.project.name = std::filesystem::path(arguments.operand("FILE")).stem().string();
   }
-  const OpenedProject opened = openProject(arguments, err);
   if (opened.project.engines.empty())
     throw Unusable({"The project has no engine to draw a sheet of."});
   const assess::Assessment assessment(opened.project);
-  const auto error =
-      writeSheet(assessment, opened.named.value_or(-1), paper ? paperOf(*paper) : "", path);
+  const auto error = writeSheet(assessment, {.kind = asked,
+                                             .engine = opened.named.value_or(-1),
+                                             .paper = paper ? paperOf(*paper) : "",
+                                             .path = path});
   if (error) throw Unusable({*error});
   const int status = verdict(assessment, opened.named);
   if (status != 0) {

@@ -77,6 +77,7 @@ class Writer {
     sheet_.waitsFor = waitsFor(assessment_, sheet_.engine);
     writeBoxes();
     writeCautions();
+    if (options_.words) sayInTerms();
     return std::move(sheet_);
   }
 
@@ -157,7 +158,7 @@ class Writer {
 
   void writeTitleBlock() {
     sheet_.titleBlock = {
-        .project = project_.name,
+        .project = project_.name.empty() ? options_.projectName : project_.name,
         .drawnFor = project_.drawnFor,
         .units = join({unitOf(Kind::Length), unitOf(Kind::Volume), unitOf(Kind::Mass)}, " · "),
         .revision = project_.revision,
@@ -374,8 +375,24 @@ class Writer {
         {rowOf(out::workingSpeed, "At a speed of"), rowOf(out::meanPistonSpeed),
          rowOf(out::peakPistonSpeed), rowOf(out::peakAcceleration)},
         sideBySide("Rod tension / stress", {rowOf(out::rodTension), rowOf(out::rodStress)}),
-        {rowOf(out::rodLoadRatio, "Rod load against the proven")},
+        {rodLoadRow()},
     });
+  }
+
+  /// Only of rods that are the donor's own: others have not proven that load.
+  Row rodLoadRow() const {
+    Row row = rowOf(out::rodLoadRatio, "Rod load against the proven");
+    const auto own = static_cast<double>(out::Rods::Donors);
+    bool anyBesideDonor = false;
+    for (std::size_t i = 0; i < sheet_.columns.size(); ++i) {
+      const int number = sheet_.columns[i].engine;
+      const bool counts = numbers_.isEverywhere(number, out::rods, own);
+      if (!counts) row.texts[i] = {std::string(kNothing), {}};
+      anyBesideDonor = anyBesideDonor || (counts && number != donor_);
+    }
+    if (!anyBesideDonor) row.texts.assign(row.texts.size(), {std::string(kNothing), {}});
+    if (!numbers_.isEverywhere(sheet_.engine, out::rods, own)) row.difference.clear();
+    return row;
   }
 
   Rows ceilingRows() const {
@@ -449,6 +466,24 @@ class Writer {
     if (compressionIgnition()) {
       sheet_.cautions += " Keep an air shut-off plate at hand at the first start: it can run away.";
     }
+  }
+
+  // ---- Terms
+
+  void sayInTerms() {
+    const auto say = [&](std::string& text) { text = options_.words(text); };
+    for (Group& group : sheet_.groups) {
+      for (Row& row : group.rows) {
+        say(row.label);
+        for (Text& text : row.texts) {
+          say(text.full);
+          say(text.brief);
+        }
+      }
+    }
+    for (Objection& objection : sheet_.objections) say(objection.sentence);
+    for (Measured& measured : sheet_.asBuilt) say(measured.what);
+    for (std::string* text : {&sheet_.restsOn, &sheet_.waitsFor, &sheet_.cautions}) say(*text);
   }
 
   const Assessment& assessment_;

@@ -2,6 +2,7 @@
 /// What the one-page spec sheet says, in words and numbers; how it is drawn is not its business.
 
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,10 @@ struct SheetOptions {
   bool variantColumn = true;  ///< a single variant has a column; otherwise it is only named
   std::string date = {};      ///< as it is to be printed, of the reader's own day
   std::string programVersion = {};
+  std::string projectName = {};  ///< stands where the project has no name: that of its file
+  /// Says a text in the reader's terms; empty: as it is, British. Names that the builder gave in
+  /// cells of their own do not pass through it.
+  std::function<std::string(const std::string&)> words = {};
 };
 
 /// A number in the table. What differs from cylinder to cylinder is listed, "1.03 · 0.95 · 0.86";

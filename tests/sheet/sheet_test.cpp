@@ -384,6 +384,53 @@ TEST(Sheet, OfADonorHasNothingToCompareWith) {
   EXPECT_FALSE(sheet.differences);
 }
 
+TEST(Sheet, BearsTheNameOfTheFileWhereTheProjectHasNone) {
+  model::Project project;
+  EXPECT_EQ(sheetFor(project, {}, {.projectName = "winter job"}).titleBlock.project, "winter job");
+  project.name = "Spring";
+  EXPECT_EQ(sheetFor(project, {}, {.projectName = "winter job"}).titleBlock.project, "Spring");
+}
+
+TEST(Sheet, PassesItsWordsThroughTheReadersTermsButNotTheBuildersNames) {
+  model::Project project = sample("burdock-719");
+  project.engines[0].name = "Gudgeon";
+  const Sheet sheet =
+      sheetFor(project, {}, {.words = [](const std::string& text) { return "<" + text + ">"; }});
+  for (const std::string& text :
+       {rowOf(sheet, "<Compression ratio>").texts[0].full, sheet.objections[0].sentence,
+        sheet.restsOn, sheet.cautions, sheet.asBuilt[0].what}) {
+    EXPECT_TRUE(text.starts_with("<") && text.ends_with(">")) << text;
+  }
+  EXPECT_EQ(sheet.columns[0].name, "Gudgeon");
+  EXPECT_EQ(sheet.title, "Burdock 719");
+}
+
+TEST(Sheet, ShowsTheRodLoadOnlyOfRodsThatAreTheDonors) {
+  const auto texts = [](const model::Project& project) {
+    return fullTexts(rowOf(sheetFor(project), "Rod load against the proven"));
+  };
+  model::Project project = sample("burdock-719");  // the variant has a shorter rod
+  EXPECT_EQ(texts(project), (std::vector<std::string>{"1.00", "1.11", "–"}));
+  type(project.engines[1], in::rodSmallEndMass, "84.3");  // within half a per cent
+  EXPECT_EQ(texts(project)[1], "1.11");
+  type(project.engines[1], in::rodSmallEndMass, "85.0");
+  EXPECT_THROW(texts(project), std::out_of_range);
+  EXPECT_THROW(texts(sample("tansy-270")), std::out_of_range);
+}
+
+TEST(Names, HaveNoNumberInThemThatNeedsADecimalMark) {
+  const std::regex decimal("[0-9][.,][0-9]");
+  const describe::Catalogue& catalogue = assess::catalogue();
+  for (const describe::Result* result : catalogue.results()) {
+    for (const std::string_view text : {result->name, result->symbol}) {
+      EXPECT_FALSE(std::regex_search(std::string(text), decimal)) << text;
+    }
+  }
+  for (const describe::Input* input : catalogue.inputs()) {
+    EXPECT_FALSE(std::regex_search(std::string(input->label), decimal)) << input->label;
+  }
+}
+
 TEST(Sheet, FollowsTheReadersUnits) {
   units::Style style;
   style.group = units::UnitGroup::inchPound();

@@ -102,7 +102,7 @@ class SheetOnPaper : public testing::TestWithParam<PageRow> {
         name == QStringLiteral("crowded") ? crowded() : sampleProject(name);
     const assess::Assessment assessment(project);
     QString error;
-    ASSERT_TRUE(writeSheetPdf(assessment, style, -1, GetParam().paper, pdf_, &error))
+    ASSERT_TRUE(writeSheetPdf(assessment, style, {}, GetParam().paper, pdf_, &error))
         << error.toStdString();
     words_ = printedWords(pdf_);
     ASSERT_GT(words_.size(), 150u);
@@ -225,7 +225,7 @@ class PrintedSheet : public WithDocument {
 TEST_F(PrintedSheet, SaysTheDecisiveNumbers) {
   ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
   ASSERT_TRUE(
-      writeSheetPdf(document_.assessment(), units::Style(), -1, QPageSize::A4, pdf_, nullptr));
+      writeSheetPdf(document_.assessment(), units::Style(), {}, QPageSize::A4, pdf_, nullptr));
   const QString text = printedText(pdf_).simplified();
   for (const char* words : {"Burdock 719", "from Burdock 636", "719.07", "11.20", "9142",
                             "ring flutter", "1.03 · 0.95 · 0.86", "Check bar 100.00 mm"}) {
@@ -236,7 +236,7 @@ TEST_F(PrintedSheet, SaysTheDecisiveNumbers) {
 TEST_F(PrintedSheet, ListsWhatSpeaksAgainstItOrSaysHowMuchIsLeftOut) {
   const model::Project project = crowded();
   const assess::Assessment assessment(project);
-  ASSERT_TRUE(writeSheetPdf(assessment, units::Style(), -1, QPageSize::Letter, pdf_, nullptr));
+  ASSERT_TRUE(writeSheetPdf(assessment, units::Style(), {}, QPageSize::Letter, pdf_, nullptr));
   const QString text = printedText(pdf_).simplified();
   EXPECT_TRUE(text.contains(QStringLiteral("more: see the window, or strokewright check.")));
 }
@@ -244,13 +244,13 @@ TEST_F(PrintedSheet, ListsWhatSpeaksAgainstItOrSaysHowMuchIsLeftOut) {
 TEST_F(PrintedSheet, OfAProjectWithoutAnythingIsStillAPage) {
   const model::Project project;
   const assess::Assessment assessment(project);
-  EXPECT_TRUE(writeSheetPdf(assessment, units::Style(), -1, QPageSize::A4, pdf_, nullptr));
+  EXPECT_TRUE(writeSheetPdf(assessment, units::Style(), {}, QPageSize::A4, pdf_, nullptr));
   EXPECT_TRUE(printedText(pdf_).contains(QStringLiteral("sheet")));
 }
 
 TEST_F(PrintedSheet, OfAnEmptyTargetIsAPage) {
   ASSERT_TRUE(
-      writeSheetPdf(document_.assessment(), units::Style(), -1, QPageSize::A4, pdf_, nullptr));
+      writeSheetPdf(document_.assessment(), units::Style(), {}, QPageSize::A4, pdf_, nullptr));
   EXPECT_TRUE(printedText(pdf_).contains(QStringLiteral("waits")));
 }
 
@@ -258,15 +258,44 @@ TEST_F(PrintedSheet, OfACrankThatCannotTurnSaysWhyThereIsNoDrawing) {
   ASSERT_TRUE(document_.open(sample(QStringLiteral("teasel-125"))));
   document_.type(document_.project().target(), in::rodLength, QStringLiteral("20"));
   ASSERT_TRUE(
-      writeSheetPdf(document_.assessment(), units::Style(), -1, QPageSize::A4, pdf_, nullptr));
+      writeSheetPdf(document_.assessment(), units::Style(), {}, QPageSize::A4, pdf_, nullptr));
   EXPECT_TRUE(printedText(pdf_).contains(QStringLiteral("No drawing.")));
+}
+
+TEST_F(PrintedSheet, SpeaksTheReadersTerms) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
+  const auto words = [&](Terms terms) {
+    EXPECT_TRUE(writeSheetPdf(document_.assessment(), units::Style(), {.terms = terms},
+                              QPageSize::A4, pdf_, nullptr));
+    return printedText(pdf_).simplified();
+  };
+  const QString british = words(Terms::British);
+  EXPECT_TRUE(british.contains(QStringLiteral("liner"))) << british.toStdString();
+  EXPECT_FALSE(british.contains(QStringLiteral("sleeve"))) << british.toStdString();
+  const QString american = words(Terms::American);
+  EXPECT_TRUE(american.contains(QStringLiteral("sleeve"))) << american.toStdString();
+  EXPECT_FALSE(american.contains(QStringLiteral("gudgeon"), Qt::CaseInsensitive));
+}
+
+TEST_F(PrintedSheet, BearsTheNameOfTheFileWhereTheProjectHasNone) {
+  const auto title = [&](const SheetOrder& order) {
+    EXPECT_TRUE(
+        writeSheetPdf(document_.assessment(), units::Style(), order, QPageSize::A4, pdf_, nullptr));
+    return ran(QStringLiteral("pdfinfo"), {pdf_}).section(u'\n', 0, 0).section(u':', 1).trimmed();
+  };
+  const SheetOrder order{.projectName = QStringLiteral("winter job")};
+  EXPECT_EQ(title(order), QStringLiteral("winter job"));
+  EXPECT_TRUE(printedText(pdf_).contains(QStringLiteral("winter job")));
+  document_.edit(QStringLiteral("name of the project"),
+                 [](model::Project& project) { project.name = "Spring"; });
+  EXPECT_EQ(title(order), QStringLiteral("Spring"));
 }
 
 TEST_F(PrintedSheet, LeavesTheOldFileWhereItCannotWrite) {
   QString error;
   const QString nowhere = inFolder(QStringLiteral("no such folder/sheet.pdf"));
   EXPECT_FALSE(
-      writeSheetPdf(document_.assessment(), units::Style(), -1, QPageSize::A4, nowhere, &error));
+      writeSheetPdf(document_.assessment(), units::Style(), {}, QPageSize::A4, nowhere, &error));
   EXPECT_TRUE(error.contains(nowhere)) << error.toStdString();
   EXPECT_FALSE(QFileInfo::exists(nowhere));
 }
@@ -278,9 +307,9 @@ TEST_F(PrintedSheet, IsTheSameFromAPrinterAsInAFile) {
   printer.setOutputFormat(QPrinter::PdfFormat);
   printer.setOutputFileName(printed);
   printer.setPageSize(QPageSize(QPageSize::A4));
-  ASSERT_TRUE(printSheet(document_.assessment(), units::Style(), -1, printer, nullptr));
+  ASSERT_TRUE(printSheet(document_.assessment(), units::Style(), {}, printer, nullptr));
   ASSERT_TRUE(
-      writeSheetPdf(document_.assessment(), units::Style(), -1, QPageSize::A4, pdf_, nullptr));
+      writeSheetPdf(document_.assessment(), units::Style(), {}, QPageSize::A4, pdf_, nullptr));
   EXPECT_EQ(printedText(printed), printedText(pdf_));
 }
 
@@ -303,7 +332,7 @@ TEST(Paper, IsLetterWherePeopleMeasureInInches) {
 
 TEST_F(PrintedSheet, IsPreviewedOnWhiteWhateverThePalette) {
   ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
-  const QImage page = sheetPicture(document_.assessment(), units::Style(), -1, QPageSize::A4, 600);
+  const QImage page = sheetPicture(document_.assessment(), units::Style(), {}, QPageSize::A4, 600);
   EXPECT_EQ(page.width(), 600);
   EXPECT_EQ(page.height(), 849);
   EXPECT_EQ(page.pixelColor(5, 5), QColor(Qt::white));
@@ -322,6 +351,18 @@ TEST_F(PrintedSheet, ChangesInThePreviewWithPaperAndProject) {
   EXPECT_NE(first, second);
   document_.type(document_.project().target(), in::bore, QStringLiteral("70"));
   EXPECT_NE(preview.grab().toImage(), second);
+}
+
+TEST_F(PrintedSheet, ChangesInThePreviewWithTheTerms) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
+  taste_.setTerms(Terms::British);
+  SheetPreview preview(document_, taste_);
+  preview.resize(500, 700);
+  const QImage british = preview.grab().toImage();
+  taste_.setTerms(Terms::American);
+  EXPECT_NE(preview.grab().toImage(), british);
+  taste_.setTerms(Terms::British);
+  EXPECT_EQ(preview.grab().toImage(), british);
 }
 
 TEST_F(PrintedSheet, IsReachedInThePreviewByNameAndKey) {

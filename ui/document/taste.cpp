@@ -15,8 +15,15 @@ using units::UnitGroup;
 constexpr int kMostRecentFiles = 10;
 
 struct Pair {
+  Pair(const QString& britishWord, const QString& americanWord)
+      : british(britishWord),
+        american(americanWord),
+        wholeWord(QStringLiteral("\\b%1(?=s?\\b)").arg(QRegularExpression::escape(british)),
+                  QRegularExpression::CaseInsensitiveOption) {}
+
   QString british;
   QString american;
+  QRegularExpression wholeWord;
 };
 
 /// Longer words first, so that "bushes" is not taken for a "bush".
@@ -45,11 +52,9 @@ QString withFirstOf(const QString& word, const QString& like) {
 }
 
 QString replaced(QString text, const Pair& pair) {
-  const QRegularExpression wholeWord(
-      QStringLiteral("\\b%1(?=s?\\b)").arg(QRegularExpression::escape(pair.british)),
-      QRegularExpression::CaseInsensitiveOption);
+  if (!text.contains(pair.british, Qt::CaseInsensitive)) return text;  // most texts, and quicker
   for (qsizetype at = 0;;) {
-    const QRegularExpressionMatch match = wholeWord.match(text, at);
+    const QRegularExpressionMatch match = pair.wholeWord.match(text, at);
     if (!match.hasMatch()) return text;
     const QString word = withFirstOf(pair.american, match.captured());
     text.replace(match.capturedStart(), match.capturedLength(), word);
@@ -78,6 +83,15 @@ QString fromCore(std::string_view text) {
 
 QString inSentence(const QString& label) {
   return fromCore(describe::inSentence(label.toStdString()));
+}
+
+QString inTerms(const QString& british, Terms terms) {
+  if (terms == Terms::British) return british;
+  QString text = british;
+  for (const Pair& pair : pairs()) {
+    text = replaced(text, pair);
+  }
+  return text;
 }
 
 Taste::Taste(const QLocale& locale, QObject* parent) : QObject(parent), locale_(locale) {
@@ -168,15 +182,6 @@ QString Taste::sentence(const describe::Sentence& says) const {
 
 QString Taste::sentence(const describe::RefusedBecause& because) const {
   return inTerms(fromCore(describe::word(because, style_)));
-}
-
-QString Taste::inTerms(const QString& british) const {
-  if (terms_ == Terms::British) return british;
-  QString text = british;
-  for (const Pair& pair : pairs()) {
-    text = replaced(text, pair);
-  }
-  return text;
 }
 
 void Taste::noteFile(const QString& path) {

@@ -19,6 +19,9 @@ QString fromCore(std::string_view text);
 /// Which of two words of the trade is shown: gudgeon pin or wrist pin.
 enum class Terms { British, American };
 
+/// British text in these terms.
+QString inTerms(const QString& british, Terms terms);
+
 class Taste final : public QObject {
   Q_OBJECT
 
@@ -55,7 +58,7 @@ class Taste final : public QObject {
   QString sentence(const describe::Sentence& says) const;
   QString sentence(const describe::RefusedBecause& because) const;
   /// British text in the chosen terms.
-  QString inTerms(const QString& british) const;
+  QString inTerms(const QString& british) const { return ui::inTerms(british, terms_); }
 
   /// Up to ten paths, the latest first; a file that is gone stays until it is forgotten.
   QStringList recentFiles() const { return recentFiles_; }

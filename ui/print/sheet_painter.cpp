@@ -73,11 +73,13 @@ Medium paperMedium(double millimetre, int stretch) {
 class Page {
  public:
   Page(QPainter& painter, const QSizeF& paper, double millimetre, Choice choice,
-       const sheet::Sheet& sheet, const assess::Assessment& assessment, const units::Style& style)
+       const sheet::Sheet& sheet, const assess::Assessment& assessment, const units::Style& style,
+       const sheet::SheetOptions& options)
       : draft_(painter, paperMedium(millimetre, choice.stretch)),
         sheet_(sheet),
         assessment_(assessment),
         style_(style),
+        options_(options),
         frame_(draft_.mm(kFilingMargin), draft_.mm(kMargin),
                draft_.mm(paper.width() - kFilingMargin - kMargin),
                draft_.mm(paper.height() - 2.0 * kMargin)),
@@ -300,15 +302,22 @@ class Page {
     bottom_ = bottom;
     const double least = draft_.textHeight() / mm(1.0) + 0.03;
     plotHeight_ = mm(kMostPlot);
+    objections_ = objectionsHeight();
     for (pitch_ = kMostPitch; pitch_ > least; pitch_ -= kPitchStep) {
       if (objectionsFit(tableBottom())) break;
     }
     pitch_ = std::max(pitch_, least);
-    while (plotHeight_ > mm(kLeastPlot) && !objectionsFit(tableBottom())) plotHeight_ -= mm(1.0);
+    while (plotHeight_ > mm(kLeastPlot) && !objectionsFit(tableBottom())) {
+      plotHeight_ -= mm(1.0);
+      objections_ = objectionsHeight();
+    }
     // What speaks against it comes before the plots.
-    if (tableBottom() + plotHeight_ + mm(2.0) > bottom_) plotHeight_ = 0.0;
+    if (tableBottom() + plotHeight_ + mm(2.0) > bottom_) {
+      plotHeight_ = 0.0;
+      objections_ = objectionsHeight();
+    }
     // What nobody needs goes to the drawings.
-    const double need = std::max(plotHeight_ + mm(2.0), objectionsEnd(0.0) + mm(1.0));
+    const double need = std::max(plotHeight_ + mm(2.0), objections_ + mm(1.0));
     split_ = std::max(tableBottom(), bottom_ - need);
     rule(top_);
     rule(split_);
@@ -336,16 +345,16 @@ class Page {
     return paragraphs;
   }
 
-  /// Where the last objection ends when the first begins below this height.
-  double objectionsEnd(double top) {
-    const TextFlow flow = besidePlots(top);
-    double y = top + mm(1.2);
+  /// From the rule above the objections to where the last one ends, beside plots as high as now.
+  double objectionsHeight() {
+    const TextFlow flow = besidePlots(0.0);
+    double y = mm(1.2);
     for (const Paragraph& paragraph : objections()) y += flow.height(paragraph, y);
     return y;
   }
 
-  bool objectionsFit(double top) {
-    return std::max(objectionsEnd(top), top + plotHeight_ + mm(2.0)) <= bottom_;
+  bool objectionsFit(double top) const {
+    return top + std::max(objections_, plotHeight_ + mm(2.0)) <= bottom_;
   }
 
   void paintObjections() {
@@ -383,10 +392,12 @@ class Page {
     QRectF area(inner_.left(), top_ + mm(1.0), drawings_, split_ - top_ - mm(2.0));
     const CylinderOrWhyNot it = cylinderToDraw(assessment_, style_, sheet_.engine, 0);
     if (!it.cylinder) {
-      const Paragraph paragraph{QStringLiteral("No drawing."), it.whyNot};
+      const Paragraph paragraph{QStringLiteral("No drawing."), inTerms(it.whyNot)};
       inColumn().draw(draft_.painter(), draft_.ink().line, paragraph, area.top());
       return;
     }
+    note_ = {{}, inTerms(notFromNumbers(*it.cylinder)) + QLatin1Char('.')};
+    noteHeight_ = inColumn().height(note_, 0.0);
     const QRectF section = sectionArea(area, *it.cylinder);
     paintSectionIn(section, *it.cylinder);
     const QRectF stack(area.left(), section.bottom() + mm(kStackGap), area.width(),
@@ -405,17 +416,16 @@ class Page {
   }
 
   double reductionIn(const QRectF& area, const Cylinder& cylinder) {
-    return standardReduction(draft_, drawingIn(area, cylinder), cylinder, style_);
+    return standardReduction(draft_, drawingIn(area), cylinder, style_);
   }
 
   /// What caption and note leave.
-  QRectF drawingIn(const QRectF& area, const Cylinder& cylinder) {
-    const double note = inColumn().height(noteOf(cylinder), 0.0);
-    return area.adjusted(0.0, 0.0, 0.0, -note - draft_.textHeight());
+  QRectF drawingIn(const QRectF& area) const {
+    return area.adjusted(0.0, 0.0, 0.0, -noteHeight_ - draft_.textHeight());
   }
 
-  static Paragraph noteOf(const Cylinder& cylinder) {
-    return {{}, notFromNumbers(cylinder) + QLatin1Char('.')};
+  QString inTerms(const QString& text) const {
+    return options_.words ? fromCore(options_.words(text.toStdString())) : text;
   }
 
   TextFlow inColumn() {
@@ -431,14 +441,13 @@ class Page {
 
   void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
     const double line = draft_.textHeight();
-    const QRectF drawing = drawingIn(area, cylinder);
+    const QRectF drawing = drawingIn(area);
     const double top = motion::topDeadCentreAngle(cylinder.mechanism);
     const SectionDrawn drawn =
         paintSection(draft_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
     caption(QStringLiteral("Section at top dead centre, cylinder 1, ") + scaleText(drawn.reduction),
             drawing.bottom() + line / 2.0);
-    inColumn().draw(draft_.painter(), draft_.ink().faint, noteOf(cylinder),
-                    drawing.bottom() + line);
+    inColumn().draw(draft_.painter(), draft_.ink().faint, note_, drawing.bottom() + line);
   }
 
   QString scaleText(double reduction) const {
@@ -461,6 +470,7 @@ class Page {
   const sheet::Sheet& sheet_;
   const assess::Assessment& assessment_;
   const units::Style& style_;
+  const sheet::SheetOptions& options_;
   const QRectF frame_;
   const QRectF inner_;
   const double drawings_;  ///< [device units] width
@@ -470,6 +480,9 @@ class Page {
   double bottom_ = 0.0;  ///< of plots and objections
   double pitch_ = kMostPitch;
   double plotHeight_ = 0.0;
+  Paragraph note_;           ///< under the section
+  double noteHeight_ = 0.0;  ///< [device units]
+  double objections_ = 0.0;  ///< [device units] height with plots of plotHeight_
 };
 
 /// The sheet that fits, and how: a narrow font is tried before the variant loses its column, and
@@ -489,7 +502,7 @@ Fitted fitted(QPainter& painter, const QSizeF& paper, double millimetre,
     for (std::size_t i = 0; i < (variantColumn ? kChoicesWithVariant : kChoices.size()); ++i) {
       const Choice& choice = kChoices[i];
       fitted.choice = choice;
-      const Page page(painter, paper, millimetre, choice, fitted.sheet, assessment, style);
+      const Page page(painter, paper, millimetre, choice, fitted.sheet, assessment, style, options);
       if (page.tableFits()) return fitted;
     }
   }
@@ -505,7 +518,7 @@ void paintSheet(QPainter& painter, const QSizeF& paper, double millimetre,
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setRenderHint(QPainter::TextAntialiasing);
   const Fitted it = fitted(painter, paper, millimetre, assessment, style, options);
-  Page(painter, paper, millimetre, it.choice, it.sheet, assessment, style).paint();
+  Page(painter, paper, millimetre, it.choice, it.sheet, assessment, style, options).paint();
   painter.restore();
 }
 

@@ -15,7 +15,6 @@
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/drawings/cylinder.h"
-#include "ui/print/sheet_printer.h"
 
 namespace strokewright::ui {
 
@@ -28,8 +27,8 @@ class SheetPicture final : public QWidget {
     setMinimumSize(fontMetrics().height() * 12, fontMetrics().height() * 16);
   }
 
-  void show(int engine, QPageSize::PageSizeId paper) {
-    engine_ = engine;
+  void show(const SheetOrder& order, QPageSize::PageSizeId paper) {
+    order_ = order;
     paper_ = paper;
     image_ = {};
     update();
@@ -42,7 +41,7 @@ class SheetPicture final : public QWidget {
     const double ratio = devicePixelRatioF();
     const int pixels = std::max(1, static_cast<int>(std::floor(page.width() * zoom * ratio)));
     if (image_.width() != pixels) {
-      image_ = sheetPicture(document_.assessment(), taste_.style(), engine_, paper_, pixels);
+      image_ = sheetPicture(document_.assessment(), taste_.style(), order_, paper_, pixels);
     }
     const QSizeF size = QSizeF(image_.size()) / ratio;
     const QPointF corner((width() - size.width()) / 2.0, (height() - size.height()) / 2.0);
@@ -53,7 +52,7 @@ class SheetPicture final : public QWidget {
  private:
   const Document& document_;
   const Taste& taste_;
-  int engine_ = -1;
+  SheetOrder order_;
   QPageSize::PageSizeId paper_ = QPageSize::A4;
   QImage image_;
 };
@@ -89,6 +88,7 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
   connect(printButton, &QPushButton::clicked, this, &SheetPreview::print);
   connect(saveButton, &QPushButton::clicked, this, &SheetPreview::savePdf);
   connect(&document, &Document::projectChanged, this, &SheetPreview::refresh);
+  connect(&document, &Document::fileChanged, this, &SheetPreview::refresh);  // its name
   connect(&taste, &Taste::changed, this, &SheetPreview::refresh);
   refresh();
 }
@@ -105,7 +105,7 @@ void SheetPreview::print() {
   dialog.setWindowTitle(tr("Print the spec sheet"));
   if (dialog.exec() != QDialog::Accepted) return;
   QString error;
-  const bool done = printSheet(document_.assessment(), taste_.style(), engine_, printer, &error);
+  const bool done = printSheet(document_.assessment(), taste_.style(), order(), printer, &error);
   Q_EMIT said(done ? tr("The spec sheet went to the printer.") : error);
 }
 
@@ -115,7 +115,7 @@ void SheetPreview::savePdf() {
   if (path.isEmpty()) return;
   QString error;
   const bool done =
-      writeSheetPdf(document_.assessment(), taste_.style(), engine_, paper(), path, &error);
+      writeSheetPdf(document_.assessment(), taste_.style(), order(), paper(), path, &error);
   Q_EMIT said(done ? tr("The spec sheet is in %1.").arg(path) : error);
 }
 
@@ -134,6 +134,10 @@ QString SheetPreview::suggestedPath() const {
   return (folder.isEmpty() ? QString() : folder + QLatin1Char('/')) + name + QStringLiteral(".pdf");
 }
 
-void SheetPreview::refresh() { picture_->show(engine_, paper()); }
+SheetOrder SheetPreview::order() const {
+  return {.engine = engine_, .projectName = document_.shownName(), .terms = taste_.terms()};
+}
+
+void SheetPreview::refresh() { picture_->show(order(), paper()); }
 
 }  // namespace strokewright::ui

@@ -4,6 +4,8 @@
 #include <QPageSize>
 #include <QWidget>
 
+#include "ui/print/sheet_printer.h"
+
 class QComboBox;
 
 namespace strokewright::ui {
@@ -32,6 +34,7 @@ class SheetPreview final : public QWidget {
  private:
   void refresh();
   QPageSize::PageSizeId paper() const;
+  SheetOrder order() const;
   QString suggestedPath() const;
 
   Document& document_;

@@ -22,10 +22,18 @@ constexpr double kMillimetresPerInch = 25.4;
 
 QString tr(const char* text) { return QCoreApplication::translate("SheetPrinter", text); }
 
-sheet::SheetOptions optionsFor(int engine) {
-  return {.engine = engine,
-          .date = QDate::currentDate().toString(Qt::ISODate).toStdString(),
-          .programVersion = QCoreApplication::applicationVersion().toStdString()};
+sheet::SheetOptions optionsFor(const SheetOrder& order) {
+  sheet::SheetOptions options{
+      .engine = order.engine,
+      .date = QDate::currentDate().toString(Qt::ISODate).toStdString(),
+      .programVersion = QCoreApplication::applicationVersion().toStdString(),
+      .projectName = order.projectName.toStdString()};
+  if (order.terms != Terms::British) {
+    options.words = [terms = order.terms](const std::string& text) {
+      return inTerms(fromCore(text), terms).toStdString();
+    };
+  }
+  return options;
 }
 
 bool fail(QString* error, const QString& sentence) {
@@ -52,41 +60,43 @@ std::optional<QPageSize::PageSizeId> paperOf(QStringView name) {
   return std::nullopt;
 }
 
-bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style, int engine,
-                   QPageSize::PageSizeId paper, const QString& path, QString* error) {
+bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
+                   QString* error) {
   QByteArray content;
   QBuffer buffer(&content);
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
   writer.setPageLayout(wholePage(paper));
   writer.setResolution(kResolution);
-  writer.setTitle(QString::fromStdString(assessment.project().name));
+  const std::string& name = assessment.project().name;
+  writer.setTitle(name.empty() ? order.projectName : fromCore(name));
   writer.setCreator(QCoreApplication::applicationName() + QLatin1Char(' ') +
                     QCoreApplication::applicationVersion());
   QPainter painter;
   if (!painter.begin(&writer)) return fail(error, tr("The page could not be begun."));
   paintSheet(painter, QPageSize(paper).size(QPageSize::Millimeter),
-             kResolution / kMillimetresPerInch, assessment, style, optionsFor(engine));
+             kResolution / kMillimetresPerInch, assessment, style, optionsFor(order));
   painter.end();
   const QString why = writeWhole(path, content);
   if (!why.isEmpty()) return fail(error, tr("%1 cannot be written: %2.").arg(path, why));
   return true;
 }
 
-bool printSheet(const assess::Assessment& assessment, const units::Style& style, int engine,
-                QPrinter& printer, QString* error) {
+bool printSheet(const assess::Assessment& assessment, const units::Style& style,
+                const SheetOrder& order, QPrinter& printer, QString* error) {
   printer.setFullPage(true);
   printer.setPageOrientation(QPageLayout::Portrait);
   QPainter painter;
   if (!painter.begin(&printer)) return fail(error, tr("The printer did not take the page."));
   paintSheet(painter, printer.pageLayout().fullRect(QPageLayout::Millimeter).size(),
-             printer.resolution() / kMillimetresPerInch, assessment, style, optionsFor(engine));
+             printer.resolution() / kMillimetresPerInch, assessment, style, optionsFor(order));
   painter.end();
   return true;
 }
 
-QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style, int engine,
-                    QPageSize::PageSizeId paper, int width) {
+QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style,
+                    const SheetOrder& order, QPageSize::PageSizeId paper, int width) {
   const QSizeF page = QPageSize(paper).size(QPageSize::Millimeter);
   const double millimetre = width / page.width();
   QImage image(width, static_cast<int>(std::lround(page.height() * millimetre)),
@@ -96,7 +106,7 @@ QImage sheetPicture(const assess::Assessment& assessment, const units::Style& st
   image.setDotsPerMeterX(static_cast<int>(std::lround(millimetre * 1000.0)));
   image.setDotsPerMeterY(static_cast<int>(std::lround(millimetre * 1000.0)));
   QPainter painter(&image);
-  paintSheet(painter, page, millimetre, assessment, style, optionsFor(engine));
+  paintSheet(painter, page, millimetre, assessment, style, optionsFor(order));
   return image;
 }
 

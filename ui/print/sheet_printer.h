@@ -8,10 +8,18 @@
 
 #include "core/assess/assess.h"
 #include "core/units/style.h"
+#include "ui/document/taste.h"
 
 class QPrinter;
 
 namespace strokewright::ui {
+
+/// What is asked of the sheet beside its numbers.
+struct SheetOrder {
+  int engine = -1;           ///< index into the project; -1: the target, or the first engine
+  QString projectName = {};  ///< stands where the project has no name: that of its file
+  Terms terms = Terms::British;
+};
 
 /// A4, or Letter where people measure in inches.
 QPageSize::PageSizeId defaultPaper();
@@ -22,19 +30,19 @@ std::optional<QPageSize::PageSizeId> paperOf(QStringView name);
 /// Writes the sheet of one engine as a PDF of exactly one page. The file appears whole or not at
 /// all; one that was there before stays when writing fails.
 ///
-/// @param engine index into the project; -1: the target, or the first engine where there is none.
-/// @param error  says why, in a sentence, when false is returned; may be nullptr.
-bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style, int engine,
-                   QPageSize::PageSizeId paper, const QString& path, QString* error);
+/// @param error says why, in a sentence, when false is returned; may be nullptr.
+bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
+                   QString* error);
 
 /// Prints the sheet on the printer's paper, upright and on the whole page.
 /// @param error as above
-bool printSheet(const assess::Assessment& assessment, const units::Style& style, int engine,
-                QPrinter& printer, QString* error);
+bool printSheet(const assess::Assessment& assessment, const units::Style& style,
+                const SheetOrder& order, QPrinter& printer, QString* error);
 
 /// The page as a picture, as it will be printed.
 /// @param width [px] of the whole page
-QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style, int engine,
-                    QPageSize::PageSizeId paper, int width);
+QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style,
+                    const SheetOrder& order, QPageSize::PageSizeId paper, int width);
 
 }  // namespace strokewright::ui

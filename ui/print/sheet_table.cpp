@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "ui/document/taste.h"
+#include "ui/print/text_widths.h"
 
 namespace strokewright::ui {
 namespace {
@@ -25,17 +26,22 @@ QString unitText(const QString& unit) {
 }  // namespace
 
 SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool mayShorten)
-    : draft_(draft), sheet_(sheet), width_(width), columns_(sheet.columns.size() + 1, 0.0) {
+    : draft_(draft),
+      sheet_(sheet),
+      width_(width),
+      plain_(draft.font()),
+      bold_(draft.font(true)),
+      columns_(sheet.columns.size() + 1, 0.0) {
   for (const sheet::Group& group : sheet.groups) {
     for (const sheet::Row& row : group.rows) {
       lines_.push_back(lineOf(row));
       lines_.back().beginsGroup = &row == &group.rows.front();
     }
   }
-  columns_.back() = sheet.differences ? draft.textWidth(kDifference) : 0.0;
+  columns_.back() = sheet.differences ? textWidth(kDifference) : 0.0;
   for (const Line& line : lines_) {
     labels_ = std::max(labels_, labelWidth(line));
-    columns_.back() = std::max(columns_.back(), draft.textWidth(line.difference));
+    columns_.back() = std::max(columns_.back(), textWidth(line.difference));
   }
   for (std::size_t i = 0; i < sheet.columns.size(); ++i) columns_[i] = naturalWidth(i);
   while (mayShorten && !fits() && shortenWidest()) {
@@ -54,14 +60,18 @@ SheetTable::Line SheetTable::lineOf(const sheet::Row& row) {
   return line;
 }
 
+double SheetTable::textWidth(const QString& text, bool bold) const {
+  return textWidthOf(text, bold ? bold_ : plain_, *draft_.painter().device());
+}
+
 double SheetTable::cellWidth(const Line& line, std::size_t column) const {
-  return draft_.textWidth(line.texts[column], line.emphasis == sheet::Emphasis::Strong);
+  return textWidth(line.texts[column], line.emphasis == sheet::Emphasis::Strong);
 }
 
 double SheetTable::naturalWidth(std::size_t column) const {
   const sheet::Column& it = sheet_.columns[column];
-  double width = std::max(draft_.textWidth(fromCore(it.heading)),
-                          std::min(draft_.textWidth(fromCore(it.name), true), draft_.mm(kName)));
+  double width = std::max(textWidth(fromCore(it.heading)),
+                          std::min(textWidth(fromCore(it.name), true), draft_.mm(kName)));
   for (const Line& line : lines_) width = std::max(width, cellWidth(line, column));
   return width;
 }
@@ -98,7 +108,7 @@ int SheetTable::rankOf(const Line& line, std::size_t column) const {
 double SheetTable::labelWidth(const Line& line) const {
   const bool bold = line.emphasis == sheet::Emphasis::Strong;
   const double indent = line.emphasis == sheet::Emphasis::Subordinate ? draft_.mm(kIndent) : 0.0;
-  return indent + draft_.textWidth(line.label, bold) + draft_.textWidth(line.unit);
+  return indent + textWidth(line.label, bold) + textWidth(line.unit);
 }
 
 bool SheetTable::fits() const {

@@ -1,6 +1,7 @@
 #pragma once
 /// The table of the sheet: donor, target, variant, difference.
 
+#include <QFont>
 #include <QPointF>
 #include <QString>
 #include <vector>
@@ -34,6 +35,7 @@ class SheetTable {
   };
 
   static Line lineOf(const sheet::Row& row);
+  double textWidth(const QString& text, bool bold = false) const;  ///< [device units]
   double labelWidth(const Line& line) const;
   double cellWidth(const Line& line, std::size_t column) const;
   double naturalWidth(std::size_t column) const;
@@ -47,6 +49,8 @@ class SheetTable {
   Drafting& draft_;
   const sheet::Sheet& sheet_;
   double width_;
+  QFont plain_;
+  QFont bold_;
   std::vector<Line> lines_;
   double labels_ = 0.0;          ///< [device units]
   std::vector<double> columns_;  ///< [device units] widths, the difference last
