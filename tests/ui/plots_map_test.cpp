@@ -3,6 +3,7 @@
 
 #include <QLabel>
 #include <QMouseEvent>
+#include <QPushButton>
 #include <QTest>
 #include <algorithm>
 #include <cmath>
@@ -34,6 +35,7 @@ class MapView : public WithDocument {
     return *std::find_if(plot().scene().marks.begin(), plot().scene().marks.end(),
                          [](const PlotMark& mark) { return mark.draggable; });
   }
+  const QPushButton& put() { return *view_.findChild<QPushButton*>(); }
   double boreNow() { return bore().values.front(); }
   double throwNow() { return document_.entry(kTarget, in::crankThrow).values.front(); }
 
@@ -120,6 +122,15 @@ TEST_F(MapView, CurvesOfEqualDisplacementHoldTheirDisplacement) {
   }
 }
 
+TEST_F(MapView, TheClassLimitIsNoSecondCurveOfEqualDisplacement) {
+  open(QStringLiteral("tansy-270"));  // 700 ml, where a curve would come anyway
+  const auto& curves = plot().scene().curves;
+  EXPECT_EQ(
+      std::count_if(curves.begin(), curves.end(),
+                    [](const PlotCurve& it) { return it.label.contains(QStringLiteral("700")); }),
+      1);
+}
+
 TEST_F(MapView, EveryEngineIsAPoint) {
   EXPECT_EQ(plot().scene().marks.size(), 3u);
   EXPECT_EQ(targetMark().at, QPointF(68.0, 66.0));
@@ -191,8 +202,35 @@ TEST_F(MapView, SaysWhatIsHeldAndWhatFollows) {
 TEST_F(MapView, AnEmptyTargetStillHasAMapThatSaysWhatItWaitsFor) {
   document_.startNew();
   EXPECT_EQ(plot().scene().marks.size(), 0u);
+  EXPECT_FALSE(put().isEnabled());
   QTest::keyClick(&plot(), Qt::Key_Return);
-  EXPECT_TRUE(bore().known()) << "bore and stroke can be begun from the map";
+  EXPECT_FALSE(bore().known()) << "nobody placed the cross-hair";
+  view_.setCrossHair(0.070, 0.060);
+  EXPECT_TRUE(put().isEnabled());
+  QTest::keyClick(&plot(), Qt::Key_Return);
+  EXPECT_DOUBLE_EQ(boreNow(), 0.070) << "bore and stroke can be begun from the map";
+  EXPECT_FALSE(put().isEnabled()) << "it stands there already";
+}
+
+TEST_F(MapView, NothingStaysOfTheProjectBefore) {
+  view_.setCrossHair(0.064, 0.060);
+  EXPECT_TRUE(put().isEnabled());
+  plot().zoom(4.0);
+  open(QStringLiteral("culvert-1040"));
+  EXPECT_FALSE(put().isEnabled());
+  EXPECT_NEAR(view_.bore(), 0.105, 1e-9);
+  EXPECT_NEAR(view_.stroke(), 0.120, 1e-9);
+  BoreStrokeMap fresh(document_, taste_);
+  fresh.resize(view_.size());
+  fresh.show();
+  const auto* const anew = fresh.findChild<PlotWidget*>();
+  EXPECT_EQ(plot().visibleX(), anew->visibleX());
+  EXPECT_EQ(plot().visibleY(0), anew->visibleY(0));
+
+  document_.startNew();
+  EXPECT_FALSE(put().isEnabled());
+  EXPECT_EQ(plot().visibleX(), anew->visibleX());
+  EXPECT_LT(plot().visibleX().to, 100.0) << "the window of an empty project, not of the last one";
 }
 
 TEST_F(MapView, WithoutATargetItSaysSo) {

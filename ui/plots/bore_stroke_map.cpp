@@ -75,22 +75,31 @@ class BoreStrokeMap::Parts {
     column->addWidget(readout);
     column->addLayout(row);
     plot->setAccessibleName(tr("Map of bore and stroke"));
-    put->setToolTip(tr("Bore and stroke of the cross-hair, to the nearest 0.1 mm (Enter)"));
+  }
+
+  /// Nothing of the project before stays: window, zoom, cross-hair.
+  void begin() {
+    window.reset();
+    held = false;
+    plot->fit();
   }
 
   void refresh() {
     const assess::Assessment& assessment = document.assessment();
+    put->setToolTip(tr("Bore and stroke of the cross-hair, to the nearest %1 (Enter)")
+                        .arg(taste.shown(Kind::Length, 1.0 / kPerMetre)));
     if (document.project().target() < 0) {
       trial.reset();
       plot->setScene({});
       readout->show({}, {});
       caption->setText(tr("The map needs a target."));
+      put->setEnabled(false);
       return;
     }
     trial.emplace(assessment);
     if (!dragging) keepWindow(assessment);
     if (!held || dragging) cross = trial->here().value_or(centre());
-    plot->setScene(boreStrokeScene(*trial, assessment, taste, window));
+    plot->setScene(boreStrokeScene(*trial, assessment, taste, *window));
     caption->setText(captionText());
     showCross();
   }
@@ -98,19 +107,18 @@ class BoreStrokeMap::Parts {
   /// The window moves only when an engine leaves it or would be lost in it.
   void keepWindow(const assess::Assessment& assessment) {
     const MapWindow wanted = windowFor(assessment);
-    bool fits =
-        wanted.most.bore - wanted.least.bore > 0.5 * (window.most.bore - window.least.bore) &&
-        wanted.most.stroke - wanted.least.stroke > 0.5 * (window.most.stroke - window.least.stroke);
-    for (int engine = 0; engine < assessment.evaluation().engines(); ++engine) {
+    bool fits = window && wanted.width() > 0.5 * window->width() &&
+                wanted.height() > 0.5 * window->height();
+    for (int engine = 0; fits && engine < assessment.evaluation().engines(); ++engine) {
       const auto pair = pairOf(assessment, engine);
-      fits = fits && (!pair || window.holds(*pair));
+      fits = !pair || window->holds(*pair);
     }
     if (!fits) window = wanted;
   }
 
   Pair centre() const {
-    return {snapped(0.5 * (window.least.bore + window.most.bore)),
-            snapped(0.5 * (window.least.stroke + window.most.stroke))};
+    return {snapped(0.5 * (window->least.bore + window->most.bore)),
+            snapped(0.5 * (window->least.stroke + window->most.stroke))};
   }
 
   QString captionText() const {
@@ -172,10 +180,22 @@ class BoreStrokeMap::Parts {
                    tr("Piston speed"), tr("Rev ceiling")},
                   rows);
     readout->setRemark(governsText());
+    put->setEnabled(canPut());
     const units::Style& style = taste.style();
     plot->setCursor({.x = toShown(style, Kind::Length, cross.bore),
                      .y = toShown(style, Kind::Length, cross.stroke)});
     plot->setAccessibleDescription(readout->text());
+  }
+
+  /// A person placed the cross-hair, and it is not where the target stands.
+  bool canPut() const {
+    if (!trial || !held) return false;
+    const auto here = trial->here();
+    return !here || !sameStep(here->bore, cross.bore) || !sameStep(here->stroke, cross.stroke);
+  }
+
+  void putIntoTarget() {
+    if (canPut()) enter({snapped(cross.bore), snapped(cross.stroke)}, {});
   }
 
   Pair pairAt(QPointF shownAt) const {
@@ -185,6 +205,7 @@ class BoreStrokeMap::Parts {
   }
 
   void moveTo(const Pair& pair) {
+    if (!trial) return;
     constexpr double kLeast = 1e-3;
     held = true;
     cross = {std::max(pair.bore, kLeast), std::max(pair.stroke, kLeast)};
@@ -236,7 +257,7 @@ class BoreStrokeMap::Parts {
   QLabel* caption;
   QPushButton* put;
   std::optional<Trial> trial;
-  MapWindow window;
+  std::optional<MapWindow> window;
   Pair cross;
   bool held = false;  // the cross-hair stays where the person put it
   bool dragging = false;
@@ -246,6 +267,7 @@ BoreStrokeMap::BoreStrokeMap(Document& document, Taste& taste, QWidget* parent)
     : QWidget(parent), parts_(std::make_unique<Parts>(document, taste, *this)) {
   Parts* const parts = parts_.get();
   new Refresher(document, taste, *this, [parts] { parts->refresh(); });
+  connect(&document, &Document::begun, this, [parts] { parts->begin(); });
   connect(parts->plot, &PlotWidget::cursorAsked, this,
           [parts](QPointF at) { parts->moveTo(parts->pairAt(at)); });
   connect(parts->plot, &PlotWidget::cursorStepped, this, [parts](QPoint steps) {
@@ -267,8 +289,6 @@ double BoreStrokeMap::stroke() const { return parts_->cross.stroke; }
 void BoreStrokeMap::setCrossHair(double bore, double stroke) { parts_->moveTo({bore, stroke}); }
 QString BoreStrokeMap::readout() const { return parts_->readout->text(); }
 
-void BoreStrokeMap::putIntoTarget() {
-  parts_->enter({snapped(parts_->cross.bore), snapped(parts_->cross.stroke)}, {});
-}
+void BoreStrokeMap::putIntoTarget() { parts_->putIntoTarget(); }
 
 }  // namespace strokewright::ui

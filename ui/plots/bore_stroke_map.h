@@ -25,6 +25,7 @@ class BoreStrokeMap final : public QWidget {
   QString readout() const;                        ///< what the strip says, as plain text
 
   /// Puts the cross-hair's bore and stroke, to the nearest 0.1 mm, into the target: one undo step.
+  /// Nothing where the cross-hair was not placed, or stands where the target is.
   void putIntoTarget();
 
  private:

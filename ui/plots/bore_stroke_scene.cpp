@@ -63,16 +63,14 @@ struct Plane {
   QPointF shown(const Pair& pair) const {
     return {toShown(style, Kind::Length, pair.bore), toShown(style, Kind::Length, pair.stroke)};
   }
-  double width() const { return window.most.bore - window.least.bore; }
-  double height() const { return window.most.stroke - window.least.stroke; }
 };
 
 /// Stroke against bore for one displacement, a little beyond the window.
 PlotCurve displacementCurve(const Plane& plane, const tradeoff::Held& held, double displacement) {
-  const double first =
-      std::max(plane.window.least.bore - kBeyond * plane.width(), 0.1 * plane.window.least.bore);
+  const double first = std::max(plane.window.least.bore - kBeyond * plane.window.width(),
+                                0.1 * plane.window.least.bore);
   const Eigen::ArrayXd bores = Eigen::ArrayXd::LinSpaced(
-      kCurvePoints, first, plane.window.most.bore + kBeyond * plane.width());
+      kCurvePoints, first, plane.window.most.bore + kBeyond * plane.window.width());
   const Eigen::ArrayXd strokes = tradeoff::strokesForDisplacement(bores, displacement, held);
   PlotCurve curve;
   for (Eigen::Index i = 0; i < bores.size(); ++i) {
@@ -96,11 +94,12 @@ void addDisplacements(PlotScene& scene, const Plane& plane, Trial& trial,
   held.rodLength = evaluation.inputValue(target, in::rodLength);
   held.offset = assessment(target, out::netOffset).value;
 
-  if (evaluation.inputGiven(target, in::classLimit)) {
-    const double limit = evaluation.inputValue(target, in::classLimit);
+  const bool hasLimit = evaluation.inputGiven(target, in::classLimit);
+  const double limit = evaluation.inputValue(target, in::classLimit);
+  const double limitShown = toShown(plane.style, Kind::Volume, limit);
+  if (hasLimit) {
     PlotCurve curve = displacementCurve(plane, held, limit);
-    const double shown = toShown(plane.style, Kind::Volume, limit);
-    const bool whole = std::abs(shown - std::round(shown)) < 1e-6;
+    const bool whole = std::abs(limitShown - std::round(limitShown)) < 1e-6;
     curve.label = tr("class %1").arg(taste.shown(Kind::Volume, limit, whole ? 0 : -1));
     curve.ink = Ink::Vermilion;
     curve.heavy = true;
@@ -110,6 +109,7 @@ void addDisplacements(PlotScene& scene, const Plane& plane, Trial& trial,
   const double to = toShown(plane.style, Kind::Volume, most.value);
   const double step = roundStep(to - from, 9.0);
   for (double level = std::ceil(from / step) * step; level < to; level += step) {
+    if (hasLimit && std::abs(level - limitShown) < 1e-6 * step) continue;
     const double si = fromShown(plane.style, Kind::Volume, level);
     PlotCurve curve = displacementCurve(plane, held, si);
     const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
@@ -120,12 +120,12 @@ void addDisplacements(PlotScene& scene, const Plane& plane, Trial& trial,
 }
 
 void addRegions(PlotScene& scene, const Plane& plane, const std::vector<NoGo>& all) {
-  const double left = plane.window.least.bore - kBeyond * plane.width();
-  const double right = plane.window.most.bore + kBeyond * plane.width();
-  const double top = plane.window.most.stroke + kBeyond * plane.height();
+  const double left = plane.window.least.bore - kBeyond * plane.window.width();
+  const double right = plane.window.most.bore + kBeyond * plane.window.width();
+  const double top = plane.window.most.stroke + kBeyond * plane.window.height();
   bool rising = true;
   for (const NoGo& one : all) {
-    const double foot = one.aboveStroke.value_or(plane.window.least.stroke - plane.height());
+    const double foot = one.aboveStroke.value_or(plane.window.least.stroke - plane.window.height());
     if (foot >= top) continue;
     PlotRegion region;
     region.label = one.says;

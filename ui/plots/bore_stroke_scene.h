@@ -55,6 +55,8 @@ std::optional<Pair> pairOf(const assess::Assessment& assessment, int engine);
 struct MapWindow {
   Pair least, most;
 
+  double width() const { return most.bore - least.bore; }       ///< [m]
+  double height() const { return most.stroke - least.stroke; }  ///< [m]
   bool holds(const Pair& pair) const;
 };
 MapWindow windowFor(const assess::Assessment& assessment);

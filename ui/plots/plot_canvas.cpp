@@ -22,6 +22,8 @@ constexpr double kPad = 4.0;         // [px] around texts
 constexpr double kLeader = 26.0;     // [px] from a line's end to its label
 constexpr double kHatchStep = 12.0;  // [px] between hatch lines
 constexpr double kMarkRadius = 4.5;  // [px]
+constexpr double kLabelInset = 8.0;  // [px] of an area's label, and how far it is moved at a time
+constexpr double kLabelGap = 3.0;    // [px] between it and the area's line
 
 QString numberText(const units::Style& style, double number, int decimals) {
   return QString::fromStdString(style.number(units::Kind::Ratio, number, decimals));
@@ -386,24 +388,54 @@ class Annotations final : public Drawing {
     }
   }
 
+  /// Just above the line where the area begins; higher up, with a leader to it, where others are in
+  /// the way.
   void labelRegion(QCPPainter& painter, const PlotRegion& region, LabelPlaces& places) const {
-    if (region.label.isEmpty()) {
-      return;
-    }
-    const QRectF visible = areaOf(region) & QRectF(rect(region.panel)->rect());
+    const QRectF area = areaOf(region);
+    const QRectF visible = area & QRectF(rect(region.panel)->rect());
     QRectF box = boxOf(region.label);
-    if (visible.width() < box.width() || visible.height() < box.height()) {
+    if (region.label.isEmpty() || visible.width() < box.width() + kLabelInset ||
+        visible.height() < box.height()) {
       return;
     }
-    const double step = box.height();
-    for (box.moveBottomLeft(visible.bottomLeft() + QPointF(8.0, -3.0)); box.top() > visible.top();
-         box.translate(0.0, -step)) {
-      if (places.isFree(box)) {
+    const double lowest = visible.bottom() - kLabelGap - box.height();
+    for (double top = lowest; top > visible.top(); top -= 0.5 * box.height()) {
+      for (double left = visible.left() + kLabelInset; left + box.width() < visible.right();
+           left += kLabelInset) {
+        box.moveTopLeft({left, top});
+        const QRectF leader(left - kLabelGap, box.center().y(), kLabelGap,
+                            visible.bottom() - box.center().y());
+        const bool led = top < lowest && area.bottom() == visible.bottom();
+        if (!isClear(box, region, places) || (led && !places.isFree(leader))) continue;
         places.take(box);
+        if (led) {
+          places.take(leader);
+          lead(painter, leader);
+        }
         write(painter, box, region.label, Ink::Text);
         return;
       }
     }
+  }
+
+  /// No label stands there, and the line of no other area runs through it.
+  bool isClear(const QRectF& box, const PlotRegion& region, const LabelPlaces& places) const {
+    const QRectF room = rect(region.panel)->rect();
+    return room.contains(box) && places.isFree(box) &&
+           std::none_of(look_.scene.regions.begin(), look_.scene.regions.end(),
+                        [&](const PlotRegion& other) {
+                          const double line = areaOf(other).bottom();
+                          return &other != &region && line > box.top() && line < box.bottom() &&
+                                 line < room.bottom();
+                        });
+  }
+
+  /// From the label at the upper right to the line at the lower left.
+  void lead(QCPPainter& painter, const QRectF& leader) const {
+    painter.setPen(QPen(look_.theme.faint, 0.0));
+    painter.drawPolyline(QPolygonF({leader.topRight(), leader.topLeft(), leader.bottomLeft()}));
+    painter.setBrush(look_.theme.faint);
+    painter.drawEllipse(leader.bottomLeft(), 1.5, 1.5);
   }
 };
 
