@@ -349,7 +349,7 @@ const Rule toleranceOfNought{
 const Rule toleranceOverValue{
     .key = "tolerance_over_value", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
       eachEntry(read, [&](const Input& input, const Entry& entry) {
-        const double limit = entry.limit();
+        const double limit = entry.instrumentLimit();
         for (const double value : entry.values) {
           if (value == 0.0 || limit <= std::abs(value)) continue;
           Finding& finding = speak.say(

@@ -82,27 +82,31 @@ const Result heightWithoutSpacer{
                                .spacer = 0.0});
     }};
 
-const Result bareGap{
-    .key = "bare_gap_m",
-    .name = "Gap with nothing laid in",
-    .symbol = "s_0",
-    .kind = Kind::FineLength,
-    .judged = Judged::WorstCase,
-    .formula =
-        "s_0 = H_case + H_barrel − H_p + h_rec − h_rise, or from H_0 less its base gaskets; minus: "
-        "the crown stands above the squish face",
-    .source = deck::kStack,
-    .valid = "no spacer, no base gasket, no head gasket",
-    .value = [](Reader& read) {
-      const bool byStack = read.either(in::seatHeight, in::deckHeight);
-      const double height = byStack ? read(in::seatHeight) + read(in::barrelHeight)
-                                    : read(in::deckHeight) - read(in::baseGasket) -
-                                          read(in::secondBaseGasket) - read(in::thirdBaseGasket);
-      const bool toBlock =
-          read.choice<model::HeightTakenTo>(in::heightTakenTo) == model::HeightTakenTo::BlockFace;
-      return height + (toBlock ? read(in::linerProud) : 0.0) - read(crownHeight) +
-             read(in::headRecess) - read(in::crownRise);
-    }};
+const Result bareGap{.key = "bare_gap_m",
+                     .name = "Gap with nothing laid in",
+                     .symbol = "s_0",
+                     .kind = Kind::FineLength,
+                     .judged = Judged::WorstCase,
+                     .formula =
+                         "s_0 = H_case + H_barrel − H_p + h_rec − h_rise, or from H_0 less the "
+                         "base gaskets entered; minus: "
+                         "the crown stands above the squish face",
+                     .source = deck::kStack,
+                     .valid = "no spacer, no base gasket, no head gasket",
+                     .value = [](Reader& read) {
+                       const auto entered = [&](const model::in::Input& gasket) {
+                         return read.given(gasket) ? read(gasket) : 0.0;
+                       };
+                       const double height = read.either(in::seatHeight, in::deckHeight)
+                                                 ? read(in::seatHeight) + read(in::barrelHeight)
+                                                 : read(in::deckHeight) - entered(in::baseGasket) -
+                                                       entered(in::secondBaseGasket) -
+                                                       entered(in::thirdBaseGasket);
+                       const bool toBlock = read.choice<model::HeightTakenTo>(in::heightTakenTo) ==
+                                            model::HeightTakenTo::BlockFace;
+                       return height + (toBlock ? read(in::linerProud) : 0.0) - read(crownHeight) +
+                              read(in::headRecess) - read(in::crownRise);
+                     }};
 
 const Result crownHeight{
     .key = "crown_height_m",

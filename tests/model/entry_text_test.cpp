@@ -131,5 +131,38 @@ TEST(TypedText, ReadsEveryChoiceByItsKeyAndItsLabel) {
   }
 }
 
+TEST(TypedText, IsTheMeanOfItsReadings) {
+  const Entry entry = typed(in::seatHeight, "98.12 | 98.13 | 98.14; 98.20 ± 0.03");
+  ASSERT_EQ(entry.values.size(), 2U);
+  EXPECT_NEAR(entry.values[0], 98.13e-3, 1e-15);
+  EXPECT_EQ(entry.values[1], 98.20e-3);
+  EXPECT_EQ(entry.readings,
+            (std::vector<std::vector<double>>{{98.12e-3, 98.13e-3, 98.14e-3}, {98.20e-3}}));
+  EXPECT_GT(entry.limit(0), 0.03e-3) << "the scatter is in it";
+  EXPECT_DOUBLE_EQ(entry.limit(1), 0.03e-3);
+}
+
+TEST(TypedText, IsADifferenceOnAScale) {
+  const Entry one = typed(in::chamberVolume, "0.2 to 18.9");
+  ASSERT_EQ(one.values.size(), 1U);
+  EXPECT_NEAR(one.values[0], 18.7e-6, 1e-18);
+  EXPECT_TRUE(one.readings.empty()) << "read once";
+  const Entry several = typed(in::chamberVolume, "0.2 to 18.9 | 18.9 to 37.7 ml ± 0.1");
+  ASSERT_EQ(several.readings.size(), 1U);
+  EXPECT_NEAR(several.values[0], 18.75e-6, 1e-18);
+}
+
+TEST(TypedText, WithAReadingMissingIsNotKnown) {
+  EXPECT_FALSE(typed(in::seatHeight, "98.12 | | 98.14").known());
+  EXPECT_FALSE(typed(in::seatHeight, "98.12 |").known());
+  EXPECT_FALSE(typed(in::chamberVolume, "0.2 to").known());
+}
+
+TEST(TypedText, HasReadingsInOneUnit) {
+  const Entry entry = typed(in::chamberVolume, "1.14 | 1.15 cu in");
+  ASSERT_EQ(entry.readings.size(), 1U);
+  EXPECT_NEAR(entry.readings[0][0], 1.14 * 16.387064e-6, 1e-15);
+}
+
 }  // namespace
 }  // namespace strokewright::model

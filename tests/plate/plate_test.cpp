@@ -88,7 +88,8 @@ TEST_F(PlatesOfTheTriple, AreServedByOneWhereTheSeatsLieCloser) {
 }
 
 TEST(Plate, OfASingleIsTheSpacerToMake) {
-  const Assessment assessment(sample("teasel-125"));
+  const model::Project project = sample("teasel-125");
+  const Assessment assessment(project);
   EXPECT_NEAR(assessment(kTarget, out::flatSpacer).value, 1.4 * mm, 1e-9);
   EXPECT_EQ(assessment(kTarget, out::taperedSpacer).state, describe::State::None);
 }

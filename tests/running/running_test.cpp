@@ -65,7 +65,8 @@ TEST(ClosingSpeed, IsWhereTheStretchHasEatenTheGap) {
 /// By hand from the conversion's printed figures: m_rec 398 g, 37 890 m/s² at 8 500, rod 126.5 long
 /// with 120 mm², deck height 194.25, steel rod, aluminium case, the default temperatures.
 TEST(RunningGapOfTheTwin, IsThatWorkedOutByHand) {
-  const Assessment assessment(sample("tansy-270"));
+  const model::Project project = sample("tansy-270");
+  const Assessment assessment(project);
   const double stretch = 0.398 * 37890.0 * 126.5 * mm / (206e9 * 120 * mm2);
   EXPECT_NEAR(assessment(kTarget, out::rodStretch).value, stretch, 0.001 * mm);
   const double heat = 23e-6 * 194.25 * mm * 70 - 11.5e-6 * 126.5 * mm * 100 -
@@ -77,7 +78,8 @@ TEST(RunningGapOfTheTwin, IsThatWorkedOutByHand) {
 }
 
 TEST(RunningGap, ShrinksWithTheSquareOfSpeedAtOverRev) {
-  const Assessment assessment(sample("tansy-270"));
+  const model::Project project = sample("tansy-270");
+  const Assessment assessment(project);
   const double atSpeed = assessment(kTarget, out::runningSquish).value;
   const double beyond = assessment(kTarget, out::overRevSquish).value;
   EXPECT_NEAR(atSpeed - beyond, 0.21 * assessment(kTarget, out::rodStretch).value, 1e-9);
