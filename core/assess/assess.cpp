@@ -358,12 +358,13 @@ std::optional<describe::Sentence> whatFollows(const Evaluation& evaluation, int 
 }
 
 std::vector<SweepPoint> sweep(Evaluation& evaluation, int engine, const Result& result,
-                              int cylinder, const Input& input, std::span<const double> at) {
+                              int cylinder, const Input& input, int inputCylinder,
+                              std::span<const double> at) {
   Evaluation trial = evaluation;
   std::vector<SweepPoint> points;
   points.reserve(at.size());
   for (const double value : at) {
-    trial.put(engine, input, -1, value);
+    trial.put(engine, input, inputCylinder, value);
     const Cell& cell = trial.fresh(engine, result, cylinder);
     if (cell.state == State::Value) points.push_back({value, cell.value});
   }

@@ -84,13 +84,14 @@ std::optional<describe::Sentence> whatFollows(const describe::Evaluation& evalua
                                               const describe::Input& input, int inputCylinder);
 
 /// A result against an input, at the given values of the input; NaN never: a point that is
-/// refused or waits is left out.
+/// refused or waits is left out. The input cylinder -1 stands for all of them.
 struct SweepPoint {
   double input;   ///< [SI]
   double result;  ///< [SI]
 };
 std::vector<SweepPoint> sweep(describe::Evaluation& evaluation, int engine,
                               const describe::Result& result, int cylinder,
-                              const describe::Input& input, std::span<const double> at);
+                              const describe::Input& input, int inputCylinder,
+                              std::span<const double> at);
 
 }  // namespace strokewright::assess

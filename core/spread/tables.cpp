@@ -25,6 +25,19 @@ constexpr std::string_view kSource =
 constexpr std::string_view kValid =
     "errors small enough that everything moves in proportion; entries without a ± add nothing";
 
+/// What a stack holds, in the order of its numbers.
+constexpr std::array kMoved = {&out::squishGap, &out::sweptVolume, &out::clearanceVolume};
+
+Stack stacked(double gap, double swept, double clearance,
+              const std::vector<describe::Move>& moves) {
+  Stack stack{.gap = gap, .swept = swept, .clearance = clearance, .sources = {}};
+  for (const describe::Move& move : moves) {
+    stack.sources.push_back(
+        {.shape = move.shape, .gap = move.by[0], .swept = move.by[1], .clearance = move.by[2]});
+  }
+  return stack;
+}
+
 /// Equal bins over all that can be.
 void addHistogram(const Spread& spread, Rows& rows) {
   constexpr int kBins = 60;
@@ -39,16 +52,16 @@ void addHistogram(const Spread& spread, Rows& rows) {
 }  // namespace
 
 Stack stackOf(Reader& read) {
-  Stack stack{.gap = read(out::squishGap),
-              .swept = read(out::sweptVolume),
-              .clearance = read(out::clearanceVolume),
-              .sources = {}};
-  static constexpr std::array kMoved = {&out::squishGap, &out::sweptVolume, &out::clearanceVolume};
-  for (const describe::Move& move : read.moves(kMoved)) {
-    stack.sources.push_back(
-        {.shape = move.shape, .gap = move.by[0], .swept = move.by[1], .clearance = move.by[2]});
-  }
-  return stack;
+  return stacked(read(out::squishGap), read(out::sweptVolume), read(out::clearanceVolume),
+                 read.moves(kMoved));
+}
+
+Stack stackOf(describe::Evaluation& evaluation, int engine, int cylinder) {
+  const auto value = [&](const describe::Result& result) {
+    return evaluation.cell(engine, result, cylinder).value;
+  };
+  return stacked(value(out::squishGap), value(out::sweptVolume), value(out::clearanceVolume),
+                 evaluation.moves(engine, kMoved, cylinder));
 }
 
 }  // namespace strokewright::spread

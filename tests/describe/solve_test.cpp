@@ -86,7 +86,7 @@ TEST(ASweep, LeavesOutWhatIsRefused) {
   const Engines engines = Engines().enter(toys::x1, {2.0});
   Evaluation evaluation = engines.evaluated();
   const std::array at = {0.0, 1.0, 2.0, 5.0};
-  const auto points = sweep(evaluation, 0, toys::onRest, 0, toys::x1, at);
+  const auto points = sweep(evaluation, 0, toys::onRest, 0, toys::x1, -1, at);
   ASSERT_EQ(points.size(), 3U);
   EXPECT_EQ(points[0].input, 1.0);
   EXPECT_EQ(points[0].result, 1.0);
@@ -98,7 +98,7 @@ TEST(ASweep, OfWhatWaitsHasNoPoints) {
   const Engines engines = Engines().enter(toys::x1, {2.0});
   Evaluation evaluation = engines.evaluated();
   const std::array at = {1.0, 2.0};
-  EXPECT_TRUE(sweep(evaluation, 0, toys::series, 0, toys::x1, at).empty());
+  EXPECT_TRUE(sweep(evaluation, 0, toys::series, 0, toys::x1, -1, at).empty());
 }
 
 }  // namespace
