@@ -7,6 +7,8 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QProcess>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 #include <QTimer>
 #include <set>
@@ -28,6 +30,7 @@
 #include "ui/widgets/ink.h"
 #include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/result_label.h"
+#include "ui/widgets/why_panel.h"
 
 namespace strokewright::ui {
 namespace {
@@ -163,6 +166,79 @@ TEST_F(Window, ClipsNoLabelWhateverTheSizeOfTheText) {
     }
   }
   QApplication::setFont(body);
+}
+
+/// No table of the page is wider than its place, and no cell is too low for its words.
+void expectTablesWhole(const QWidget& page) {
+  for (const Comparison* table : page.findChildren<Comparison*>()) {
+    EXPECT_EQ(table->findChild<QScrollArea*>()->horizontalScrollBar()->maximum(), 0);
+    for (const ResultLabel* cell : table->findChildren<ResultLabel*>()) {
+      EXPECT_GE(cell->height(), cell->heightForWidth(cell->width()))
+          << cell->accessibleName().toStdString();
+    }
+    for (const QuantityEdit* cell : table->findChildren<QuantityEdit*>()) {
+      EXPECT_GE(cell->height(), cell->heightForWidth(cell->width()))
+          << cell->accessibleName().toStdString();
+    }
+  }
+}
+
+TEST_F(Window, ShowsTheTablesOfTwoToFourEnginesWithoutScrollingSideways) {
+  openSample(u"burdock-719"_s);
+  for (std::size_t engines = document_.project().engines.size(); engines <= 4; ++engines) {
+    for (const int width : {1366, 1280}) {
+      window_.resize(width, 700);
+      for (const PageDescription& page : pages()) {
+        SCOPED_TRACE(page.key.toStdString() + ", engines: " + std::to_string(engines));
+        expectTablesWhole(show(page));
+        EXPECT_EQ(window_.width(), width);
+      }
+    }
+    document_.addEngine(model::Part::Variant, document_.project().target());
+  }
+}
+
+TEST_F(Window, ElidesNoReasonWhileEverythingWaits) {
+  document_.startNew();
+  for (const PageDescription& page : pages()) {
+    SCOPED_TRACE(page.key.toStdString());
+    expectTablesWhole(show(page));
+  }
+}
+
+TEST_F(Window, ShowsElevenEntriesOfTheDeckAtOnce) {
+  openSample(u"burdock-719"_s);
+  window_.resize(1366, 768);
+  const Page& deck = show(deckPage());
+  std::set<const describe::Input*> seen;
+  for (const QWidget* field : deck.findChildren<QWidget*>()) {
+    const bool whole = field->visibleRegion().boundingRect().height() == field->height();
+    if (inputOf(field) != nullptr && whole) {
+      seen.insert(inputOf(field));
+    }
+  }
+  EXPECT_GE(seen.size(), 11u);
+  EXPECT_TRUE(seen.contains(&in::spacer));
+}
+
+TEST_F(Window, GivesTheWorkingThePlaceOfThePicture) {
+  openSample(u"burdock-719"_s);
+  for (const PageDescription& page : pages()) {
+    const Page& shown = show(page);
+    const auto tables = shown.findChildren<Comparison*>();
+    if (tables.isEmpty()) {
+      continue;
+    }
+    SCOPED_TRACE(page.key.toStdString());
+    const int width = tables.front()->width();
+    window_.page()->explain(kTarget, *page.decides.front(), -1);
+    settle();
+    EXPECT_TRUE(shown.findChild<WhyPanel*>()->isVisible());
+    EXPECT_GE(tables.front()->width(), width);
+    expectTablesWhole(shown);
+    QTest::keyClick(shown.findChild<WhyPanel*>(), Qt::Key_Escape);
+    EXPECT_FALSE(shown.findChild<WhyPanel*>()->isVisible());
+  }
 }
 
 TEST_F(Window, LetsTabFollowTheReadingOrder) {
@@ -455,6 +531,28 @@ TEST_F(WithDocument, AWindowLeftOffTheScreenComesBack) {
   EXPECT_TRUE(window.screen()->availableGeometry().intersects(window.frameGeometry()));
 }
 
+TEST_F(WithDocument, TheRevsAreOpenWhileOneLineStillWaits) {
+  ASSERT_TRUE(document_.open(sample(u"teasel-125"_s)));
+  const Desk desk(document_, taste_);
+  const PageDescription revs = revsPage();
+  PageDescription quiet = revs;  // without what objects to it
+  quiet.entries.clear();
+  document_.type(document_.project().target(), in::rodLeastSection, u"60"_s);
+  EXPECT_EQ(stateOf(desk, quiet).standing, Standing::Settled);
+  document_.type(document_.project().target(), in::rodLeastSection, {});
+  EXPECT_EQ(stateOf(desk, quiet).standing, Standing::Open);
+}
+
+TEST_F(Window, NamesTheEntryThatTheSheetMisses) {
+  openSample(u"burdock-719"_s);
+  const int target = document_.project().target();
+  document_.type(target, in::compressionHeight, {});
+  const Answer& answer = show(paperPage()).answer();
+  ASSERT_NE(answer.unlocks, nullptr);
+  EXPECT_TRUE(answer.further.contains(inSentence(taste_.label(*answer.unlocks))))
+      << answer.further.toStdString();
+}
+
 TEST_F(WithDocument, TheWayThroughWritesEveryStateOut) {
   EXPECT_EQ(stateText({Standing::Settled, 0}), u"settled"_s);
   EXPECT_EQ(stateText({Standing::Open, 0}), u"open"_s);
@@ -481,6 +579,7 @@ TEST_F(Window, OffersTheWorkThatACrashLeftAndRecoversIt) {
   window_.showStart();
   settle();
   EXPECT_TRUE(window_.notice().shownText().contains(u"New conversion"_s));
+  EXPECT_TRUE(window_.notice().shownText().contains(u"never saved"_s));
   EXPECT_NE(key(window_.notice(), u"keep for later"_s), nullptr);
   QAbstractButton* recover = key(window_.notice(), u"recover"_s);
   ASSERT_NE(recover, nullptr);

@@ -1,3 +1,4 @@
+#include <QAbstractButton>
 #include <QApplication>
 #include <QClipboard>
 #include <QMenu>
@@ -309,6 +310,41 @@ TEST_F(FieldMenu, MeasuredPutsInstrumentDateAndPlusMinus) {
   EXPECT_EQ(bore().text, "98.20 ± 0.005");
   document_.undoStack().undo();
   EXPECT_EQ(bore().text, "98.20");
+}
+
+/// The key at the right edge of the field, while it shows.
+const QAbstractButton* originKey(const QuantityEdit& field) {
+  const auto* key = field.findChild<QAbstractButton*>();
+  return key != nullptr && key->isVisible() ? key : nullptr;
+}
+
+TEST_F(NumberField, WithTheFocusItOffersToSayWhereTheNumberComesFrom) {
+  field_->resize(200, field_->height());
+  enter();
+  EXPECT_EQ(originKey(*field_), nullptr);
+  type(QStringLiteral("98.20"));
+  ASSERT_NE(originKey(*field_), nullptr);
+  EXPECT_EQ(originKey(*field_)->text(), QStringLiteral("+ origin"));
+  EXPECT_EQ(originKey(*field_)->accessibleName(), QStringLiteral("Where it comes from: not said"));
+  leave();
+  EXPECT_EQ(originKey(*field_), nullptr);
+}
+
+TEST_F(NumberField, AltDownOpensTheOrigins) {
+  typeBore(QStringLiteral("98.20"));
+  enter();
+  QTest::keyClick(field_, Qt::Key_Down, Qt::AltModifier);
+  auto* menu = field_->findChild<QMenu*>(QString(), Qt::FindDirectChildrenOnly);
+  ASSERT_NE(menu, nullptr);
+  menu->actions().front()->trigger();
+  EXPECT_EQ(bore().origin, describe::Origin::Measured);
+  delete menu;
+}
+
+TEST_F(NumberField, AListThatIsTooLongForOneLineWraps) {
+  typeBore(QStringLiteral("98.12; 98.20; 98.29"));
+  const int wide = field_->fontMetrics().horizontalAdvance(field_->text()) * 2;
+  EXPECT_GT(field_->heightForWidth(wide / 3), field_->heightForWidth(wide));
 }
 
 TEST_F(FieldMenu, AnotherOriginKeepsTheNumber) {

@@ -99,7 +99,7 @@ class StackPainter {
         draft_.mm(kToLine + 1.6 + kEdge);
     const double width = std::max(right - left, draft_.mm(8.0));
     metalLeft_ = left;
-    const double piston = draft_.textWidth(belowDeck()) + draft_.mm(4.5);
+    const double piston = draft_.textWidth(belowDeck().join(QChar(u' '))) + draft_.mm(4.5);
     metalRight_ = left + std::min(kMetal * width, std::max(draft_.mm(5.0), width - piston));
     pistonLeft_ = metalRight_ + draft_.mm(kGap);
     pistonRight_ = left + width;
@@ -289,12 +289,17 @@ class StackPainter {
     if (!it_.deckClearance) return;
     const double below = *it_.deckClearance;
     const QString amount = number(std::abs(below));
-    const QString where = amount == number(0.0) ? QStringLiteral("flush")
-                          : below > 0.0         ? belowDeck()
-                                                : QStringLiteral("proud");
-    const QPointF at(piston.center().x() + 0.05 * piston.width(), piston.top() + draft_.mm(0.6));
-    draft_.text(at, Qt::AlignHCenter | Qt::AlignTop, amount);
-    draft_.text(at + QPointF(0.0, draft_.textHeight()), Qt::AlignHCenter | Qt::AlignTop, where);
+    QStringList lines = amount == number(0.0) ? QStringList{QStringLiteral("flush")}
+                        : below > 0.0         ? belowDeck()
+                                              : QStringList{QStringLiteral("proud")};
+    const QString where = lines.join(QChar(u' '));
+    if (draft_.textWidth(where) < 0.85 * piston.width()) lines = {where};
+    lines.prepend(amount);
+    QPointF at(piston.center().x() + 0.05 * piston.width(), piston.top() + draft_.mm(0.6));
+    for (const QString& line : lines) {
+      draft_.text(at, Qt::AlignHCenter | Qt::AlignTop, line);
+      at += QPointF(0.0, draft_.textHeight());
+    }
   }
 
   // ---- Dimensions
@@ -315,7 +320,7 @@ class StackPainter {
   QString squishName() const {
     return it_.compressionIgnition ? QStringLiteral("bumping") : QStringLiteral("squish");
   }
-  static QString belowDeck() { return QStringLiteral("below deck"); }
+  static QStringList belowDeck() { return {QStringLiteral("below"), QStringLiteral("deck")}; }
   QString squishText() const {
     return it_.squishGap ? number(*it_.squishGap) : QStringLiteral("–");
   }

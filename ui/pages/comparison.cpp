@@ -28,10 +28,13 @@ namespace {
 enum Column { kLabel, kUnit, kFirstEngine };
 
 // Widths in digits of the body font.
-constexpr int kLabelDigits = 17;
-constexpr int kEngineDigits = 16;
-constexpr int kCrowdedEngineDigits = 12;  ///< with more than two engines
-constexpr int kDifferenceDigits = 7;
+constexpr int kLabelDigits = 22;
+constexpr int kLeastLabelDigits = 13;
+constexpr int kEngineDigits = 18;         ///< three heights to two decimals
+constexpr int kCrowdedEngineDigits = 15;  ///< with more than two engines
+constexpr int kLeastEngineDigits = 10;
+constexpr int kDifferenceDigits = 8;
+constexpr int kBetweenColumns = 8;  ///< [px]
 
 /// How a row's number is called in formulas, and how it is got: for the label's tip.
 QString rowTip(std::string_view symbol, std::string_view how) {
@@ -125,7 +128,8 @@ void Comparison::rebuild() {
 
   body_ = new QWidget;
   grid_ = new QGridLayout(body_);
-  setColumns(*grid_);
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setVerticalSpacing(2);
   if (of_ == Of::Entries) {
     if (page_.namesEngines) {
       addNames();
@@ -139,6 +143,7 @@ void Comparison::rebuild() {
     }
   }
   grid_->setRowStretch(line_, 1);
+  fitDifferences();
   reword();
   scroll_->setWidget(body_);  // the one before is deleted by the scroll area
   body_->setAutoFillBackground(false);
@@ -150,20 +155,40 @@ void Comparison::rebuild() {
 
 void Comparison::setColumns(QGridLayout& grid) const {
   const int digit = fontMetrics().horizontalAdvance(u'0');
-  grid.setContentsMargins(0, 0, 0, 0);
-  grid.setHorizontalSpacing(8);
-  grid.setVerticalSpacing(of_ == Of::Entries ? 4 : 2);
-  grid.setColumnMinimumWidth(kLabel, kLabelDigits * digit);
+  grid.setHorizontalSpacing(kBetweenColumns);
+  grid.setColumnMinimumWidth(kLabel, kLeastLabelDigits * digit);
   grid.setColumnMinimumWidth(kUnit, unitWidth());
-  grid.setColumnStretch(kLabel, 3);
+  grid.setColumnStretch(kLabel, kLabelDigits);
   const int engines = static_cast<int>(columns_.size());
   for (int i = 0; i < engines; ++i) {
-    grid.setColumnMinimumWidth(kFirstEngine + i,
-                               (engines > 2 ? kCrowdedEngineDigits : kEngineDigits) * digit);
-    grid.setColumnStretch(kFirstEngine + i, 2);
+    grid.setColumnMinimumWidth(kFirstEngine + i, kLeastEngineDigits * digit);
+    grid.setColumnStretch(kFirstEngine + i, kCrowdedEngineDigits);
   }
-  grid.setColumnMinimumWidth(kFirstEngine + engines, kDifferenceDigits * digit);
-  grid.setColumnStretch(kFirstEngine + engines, 1);
+  grid.setColumnMinimumWidth(kFirstEngine + engines, differs_ ? kDifferenceDigits * digit : 0);
+}
+
+/// Of a whole table, the bar at its side included.
+int Comparison::widthOf(int labelDigits, int engineDigits, int differenceDigits) const {
+  const int engines = static_cast<int>(columns_.size());
+  const int digits = labelDigits + engines * engineDigits + differenceDigits;
+  return digits * fontMetrics().horizontalAdvance(u'0') + unitWidth() +
+         (engines + 2) * kBetweenColumns + scroll_->verticalScrollBar()->sizeHint().width();
+}
+
+bool Comparison::compares() const { return comparedWith_ >= 0 && comparedWith_ != desk_.subject(); }
+
+void Comparison::fitDifferences() {
+  differs_ = compares() && width() >= leastWidthWithDifference();
+  for (const Row& row : rows_) {
+    if (row.difference != nullptr) {
+      row.difference->setVisible(differs_);
+    }
+  }
+  if (differenceHead_ != nullptr) {
+    differenceHead_->setVisible(differs_);
+  }
+  setColumns(*grid_);
+  setColumns(*static_cast<QGridLayout*>(head_->layout()));
 }
 
 /// The widest unit of either list of the page, so that both have the same columns.
@@ -187,12 +212,13 @@ void Comparison::addHeads() {
   delete head_;
   head_ = new QWidget(this);
   auto* grid = new QGridLayout(head_);
-  setColumns(*grid);
+  grid->setContentsMargins(0, 0, 0, 0);
   grid->setVerticalSpacing(0);
   auto* caption = new QuietLabel(
       of_ == Of::Entries ? tr("what it rests on") : tr("what follows from it\ngaps: ± worst case"),
       head_);
-  grid->addWidget(caption, 0, kLabel, Qt::AlignLeft | Qt::AlignBottom);
+  caption->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  grid->addWidget(caption, 0, kLabel, 1, kFirstEngine);
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     const int column = kFirstEngine + static_cast<int>(i);
     grid->addWidget(new QuietLabel(partText(desk_, columns_[i]), head_), 0, column, Qt::AlignRight);
@@ -204,9 +230,11 @@ void Comparison::addHeads() {
       heads_.push_back(name);
     }
   }
-  if (comparedWith_ >= 0 && comparedWith_ != desk_.subject()) {
-    grid->addWidget(new QuietLabel(tr("difference"), head_), 0,
-                    kFirstEngine + static_cast<int>(columns_.size()), Qt::AlignRight);
+  differenceHead_ = nullptr;
+  if (compares()) {
+    differenceHead_ = new QuietLabel(tr("difference"), head_);
+    grid->addWidget(differenceHead_, 0, kFirstEngine + static_cast<int>(columns_.size()),
+                    Qt::AlignRight);
   }
   head_->show();
 }
@@ -214,7 +242,7 @@ void Comparison::addHeads() {
 void Comparison::addCaption(const QString& text) {
   auto* caption = new QuietLabel(text, body_);
   caption->setContentsMargins(0, line_ == 0 ? 0 : 8, 0, 0);
-  grid_->addWidget(caption, line_++, kLabel, 1, 2);
+  grid_->addWidget(caption, line_++, kLabel, 1, -1);
 }
 
 void Comparison::addNames() {
@@ -264,7 +292,6 @@ void Comparison::addEntry(const describe::Input& input) {
   addLabels(row, rowTip(input.symbol, input.measure));
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     QWidget* field = makeEntryEdit(desk_.document, columns_[i], input, body_);
-    field->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     if (auto* quantity = qobject_cast<QuantityEdit*>(field)) {
       connect(quantity, &QuantityEdit::attention, &desk_, &Desk::attention);
     } else if (auto* choice = qobject_cast<ChoiceEdit*>(field)) {
@@ -276,7 +303,7 @@ void Comparison::addEntry(const describe::Input& input) {
     }
     row.fields.push_back(field);
   }
-  if (comparedWith_ >= 0 && comparedWith_ != desk_.subject()) {
+  if (compares()) {
     row.difference = new DifferenceLabel(desk_, input, desk_.subject(), comparedWith_, body_);
     grid_->addWidget(row.difference, line_, kFirstEngine + static_cast<int>(columns_.size()));
   }
@@ -291,7 +318,6 @@ void Comparison::addResult(const describe::Result& result) {
   const bool decides =
       std::find(page_.decides.begin(), page_.decides.end(), &result) != page_.decides.end();
   const auto put = [&](ResultLabel* label, int column) {
-    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(label, &ResultLabel::whyAsked, &desk_, &Desk::whyAsked);
     connect(label, &ResultLabel::entryAsked, &desk_, &Desk::entryAsked);
     grid_->addWidget(label, line_, column);
@@ -305,12 +331,12 @@ void Comparison::addResult(const describe::Result& result) {
     label->setFont(heavier);
     put(label, kFirstEngine + static_cast<int>(i));
   }
-  if (comparedWith_ >= 0 && comparedWith_ != desk_.subject() &&
-      result.kind != units::Kind::Choice) {
+  if (compares() && result.kind != units::Kind::Choice) {
     auto* label = new ResultLabel(desk_.document, desk_.subject(), result, cylinder_, body_);
     label->setComparedWith(comparedWith_);
     label->setObjectName(u"difference"_s);
     put(label, kFirstEngine + static_cast<int>(columns_.size()));
+    row.difference = label;
   }
   rows_.push_back(row);
   ++line_;
@@ -338,8 +364,8 @@ void Comparison::changeEvent(QEvent* event) {
 
 void Comparison::refreshDifferences() {
   for (const Row& row : rows_) {
-    if (row.difference != nullptr) {
-      row.difference->refresh();
+    if (auto* difference = qobject_cast<DifferenceLabel*>(row.difference)) {
+      difference->refresh();
     }
   }
 }
@@ -354,10 +380,15 @@ void Comparison::alignHeads() {
 }
 
 QSize Comparison::sizeHint() const {
-  const QSize body = body_->sizeHint();
-  const int bar = scroll_->verticalScrollBar()->sizeHint().width();
-  return {std::max(body.width(), head_->sizeHint().width()) + bar,
-          head_->sizeHint().height() + 8 + body.height()};
+  const int engineDigits = columns_.size() > 2 ? kCrowdedEngineDigits : kEngineDigits;
+  return {widthOf(kLabelDigits, engineDigits, kDifferenceDigits),
+          head_->sizeHint().height() + 8 + body_->sizeHint().height()};
+}
+
+int Comparison::leastWidth() const { return widthOf(kLeastLabelDigits, kLeastEngineDigits, 0); }
+
+int Comparison::leastWidthWithDifference() const {
+  return widthOf(kLeastLabelDigits, kLeastEngineDigits, kDifferenceDigits);
 }
 
 QSize Comparison::minimumSizeHint() const {
@@ -367,6 +398,7 @@ QSize Comparison::minimumSizeHint() const {
 
 void Comparison::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  fitDifferences();
   alignHeads();
 }
 

@@ -23,7 +23,8 @@ QString partText(const Desk& desk, int engine);
 QString engineName(const Desk& desk, int engine);
 
 /// One list of rows under fixed column heads, entries or results. The columns are as wide in every
-/// list of a page. Made again only when engines come, go, or change their part.
+/// list of a page, and share the width they are given: a narrow table loses the difference before
+/// it scrolls sideways. Made again only when engines come, go, or change their part.
 class Comparison final : public QWidget {
   Q_OBJECT
 
@@ -36,6 +37,8 @@ class Comparison final : public QWidget {
   void focusFirst();
 
   QSize sizeHint() const override;  ///< all rows without scrolling
+  int leastWidth() const;           ///< [px] that needs no scrolling sideways
+  int leastWidthWithDifference() const;
   QSize minimumSizeHint() const override;
 
  Q_SIGNALS:
@@ -52,8 +55,8 @@ class Comparison final : public QWidget {
     const describe::Result* result = nullptr;
     QLabel* label = nullptr;
     QLabel* unit = nullptr;
-    DifferenceLabel* difference = nullptr;  ///< of an entry
-    std::vector<QWidget*> fields;           ///< one for each column
+    QWidget* difference = nullptr;
+    std::vector<QWidget*> fields;  ///< one for each column
   };
 
   void rebuildIfNeeded();
@@ -65,6 +68,9 @@ class Comparison final : public QWidget {
   void addResult(const describe::Result& result);
   void addCaption(const QString& text);
   void setColumns(QGridLayout& grid) const;
+  int widthOf(int labelDigits, int engineDigits, int differenceDigits) const;
+  bool compares() const;
+  void fitDifferences();
   int unitWidth() const;
   void reword();
   void refreshDifferences();
@@ -82,7 +88,9 @@ class Comparison final : public QWidget {
   int cylinder_ = -1;
   std::vector<Row> rows_;
   std::vector<QLabel*> heads_;
+  QLabel* differenceHead_ = nullptr;
   const describe::Input* pointedAt_ = nullptr;
+  bool differs_ = true;  ///< there is room for the difference
   int line_ = 0;
   QWidget* head_;
   QScrollArea* scroll_;

@@ -86,7 +86,7 @@ PageDescription deckPage() {
                     &in::heightTakenTo, &in::linerProud, &in::baseGasket, &in::secondBaseGasket,
                     &in::thirdBaseGasket, &in::headGasket, &in::headRecess, &in::crownRise}},
                   {tr("Crank and piston"),
-                   {&in::crankThrow, &in::rodLength, &in::compressionHeight}},
+                   {&in::crankThrow, &in::stroke, &in::rodLength, &in::compressionHeight}},
                   {tr("Limits behind the objections"),
                    {&in::squishLeast, &in::squishMost, &in::spacerLeast, &in::spacerMost,
                     &in::seatSpread, &in::deckSpread}}},

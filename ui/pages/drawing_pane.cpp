@@ -23,6 +23,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
+constexpr int kBetween = 8;      ///< [px] stack and section
 constexpr int kFullTurn = 360;   ///< [°]
 constexpr int kFineTurn = 1;     ///< [°] by an arrow key
 constexpr int kCoarseTurn = 10;  ///< [°] by a page key
@@ -40,8 +41,9 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
       cylinder_(new QComboBox(this)),
       cylinderLabel_(new QuietLabel(tr("cylinder"), this)),
       section_(new SectionView(desk.document, desk.taste)),
-      slider_(new QSlider(Qt::Horizontal, this)),
-      angle_(new QLabel(this)) {
+      crank_(new QWidget(this)),
+      slider_(new QSlider(Qt::Horizontal, crank_)),
+      angle_(new QLabel(crank_)) {
   engine_->setAccessibleName(tr("Engine drawn"));
   engine_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   cylinder_->setAccessibleName(tr("Cylinder drawn"));
@@ -50,7 +52,7 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
 
   auto* side = new QSplitter(Qt::Horizontal, this);
   side->setChildrenCollapsible(false);
-  side->setHandleWidth(8);
+  side->setHandleWidth(kBetween);
   side->addWidget(section_);
   if (shows == Shows::SectionAndStack) {
     addStack(*side);
@@ -65,8 +67,9 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
   chooser->addWidget(cylinderLabel_);
   chooser->addWidget(cylinder_);
   chooser->addStretch(1);
-  auto* crank = new QHBoxLayout;
-  crank->addWidget(new QuietLabel(tr("crank angle"), this));
+  auto* crank = new QHBoxLayout(crank_);
+  crank->setContentsMargins(0, 0, 0, 0);
+  crank->addWidget(new QuietLabel(tr("crank angle"), crank_));
   crank->addWidget(slider_, 1);
   crank->addWidget(angle_);
   angle_->setMinimumWidth(fontMetrics().horizontalAdvance(u"180° bottom"_s));
@@ -76,7 +79,7 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
   column->setSpacing(4);
   column->addLayout(chooser);
   column->addWidget(side, 1);
-  column->addLayout(crank);
+  column->addWidget(crank_);
 
   connect(slider_, &QSlider::valueChanged, this, &DrawingPane::turn);
   connect(engine_, &QComboBox::currentIndexChanged, this, [this] {
@@ -105,6 +108,21 @@ void DrawingPane::addStack(QSplitter& side) {
           [this](const describe::Input* input) { Q_EMIT desk_.entryAsked(engine(), input); });
   connect(stack_, &StackView::inputHovered, &desk_, &Desk::attention);
   connect(&desk_, &Desk::attention, stack_, &StackView::highlight);
+}
+
+QSize DrawingPane::minimumSizeHint() const {
+  const QSize whole = QWidget::minimumSizeHint();
+  return stack_ == nullptr ? whole : QSize(stack_->minimumSizeHint().width(), whole.height());
+}
+
+void DrawingPane::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (stack_ != nullptr) {
+    const bool both = width() >= stack_->minimumSizeHint().width() + kBetween +
+                                     section_->minimumSizeHint().width();
+    section_->setVisible(both);
+    crank_->setVisible(both);
+  }
 }
 
 int DrawingPane::engine() const {

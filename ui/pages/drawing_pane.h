@@ -15,7 +15,8 @@ class SectionView;
 class StackView;
 
 /// A dimension of the stack that is pressed leads to its entry; the entry that has the focus or the
-/// pointer lights up in the stack, and the other way round.
+/// pointer lights up in the stack, and the other way round. Where both have no room beside each
+/// other the stack is shown, which the page is about.
 class DrawingPane final : public QWidget {
   Q_OBJECT
 
@@ -23,6 +24,11 @@ class DrawingPane final : public QWidget {
   enum class Shows { Section, SectionAndStack };
   /// @param degrees [°] crank angle at first, 0 to 360.
   DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent = nullptr);
+
+  QSize minimumSizeHint() const override;
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void addStack(QSplitter& side);
@@ -38,6 +44,7 @@ class DrawingPane final : public QWidget {
   QLabel* cylinderLabel_;
   SectionView* section_;
   StackView* stack_ = nullptr;
+  QWidget* crank_;  ///< slider and angle: of the section alone
   QSlider* slider_;
   QLabel* angle_;
 };

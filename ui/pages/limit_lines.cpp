@@ -22,8 +22,8 @@ namespace {
 
 namespace in = model::in;
 
-constexpr int kMoreRevs = 500;    ///< [rpm]
-constexpr int kSpeedDigits = 10;  ///< width of a column of speeds in digits
+constexpr int kMoreRevs = 500;   ///< [rpm]
+constexpr int kSpeedDigits = 9;  ///< width of a column of speeds in digits
 
 /// Where the number of a limit comes from, its default's origin included.
 QString originOf(const Desk& desk, int engine, const describe::Input& input) {
@@ -53,7 +53,7 @@ void LimitLines::rebuild() {
   auto* grid = new QGridLayout(this);
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setHorizontalSpacing(8);
-  grid->setVerticalSpacing(0);
+  grid->setVerticalSpacing(4);
   int column = 0;
   for (const QString& head :
        {tr("stopped by"), tr("limit"), tr("from"), tr("donor, rpm"), tr("target, rpm")}) {
@@ -70,6 +70,7 @@ void LimitLines::rebuild() {
   addLine(*grid,
           {tr("breathing (power, not safety)"), &in::breathingLimit, false, &out::breathingSpeed});
   const int digit = fontMetrics().horizontalAdvance(u'0');
+  grid->setColumnStretch(0, 1);
   grid->setColumnStretch(2, 1);
   grid->setColumnMinimumWidth(3, kSpeedDigits * digit);
   grid->setColumnMinimumWidth(4, kSpeedDigits * digit);
@@ -98,7 +99,6 @@ void LimitLines::addSpeed(QGridLayout& grid, int column, int engine,
     return;
   }
   auto* speed = new ResultLabel(desk_.document, engine, ceiling, -1, this);
-  speed->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
   connect(speed, &ResultLabel::whyAsked, &desk_, &Desk::whyAsked);
   connect(speed, &ResultLabel::entryAsked, &desk_, &Desk::entryAsked);
   grid.addWidget(speed, grid.rowCount() - 1, column);

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDir>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -12,6 +13,7 @@
 #include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
+#include <QStandardPaths>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -27,7 +29,6 @@
 #include "ui/pages/title_strip.h"
 #include "ui/pages/way_through.h"
 #include "ui/print/sheet_preview.h"
-#include "ui/widgets/why_panel.h"
 
 namespace strokewright::ui {
 
@@ -43,10 +44,29 @@ const QString kTextKey = u"window/text_percent"_s;
 
 QString fileFilter() { return MainWindow::tr("Strokewright projects (*%1)").arg(kSuffix); }
 
-QString lastFolder() { return QSettings().value(kFolderKey).toString(); }
+/// Where the last file was, as long as it is there; else where a person keeps documents.
+QString lastFolder() {
+  const QString last = QSettings().value(kFolderKey).toString();
+  if (!last.isEmpty() && QFileInfo(last).isDir()) {
+    return last;
+  }
+  const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  return QFileInfo(documents).isDir() ? documents : QDir::homePath();
+}
 
 void rememberFolder(const QString& path) {
   QSettings().setValue(kFolderKey, QFileInfo(path).absolutePath());
+}
+
+/// How much of what was left is nowhere else.
+QString unsavedWords(const RecoveredWork& left) {
+  if (left.work->path.isEmpty()) {
+    return MainWindow::tr("It was never saved as a file.");
+  }
+  const QString words = left.differingEntries == 1
+                            ? MainWindow::tr("One entry differs from the saved file.")
+                            : MainWindow::tr("%1 entries differ from the saved file.");
+  return left.differingEntries == 1 ? words : words.arg(left.differingEntries);
 }
 
 /// The first project file among what is dragged, or nothing.
@@ -70,7 +90,6 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
       side_(new QWidget),
       stack_(new QStackedWidget),
       notice_(new NoticeBar),
-      why_(new WhyPanel(document)),
       strip_(new TitleStrip(*desk_)),
       start_(new StartPage(taste)),
       made_(pages().size(), nullptr),
@@ -85,15 +104,10 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
   side_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
 
   stack_->addWidget(start_);
-  why_->hide();
-  auto* middle = new QHBoxLayout;
-  middle->setSpacing(0);
-  middle->addWidget(stack_, 1);
-  middle->addWidget(why_);
   auto* right = new QVBoxLayout;
   right->setSpacing(0);
   right->addWidget(notice_);
-  right->addLayout(middle, 1);
+  right->addWidget(stack_, 1);
   right->addWidget(strip_);
   auto* center = new QWidget;
   auto* across = new QHBoxLayout(center);
@@ -116,7 +130,6 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
   connect(desk_, &Desk::entryAsked, this, &MainWindow::goToEntry);
   connect(desk_, &Desk::whyAsked, this, &MainWindow::explain);
   connect(desk_, &Desk::said, this, [this](const QString& words) { notice_->tell(words); });
-  connect(why_, &WhyPanel::entryAsked, this, &MainWindow::goToEntry);
   connect(&document_, &Document::fileChanged, this, &MainWindow::retitle);
   connect(&document_, &Document::projectChanged, this, &MainWindow::retitle);
 
@@ -142,7 +155,6 @@ void MainWindow::showStart() {
   stack_->setCurrentWidget(start_);
   side_->hide();
   strip_->hide();
-  why_->hide();
   start_->setFocus();
   offerRecovery();
 }
@@ -202,9 +214,8 @@ void MainWindow::goToEntry(int engine, const describe::Input* input) {
 }
 
 void MainWindow::explain(int engine, const describe::Result* result, int cylinder) {
-  if (result != nullptr) {
-    why_->show();
-    why_->explain(engine, *result, cylinder);
+  if (result != nullptr && page() != nullptr) {
+    page()->explain(engine, *result, cylinder);
   }
 }
 
@@ -349,9 +360,9 @@ void MainWindow::offerRecovery() {
     return;
   }
   QString sentence =
-      tr("The program ended without saving %1. What was entered until %2 is still there; %3.")
-          .arg(latest.shownName(), time,
-               tr("%n entries differ from the file", nullptr, latest.differingEntries));
+      tr("The program ended without saving %1. What was entered until %2 is still there.")
+          .arg(latest.shownName(), time) +
+      u' ' + unsavedWords(latest);
   if (latest.fileIsNewer) {
     sentence += u' ' + tr("The file was written after that.");
   }

@@ -20,7 +20,6 @@ class Page;
 class StartPage;
 class Taste;
 class WayThrough;
-class WhyPanel;
 struct PageDescription;
 
 /// Pages are made when they are first shown. The document and the taste must outlive it.
@@ -100,7 +99,6 @@ class MainWindow final : public QMainWindow {
   QWidget* side_;
   QStackedWidget* stack_;
   NoticeBar* notice_;
-  WhyPanel* why_;
   QWidget* strip_;
   StartPage* start_;
   std::vector<Page*> made_;  ///< by row; nullptr until first shown

@@ -14,6 +14,7 @@
 #include "ui/pages/desk.h"
 #include "ui/pages/findings_foot.h"
 #include "ui/pages/link_button.h"
+#include "ui/pages/why_place.h"
 
 namespace strokewright::ui {
 
@@ -22,7 +23,8 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr double kQuestionSize = 1.3;  ///< times the body
-constexpr int kPictureWidth = 360;     ///< [px] at least
+constexpr double kTablesShare = 0.57;  ///< of the width, at most
+constexpr double kResultsShare = 0.3;  ///< of the height, at most
 
 QString layoutKey(const PageDescription& page, const QString& part) {
   return u"layout/"_s + page.key + u'/' + part;
@@ -41,15 +43,13 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   across_->setHandleWidth(16);
   if (description_.picture != nullptr) {
     QWidget* picture = description_.picture(desk_, across_);
-    picture->setMinimumWidth(kPictureWidth);
-    across_->addWidget(picture);
+    whyPlace_ = new WhyPlace(desk_, picture, WhyPlace::Of::Picture, across_);
+    across_->addWidget(whyPlace_);
   }
   if (QWidget* right = makeRightSide()) {
     across_->addWidget(right);
   }
-  for (int i = 0; i < across_->count(); ++i) {
-    across_->setStretchFactor(i, 1);
-  }
+  across_->setStretchFactor(0, 1);  // the tables keep their width
   auto* foot = new FindingsFoot(desk_, description_, this);
 
   auto* column = new QVBoxLayout(this);
@@ -88,9 +88,11 @@ QWidget* Page::makeRightSide() {
   results_ = new Comparison(desk_, description_, Comparison::Of::Results, across_);
   connect(entries_, &Comparison::rebuilt, this, &Page::orderTabs);
   connect(results_, &Comparison::rebuilt, this, &Page::orderTabs);
+  connect(entries_, &Comparison::rebuilt, this, &Page::roomForTables);
   if (description_.picture == nullptr) {
     across_->addWidget(entries_);
-    return results_;
+    whyPlace_ = new WhyPlace(desk_, results_, WhyPlace::Of::Tables, across_);
+    return whyPlace_;
   }
   down_ = new QSplitter(Qt::Vertical, across_);
   down_->setChildrenCollapsible(false);
@@ -111,6 +113,12 @@ void Page::refresh() {
 
 bool Page::focusEntry(int engine, const describe::Input& input) {
   return entries_ != nullptr && entries_->focusEntry(engine, input);
+}
+
+void Page::explain(int engine, const describe::Result& result, int cylinder) {
+  if (whyPlace_ != nullptr) {
+    whyPlace_->explain(engine, result, cylinder);
+  }
 }
 
 void Page::focusFirst() {
@@ -163,15 +171,35 @@ void Page::restoreLayout() {
   const auto restored = [&](QSplitter* splitter, const QString& part) {
     return splitter->restoreState(settings.value(layoutKey(description_, part)).toByteArray());
   };
-  // The tables as wide as they are, the picture the rest; the results seen whole, half at most.
-  if (!restored(across_, u"across"_s) && down_ != nullptr) {
+  // The tables as wide as they like, the picture the rest; the entries come before the results.
+  if (!restored(across_, u"across"_s) && entries_ != nullptr) {
     const int room = across_->width() - across_->handleWidth();
-    const int tables = std::min(entries_->sizeHint().width(), 2 * room / 3);
+    const int tables = down_ == nullptr ? results_->leastWidthWithDifference()
+                                        : std::min(entries_->sizeHint().width(),
+                                                   static_cast<int>(kTablesShare * room));
     across_->setSizes({room - tables, tables});
   }
+  roomForTables();
   if (down_ != nullptr && !restored(down_, u"down"_s)) {
-    const int results = std::min(results_->sizeHint().height(), across_->height() / 2);
+    const int most = static_cast<int>(kResultsShare * across_->height());
+    const int results = std::min(results_->sizeHint().height(), most);
     down_->setSizes({across_->height() - results, results});
+  }
+}
+
+/// More engines than when the widths were chosen: what is beside a table gives way, as far as it
+/// can.
+void Page::roomForTables() {
+  if (!laidOut_ || entries_ == nullptr) {
+    return;
+  }
+  const int least = entries_->leastWidth();  // of both tables
+  const int room = across_->width() - across_->handleWidth();
+  const int right = across_->sizes().back();
+  if (right < least) {
+    across_->setSizes({room - least, least});
+  } else if (down_ == nullptr && room - right < least) {
+    across_->setSizes({least, room - least});
   }
 }
 

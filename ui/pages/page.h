@@ -13,6 +13,7 @@ namespace strokewright::ui {
 class AnswerLine;
 class Comparison;
 class Desk;
+class WhyPlace;
 
 /// The same anatomy for every question, so that after one page a reader knows all.
 class Page final : public QWidget {
@@ -28,6 +29,9 @@ class Page final : public QWidget {
   bool focusEntry(int engine, const describe::Input& input);
   void focusFirst();
 
+  /// Opens the working of this result.
+  void explain(int engine, const describe::Result& result, int cylinder);
+
   void resetLayout();
   void keepLayout() const;  ///< in the settings
 
@@ -41,6 +45,7 @@ class Page final : public QWidget {
   void refresh();
   void sizeQuestion();
   void restoreLayout();
+  void roomForTables();
   void orderTabs();
   QWidget* makeRightSide();
 
@@ -50,6 +55,7 @@ class Page final : public QWidget {
   AnswerLine* answerLine_;
   Comparison* entries_ = nullptr;
   Comparison* results_ = nullptr;
+  WhyPlace* whyPlace_ = nullptr;
   QSplitter* across_;
   QSplitter* down_ = nullptr;
   bool laidOut_ = false;

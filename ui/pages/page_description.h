@@ -46,7 +46,9 @@ struct PageDescription {
   std::vector<EntryGroup> entries = {};
   std::vector<const describe::Result*> results = {};
   std::vector<const describe::Result*> decides =
-      {};                     ///< known for the subject: the page is settled
+      {};  ///< known for the subject: the page is settled
+  /// The page is open while one of these waits: lines that may still lower what decides.
+  std::vector<const describe::Result*> awaits = {};
   bool namesEngines = false;  ///< names and notes of the engines are entered here
   bool speaksOfAll = false;   ///< every finding of the project belongs here
   Answer (*answer)(const Desk& desk) = nullptr;

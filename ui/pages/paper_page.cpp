@@ -9,6 +9,7 @@
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/answering.h"
+#include "ui/pages/comparison.h"
 #include "ui/pages/desk.h"
 #include "ui/pages/link_button.h"
 #include "ui/pages/project_text.h"
@@ -27,15 +28,25 @@ Answer answer(const Desk& desk) {
   Answer said;
   const LeftToDo left = leftToDo(desk);
   const bool forbidden = desk.document.assessment().forbidden();
-  said.number = forbidden             ? tr("Not yet")
-                : left.objections > 0 ? tr("With objections")
-                : left.missing > 0    ? tr("Unfinished")
-                                      : tr("Ready");
+  said.number = forbidden              ? tr("Not yet")
+                : left.objections > 0  ? tr("With objections")
+                : left.missing.empty() ? tr("Ready")
+                                       : tr("Unfinished");
   said.sentence = forbidden ? tr("Something forbids it; the sheet says so on its face.")
                   : left.objections > 0
                       ? tr("One page; what is objected to is listed on it.")
                       : tr("One page with the section, the stack, donor and target beside it.");
   said.further = leftText(left);
+  if (!left.missing.empty()) {
+    const MissingEntry& first = left.missing.front();
+    const QString label = inSentence(desk.taste.label(*first.input));
+    const QString whose = engineName(desk, first.engine);
+    said.further = left.missing.size() == 1
+                       ? tr("%1: %2 of %3").arg(said.further, label, whose)
+                       : tr("%1, first %2 of %3").arg(said.further, label, whose);
+    said.unlocks = first.input;
+    said.unlocksOf = first.engine;
+  }
   return said;
 }
 

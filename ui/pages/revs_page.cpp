@@ -100,6 +100,8 @@ PageDescription revsPage() {
                   &out::rodStress, &out::provenAcceleration, &out::provenRodTension,
                   &out::rodLoadRatio, &out::breathingIndex, &out::breathingSpeed},
       .decides = {&out::revCeiling},
+      .awaits = {&out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
+                 &out::ceilingBigEnd, &out::ceilingDonor},
       .answer = &answer,
       .picture = &picture};
 }

@@ -17,6 +17,27 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("Standing", text); }
 
+bool waits(const Desk& desk, const describe::Result& result) {
+  const assess::Assessment& assessment = desk.document.assessment();
+  for (int i = 0; i < assessment.evaluation().cylinders(desk.subject()); ++i) {
+    if (assessment(desk.subject(), result, i).state == describe::State::Waits) {
+      return true;
+    }
+  }
+  return false;
+}
+
+/// Nothing that the page speaks of is still to come.
+bool decided(const Desk& desk, const PageDescription& page) {
+  const auto isKnown = [&desk](const describe::Result* result) {
+    return known(desk, desk.subject(), *result);
+  };
+  const auto isWaiting = [&desk](const describe::Result* result) { return waits(desk, *result); };
+  return std::ranges::all_of(page.decides, isKnown) &&
+         std::ranges::none_of(page.awaits, isWaiting) &&
+         !(page.speaksOfAll && !missingEntries(desk).empty());
+}
+
 bool sameWords(const describe::Finding& a, const describe::Finding& b) {
   return a.weight == b.weight && a.key == b.key && a.cylinder == b.cylinder && a.says == b.says &&
          a.about == b.about;
@@ -64,10 +85,7 @@ PageState stateOf(const Desk& desk, const PageDescription& page) {
   if (objects > 0) {
     return {Standing::ObjectedTo, objects};
   }
-  const bool decided = std::all_of(
-      page.decides.begin(), page.decides.end(),
-      [&desk](const describe::Result* result) { return known(desk, desk.subject(), *result); });
-  return {decided ? Standing::Settled : Standing::Open, 0};
+  return {decided(desk, page) ? Standing::Settled : Standing::Open, 0};
 }
 
 QString stateText(const PageState& state) {
@@ -84,6 +102,32 @@ QString stateText(const PageState& state) {
   return {};
 }
 
+std::vector<MissingEntry> missingEntries(const Desk& desk) {
+  if (desk.subject() < 0) {
+    return {};
+  }
+  const assess::Assessment& assessment = desk.document.assessment();
+  describe::Reads reads;
+  for (const PageDescription& page : pages()) {
+    for (const auto* results : {&page.decides, &page.awaits}) {
+      for (const describe::Result* result : *results) {
+        reads |= assessment(desk.subject(), *result).notes.missing;
+      }
+    }
+  }
+  std::vector<MissingEntry> missing;
+  for (const describe::Input* input : assessment.evaluation().catalogue().inputs()) {
+    const auto number = static_cast<std::size_t>(input->number);
+    if (reads.own[number]) {
+      missing.push_back({input, desk.subject()});
+    }
+    if (reads.donor[number]) {
+      missing.push_back({input, desk.donor()});
+    }
+  }
+  return missing;
+}
+
 LeftToDo leftToDo(const Desk& desk) {
   LeftToDo left;
   static const PageDescription everything{
@@ -91,18 +135,7 @@ LeftToDo leftToDo(const Desk& desk) {
   for (const SharedFinding& shared : findingsOf(desk, everything)) {
     left.objections += shared.finding->weight != Weight::Remarks;
   }
-  if (desk.subject() < 0) {
-    return left;
-  }
-  const assess::Assessment& assessment = desk.document.assessment();
-  describe::Reads missing;
-  for (const describe::Result* result : assessment.evaluation().catalogue().results()) {
-    const describe::Cell& cell = assessment(desk.subject(), *result);
-    if (cell.state == describe::State::Waits) {
-      missing |= cell.notes.missing;
-    }
-  }
-  left.missing = static_cast<int>(missing.own.count() + missing.donor.count());
+  left.missing = missingEntries(desk);
   return left;
 }
 
@@ -110,9 +143,10 @@ QString leftText(const LeftToDo& left) {
   const QString objections = left.objections == 0   ? tr("no objections")
                              : left.objections == 1 ? tr("1 objection")
                                                     : tr("%1 objections").arg(left.objections);
-  const QString missing = left.missing == 0   ? tr("nothing missing")
-                          : left.missing == 1 ? tr("1 entry missing")
-                                              : tr("%1 entries missing").arg(left.missing);
+  const std::size_t entries = left.missing.size();
+  const QString missing = entries == 0   ? tr("nothing missing")
+                          : entries == 1 ? tr("1 entry missing")
+                                         : tr("%1 entries missing").arg(entries);
   return objections + u" · "_s + missing;
 }
 

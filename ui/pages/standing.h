@@ -17,8 +17,9 @@ struct PageState {
 /// A finding belongs to every page that asks for the entry it names first.
 bool belongsTo(const PageDescription& page, const describe::Finding& finding);
 
-/// Forbidden or objected to by what belongs to the page; else open while something that decides it
-/// is not known for the subject, or nothing was entered yet; else settled.
+/// Forbidden or objected to by what belongs to the page; else open while for the subject something
+/// that decides it is not known, something it awaits waits, or, where it speaks of the whole
+/// project, an entry is missing; else settled.
 PageState stateOf(const Desk& desk, const PageDescription& page);
 
 /// "settled", "objected to · 2".
@@ -34,11 +35,17 @@ struct SharedFinding {
 /// The assessment owns the findings: good until the next edit.
 std::vector<SharedFinding> findingsOf(const Desk& desk, const PageDescription& page);
 
+/// An entry that what decides a page waits for, for the subject.
+struct MissingEntry {
+  const describe::Input* input;
+  int engine;  ///< the subject, or the donor
+};
+std::vector<MissingEntry> missingEntries(const Desk& desk);
+
 /// What is left to do in the whole project.
 struct LeftToDo {
   int objections = 0;  ///< and what is forbidden
-  int missing = 0;     ///< entries that results of the subject wait for, the donor's included
-  bool operator==(const LeftToDo&) const = default;
+  std::vector<MissingEntry> missing;
 };
 LeftToDo leftToDo(const Desk& desk);
 

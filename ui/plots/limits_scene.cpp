@@ -75,7 +75,7 @@ class Chart {
     drawWanted(target, row);
     PlotAxis& x = scene_.panels[0].x;
     x.title = titled(tr("Shaft speed"), taste_, Kind::Speed);
-    x.to = most_ > 0.0 ? 1.5 * most_ : 1.0;
+    x.to = most_ > 0.0 ? 1.6 * most_ : 1.0;
     scene_.panels[0].y.title = key(target, donor);
     scene_.panels[0].y.from = row - 0.7;
     scene_.panels[0].y.to = 0.0;
@@ -85,12 +85,10 @@ class Chart {
 
  private:
   /// Which bar is whose.
-  QString key(int target, int donor) const {
+  static QString key(int target, int donor) {
     QStringList parts;
-    if (target >= 0) parts << tr("full bar: %1").arg(nameOf(assessment_.project(), target));
-    if (donor >= 0 && donor != target) {
-      parts << tr("dashed outline: %1").arg(nameOf(assessment_.project(), donor));
-    }
+    if (target >= 0) parts << tr("full: target");
+    if (donor >= 0 && donor != target) parts << tr("dashed: donor");
     return parts.join(QStringLiteral(" · "));
   }
 
@@ -107,7 +105,7 @@ class Chart {
              .outline = Qt::SolidLine,
              .heavy = first});
     const QString text = taste_.shown(Kind::Speed, *speed);
-    write({shown(*speed), row + 0.2}, first ? tr("%1, stops it first").arg(text) : text);
+    write({shown(*speed), row + 0.2}, first ? tr("%1, first").arg(text) : text);
     note(target, line, *speed);
   }
 

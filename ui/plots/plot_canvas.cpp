@@ -32,10 +32,12 @@ QString numberText(const units::Style& style, double number, int decimals) {
 /// Ticks at plain numbers, or at parts of a turn, worded in the style of the scene.
 class Ticker final : public QCPAxisTicker {
  public:
-  Ticker(const PlotAxis& axis, const units::Style& style) : axis_(axis), style_(style) {}
+  Ticker(const QCPAxis& drawn, const PlotAxis& axis, const units::Style& style)
+      : drawn_(drawn), axis_(axis), style_(style) {}
 
  protected:
   double getTickStep(const QCPRange& range) override {
+    spread(range);
     step_ = QCPAxisTicker::getTickStep(range);
     if (axis_.degrees && step_ > 5.0) {
       static constexpr std::array kParts{10.0, 15.0, 30.0, 45.0, 90.0, 180.0, 360.0};
@@ -58,14 +60,26 @@ class Ticker final : public QCPAxisTicker {
   }
 
  private:
+  /// Side by side no more figures than have room, once that is known.
+  void spread(const QCPRange& range) {
+    const int room = drawn_.axisRect()->width();
+    if (drawn_.orientation() != Qt::Horizontal || room <= 0) return;
+    const QFontMetricsF metrics(drawn_.tickLabelFont());
+    const double widest = metrics.horizontalAdvance(numberText(style_, range.upper, 0));
+    setTickCount(std::clamp(static_cast<int>(room / (2.0 * widest)), 2, kMostTicks));
+  }
+
+  static constexpr int kMostTicks = 5;
+  const QCPAxis& drawn_;
   PlotAxis axis_;
   units::Style style_;
   double step_ = 1.0;
 };
 
-QSharedPointer<QCPAxisTicker> tickerFor(const PlotAxis& axis, const units::Style& style) {
+QSharedPointer<QCPAxisTicker> tickerFor(const QCPAxis& drawn, const PlotAxis& axis,
+                                        const units::Style& style) {
   if (axis.names.empty()) {
-    return QSharedPointer<Ticker>::create(axis, style);
+    return QSharedPointer<Ticker>::create(drawn, axis, style);
   }
   auto words = QSharedPointer<QCPAxisTickerText>::create();
   for (const auto& [at, name] : axis.names) {
@@ -539,6 +553,7 @@ class Sheet final : public QCustomPlot {
     if (picture_.size() != pixels) picture_ = QImage(pixels, QImage::Format_RGB32);
     picture_.setDevicePixelRatio(ratio);
     picture_.fill(look_.theme.paper);
+    layOut();  // the figures of an axis depend on its length
     QCPPainter painter(&picture_);
     draw(&painter);
     isDrawn_ = isLaidOut_ = true;
@@ -589,9 +604,9 @@ class PlotCanvas::Parts {
       QCPAxis& x = *rect->axis(QCPAxis::atBottom);
       x.setTickLabels(lowest);
       x.setLabel(lowest ? panel.x.title : QString());
-      x.setTicker(tickerFor(panel.x, scene.style));
+      x.setTicker(tickerFor(x, panel.x, scene.style));
       QCPAxis& y = *rect->axis(QCPAxis::atLeft);
-      y.setTicker(tickerFor(panel.y, scene.style));
+      y.setTicker(tickerFor(y, panel.y, scene.style));
       y.ticker()->setTickCount(scene.panels.size() > 1 ? 4 : 7);
       y.grid()->setVisible(panel.y.names.empty());
     }

@@ -20,6 +20,7 @@ ChoiceEdit::ChoiceEdit(Document& document, int engine, const describe::Input& in
     : QComboBox(parent), document_(document), engine_(engine), input_(input) {
   setFocusPolicy(Qt::StrongFocus);
   setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  setSizePolicy(ink::cellPolicy());
   connect(this, &QComboBox::activated, this, &ChoiceEdit::choose);
   connect(&document, &Document::projectChanged, this, &ChoiceEdit::refresh);
   connect(&document.taste(), &Taste::changed, this, &ChoiceEdit::refresh);
@@ -29,6 +30,20 @@ ChoiceEdit::ChoiceEdit(Document& document, int engine, const describe::Input& in
 void ChoiceEdit::setEngine(int engine) {
   engine_ = engine;
   refresh();
+}
+
+QSize ChoiceEdit::sizeHint() const {
+  return {QComboBox::sizeHint().width(), ink::rowHeight(fontMetrics())};
+}
+
+/// What the arrow leaves.
+int ChoiceEdit::roomFor(int width) const {
+  return width - 5 * fontMetrics().averageCharWidth() / 2;
+}
+
+int ChoiceEdit::heightForWidth(int width) const {
+  const QFontMetrics metrics = fontMetrics();
+  return ink::rowHeight(metrics, ink::linesOf(metrics, currentText(), roomFor(width)));
 }
 
 /// Nothing entered first, then the choices, then what is none of them.
@@ -56,7 +71,9 @@ void ChoiceEdit::refresh() {
   const describe::Entry& entry = document_.entry(engine_, input_);
   const bool other = items.size() > static_cast<qsizetype>(input_.choices.size()) + 1;
   const int chosen = entry.known() ? static_cast<int>(entry.values.front()) + 1 : 0;
+  const int height = heightForWidth(width());
   setCurrentIndex(other ? count() - 1 : chosen);
+  if (heightForWidth(width()) != height) updateGeometry();
   const QString name = entryName(document_, engine_, input_);
   if (name != accessibleName()) setAccessibleName(name);
 }
@@ -103,10 +120,9 @@ void ChoiceEdit::paintEvent(QPaintEvent*) {
   arrow.rect = QRect(width() - 2 * gap, 0, 2 * gap, height());
   painter.drawPrimitive(QStyle::PE_IndicatorArrowDown, arrow);
 
-  const QRect room = rect().adjusted(gap / 2, 0, -2 * gap, 0);
+  const QRect room(gap / 2, 0, roomFor(width()), height());
   painter.setPen(currentIndex() == 0 ? ink::muted(palette()) : ink::text(palette()));
-  painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter,
-                   fontMetrics().elidedText(currentText(), Qt::ElideRight, room.width()));
+  painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, currentText());
 }
 
 }  // namespace strokewright::ui

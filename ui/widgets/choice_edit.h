@@ -22,6 +22,9 @@ class ChoiceEdit final : public QComboBox {
   const describe::Input& input() const { return input_; }
   void setEngine(int engine);
 
+  QSize sizeHint() const override;
+  int heightForWidth(int width) const override;
+
  Q_SIGNALS:
   /// The focus came to it, or left: nullptr.
   void attention(const describe::Input* input);
@@ -35,6 +38,7 @@ class ChoiceEdit final : public QComboBox {
 
  private:
   QStringList wantedItems() const;
+  int roomFor(int width) const;
   void refresh();
   void choose(int item);
 

@@ -98,7 +98,10 @@ QString entryEcho(const Document& document, int engine, const Input& input) {
 QString entryDefault(const Document& document, int engine, const Input& input) {
   if (!input.standing.exists()) return {};
   const double value = document.assessment().evaluation().inputValue(engine, input);
-  return tr("%1 (default)").arg(document.taste().value(input, value));
+  QString text = document.taste().value(input, value);
+  const QString unit = document.taste().unit(input.kind);
+  if (text.endsWith(unit)) text.chop(unit.size());
+  return tr("%1 (default)").arg(text.trimmed());
 }
 
 QString entryName(const Document& document, int engine, const Input& input) {
@@ -136,6 +139,24 @@ QString originText(const Entry& entry) {
     if (!part.empty()) parts += fromCore(part);
   }
   return parts.join(QStringLiteral(", "));
+}
+
+QString originMark(describe::Origin origin) {
+  switch (origin) {
+    case describe::Origin::Measured:
+      return tr("m");
+    case describe::Origin::MakersBook:
+      return tr("b");
+    case describe::Origin::Catalogue:
+      return tr("c");
+    case describe::Origin::Assumed:
+      return tr("a");
+    case describe::Origin::Computed:
+      return QStringLiteral("=");
+    case describe::Origin::NotSaid:
+      break;
+  }
+  return {};
 }
 
 const Finding* findingAbout(const Document& document, int engine, const Input& input) {

@@ -12,7 +12,7 @@ namespace strokewright::ui {
 /// fraction; else empty.
 QString entryEcho(const Document& document, int engine, const describe::Input& input);
 
-/// What stands while nothing is entered: "1.3 (default)", or empty.
+/// What stands while nothing is entered: "1.3 (default)", the unit left to the row; or empty.
 QString entryDefault(const Document& document, int engine, const describe::Input& input);
 
 /// "Bore, Burdock 719, mm", for those who cannot see the row.
@@ -24,6 +24,10 @@ QString entryTip(const Document& document, int engine, const describe::Input& in
 
 /// Where an entry comes from: "measured, bore gauge, 2024-05-01"; empty when nothing is said.
 QString originText(const describe::Entry& entry);
+
+/// The same in one letter, as fields show it: m measured, b maker's book, c catalogue, a assumed,
+/// = computed; empty when nothing is said.
+QString originMark(describe::Origin origin);
 
 /// What a finding says, with its hint.
 QString findingText(const Taste& taste, const describe::Finding& finding);

@@ -47,6 +47,20 @@ int figuresBeforeMark(const QFontMetrics& metrics) {
   return metrics.horizontalAdvance(QStringLiteral("00\u202F000"));
 }
 
+int rowHeight(const QFontMetrics& metrics, int lines) { return lines * metrics.height() + 4; }
+
+int linesOf(const QFontMetrics& metrics, const QString& text, int width) {
+  if (metrics.horizontalAdvance(text) <= width) return 1;
+  const QRect wrapped = metrics.boundingRect(QRect(0, 0, width, 0), Qt::TextWordWrap, text);
+  return std::max(1, wrapped.height() / metrics.height());
+}
+
+QSizePolicy cellPolicy() {
+  QSizePolicy policy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  policy.setHeightForWidth(true);
+  return policy;
+}
+
 void paintBaseline(QPainter& painter, const QWidget& entry) {
   const int line = std::max(1, entry.fontMetrics().lineWidth());
   const int thickness = entry.hasFocus() ? 2 * line : line;

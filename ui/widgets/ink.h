@@ -4,6 +4,7 @@
 
 #include <QColor>
 #include <QPalette>
+#include <QSizePolicy>
 
 class QFontMetrics;
 class QPainter;
@@ -22,6 +23,14 @@ QColor forbids(const QPalette& palette);
 /// Where the decimal mark of a column stands, from its left edge: room for five figures.
 /// @returns [px] logical
 int figuresBeforeMark(const QFontMetrics& metrics);
+
+/// Height of a row with so many lines of writing. @returns [px] logical
+int rowHeight(const QFontMetrics& metrics, int lines = 1);
+/// How many lines the text takes in so much width, wrapped at its spaces.
+int linesOf(const QFontMetrics& metrics, const QString& text, int width);
+
+/// As wide as its column, as high as its lines need.
+QSizePolicy cellPolicy();
 
 /// The line that an entry is written on: thin, in the accent and twice as thick with the focus.
 void paintBaseline(QPainter& painter, const QWidget& entry);

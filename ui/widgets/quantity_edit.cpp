@@ -1,5 +1,6 @@
 #include "ui/widgets/quantity_edit.h"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
@@ -37,6 +38,28 @@ bool undoes(const QKeyEvent& event) {
   return event.matches(QKeySequence::Undo) || event.matches(QKeySequence::Redo);
 }
 
+int originWidth(const QFontMetrics& metrics, const QString& text) {
+  return metrics.horizontalAdvance(text) + 2;
+}
+
+/// Where the number comes from, at the right edge of its field. It takes no focus: the field keeps
+/// it, and Alt+Down does the same.
+class OriginKey final : public QAbstractButton {
+ public:
+  explicit OriginKey(QWidget* field) : QAbstractButton(field) {
+    setFocusPolicy(Qt::NoFocus);
+    setCursor(Qt::PointingHandCursor);
+    setToolTip(QuantityEdit::tr("Where it comes from, and its ± (Alt+Down)"));
+  }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter(this);
+    painter.setPen(ink::accent(palette()));
+    painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter, text());
+  }
+};
+
 }  // namespace
 
 QuantityEdit::QuantityEdit(Document& document, int engine, const describe::Input& input,
@@ -44,6 +67,7 @@ QuantityEdit::QuantityEdit(Document& document, int engine, const describe::Input
     : QLineEdit(parent), document_(document), engine_(engine), input_(input) {
   setFrame(false);
   setFocusPolicy(Qt::StrongFocus);
+  setSizePolicy(ink::cellPolicy());
   takeColours();
   connect(this, &QLineEdit::textEdited, this, &QuantityEdit::typeText);
   connect(this, &QLineEdit::textChanged, this, &QuantityEdit::align);
@@ -59,12 +83,17 @@ void QuantityEdit::setEngine(int engine) {
 
 QSize QuantityEdit::sizeHint() const {
   const int width = fontMetrics().horizontalAdvance(QStringLiteral("00\u202F000.000 ± 0.000"));
-  return {width, QLineEdit::sizeHint().height()};
+  return {width, ink::rowHeight(fontMetrics())};
 }
 
 QSize QuantityEdit::minimumSizeHint() const {
   const int width = fontMetrics().horizontalAdvance(QStringLiteral("00\u202F000.000"));
-  return {width, QLineEdit::minimumSizeHint().height()};
+  return {width, ink::rowHeight(fontMetrics())};
+}
+
+/// While one types the height stays.
+int QuantityEdit::heightForWidth(int width) const {
+  return ink::rowHeight(fontMetrics(), hasFocus() ? lines_ : linesIn(width));
 }
 
 /// No ground of its own, and hints that can be read; everything else is the window's.
@@ -108,10 +137,12 @@ void QuantityEdit::refresh() {
 
 QuantityEdit::Beside QuantityEdit::findBeside() const {
   Beside beside;
+  const Entry& entry = document_.entry(engine_, input_);
+  beside.known = entry.known();
+  beside.origin = entry.origin;
   beside.echo = entryEcho(document_, engine_, input_);
   const Finding* finding = findingAbout(document_, engine_, input_);
   if (finding == nullptr || finding->weight == Weight::Remarks) return beside;
-  const Entry& entry = document_.entry(engine_, input_);
   const bool read = entry.known() || entry.text.empty();
   beside.heavy = finding->weight == Weight::Forbids;
   beside.mark = beside.heavy ? QStringLiteral("✕") : QStringLiteral("!");
@@ -131,14 +162,42 @@ QString QuantityEdit::besideText() const {
   if (beside_.mark.isEmpty()) return beside_.echo;
   const QString whole = beside_.mark + QChar(u' ') + beside_.word;
   const QFontMetrics metrics = fontMetrics();
-  const int left = width() - metrics.horizontalAdvance(text() + QStringLiteral("00"));
+  const int left =
+      width() - originRoom() - metrics.horizontalAdvance(text() + QStringLiteral("00"));
   return metrics.horizontalAdvance(whole) <= left ? whole : beside_.mark;
 }
 
+/// What is read without the focus; no line ends with a ±.
+QString QuantityEdit::wholeText() const {
+  QString whole = text().isEmpty() ? placeholderText() : text();
+  if (beside_.mark.isEmpty() && !beside_.echo.isEmpty()) whole += QChar(u' ') + beside_.echo;
+  return whole.replace(QStringLiteral("± "), QStringLiteral("±\u00A0"));
+}
+
+int QuantityEdit::originRoom() const {
+  if (originKey_ != nullptr && originKey_->isVisibleTo(this)) return originKey_->width();
+  return beside_.known ? originWidth(fontMetrics(), QStringLiteral("m")) : 0;
+}
+
+int QuantityEdit::linesIn(int width) const {
+  const QFontMetrics metrics = fontMetrics();
+  const int mark = beside_.mark.isEmpty() ? 0 : metrics.horizontalAdvance(beside_.mark + u' ');
+  return ink::linesOf(metrics, wholeText(), width - originRoom() - mark - 2);
+}
+
+bool QuantityEdit::wraps() const { return !hasFocus() && lines_ > 1; }
+
 void QuantityEdit::align() {
+  showOriginKey();
+  if (const int lines = linesIn(width()); !hasFocus() && lines != lines_) {
+    lines_ = lines;
+    updateGeometry();
+  }
   const QFontMetrics metrics = fontMetrics();
   const QString shown = text().isEmpty() ? placeholderText() : text();
-  const int beside = besideText().isEmpty() ? 0 : metrics.horizontalAdvance(besideText() + u' ');
+  const int beside =
+      originRoom() +
+      (besideText().isEmpty() ? 0 : metrics.horizontalAdvance(besideText() + QChar(u' ')));
   const int spare = width() - beside - metrics.horizontalAdvance(shown + u'0');
   const int wanted = ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(beforeMark(shown));
   const QMargins margins(std::max(0, std::min(wanted, spare)), 0, beside, 0);
@@ -176,6 +235,7 @@ void QuantityEdit::focusInEvent(QFocusEvent* event) {
   QLineEdit::focusInEvent(event);
   setAccessibleDescription(entryTip(document_, engine_, input_));
   if (!isModified()) refresh();
+  align();
   if (event->reason() == Qt::MouseFocusReason) {
     selectOnRelease_ = true;
   } else if (event->reason() != Qt::PopupFocusReason &&
@@ -191,16 +251,19 @@ void QuantityEdit::focusOutEvent(QFocusEvent* event) {
   document_.closeStep();
   setModified(false);
   refresh();
+  align();
   Q_EMIT attention(nullptr);
 }
 
 void QuantityEdit::enterEvent(QEnterEvent* event) {
   QLineEdit::enterEvent(event);
+  align();
   Q_EMIT attention(&input_);
 }
 
 void QuantityEdit::leaveEvent(QEvent* event) {
   QLineEdit::leaveEvent(event);
+  align();
   Q_EMIT attention(nullptr);
 }
 
@@ -215,6 +278,8 @@ void QuantityEdit::keyPressEvent(QKeyEvent* event) {
     event->ignore();
   } else if (event->matches(QKeySequence::Paste)) {
     pasteReadings();
+  } else if (event->key() == Qt::Key_Down && event->modifiers().testFlag(Qt::AltModifier)) {
+    openOrigins();
   } else if (event->key() == Qt::Key_Up) {
     step(1);
   } else if (event->key() == Qt::Key_Down) {
@@ -296,26 +361,68 @@ void QuantityEdit::typeIn(const units::Unit& unit) {
   document_.closeStep();
 }
 
+/// The key says the origin in a word where there is room for it.
+void QuantityEdit::showOriginKey() {
+  if (!beside_.known || !(hasFocus() || underMouse())) {
+    if (originKey_ != nullptr) originKey_->hide();
+    return;
+  }
+  if (originKey_ == nullptr) {
+    originKey_ = new OriginKey(this);
+    connect(originKey_, &QAbstractButton::clicked, this, &QuantityEdit::openOrigins);
+  }
+  const bool said = beside_.origin != Origin::NotSaid;
+  const QFontMetrics metrics = fontMetrics();
+  const QString word = said ? fromCore(describe::originLabel(beside_.origin)) : tr("+ origin");
+  const int taken =
+      metrics.horizontalAdvance(text() + beside_.echo + beside_.mark + QStringLiteral("000"));
+  const bool fits = hasFocus() && taken + metrics.horizontalAdvance(word) <= width();
+  originKey_->setText(fits ? word : said ? originMark(beside_.origin) : QStringLiteral("+"));
+  originKey_->setAccessibleName(
+      tr("Where it comes from: %1").arg(fromCore(describe::originLabel(beside_.origin))));
+  const int room =
+      std::max(originWidth(metrics, QStringLiteral("m")), originWidth(metrics, originKey_->text()));
+  originKey_->setGeometry(width() - room, 0, room, height());
+  originKey_->show();
+}
+
+void QuantityEdit::openOrigins() {
+  if (!beside_.known) return;
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  addOriginChoices(*menu);
+  addOriginDialog(*menu);
+  menu->popup(mapToGlobal(rect().bottomLeft()));
+}
+
 void QuantityEdit::addOrigins(QMenu& menu) {
   QMenu* from = menu.addMenu(tr("&Where from"));
   from->setEnabled(document_.entry(engine_, input_).known());
+  addOriginChoices(*from);
+  addOriginDialog(menu);
+}
+
+void QuantityEdit::addOriginDialog(QMenu& menu) {
+  menu.addAction(tr("Origin, date and &note…"), this, &QuantityEdit::askOrigin);
+}
+
+void QuantityEdit::addOriginChoices(QMenu& menu) {
   if (!input_.instrument.empty()) {
     const Taste& taste = document_.taste();
-    from->addAction(tr("Measured with %1, ± %2")
-                        .arg(taste.inTerms(fromCore(input_.instrument)),
-                             fromCore(taste.style().editable(input_.kind, input_.plusMinus)) +
-                                 QChar(u' ') + taste.unit(input_.kind)),
-                    this, [this] { sayMeasured(); });
+    menu.addAction(tr("Measured with %1, ± %2")
+                       .arg(taste.inTerms(fromCore(input_.instrument)),
+                            fromCore(taste.style().editable(input_.kind, input_.plusMinus)) +
+                                QChar(u' ') + taste.unit(input_.kind)),
+                   this, [this] { sayMeasured(); });
   }
   for (const Origin origin : {Origin::MakersBook, Origin::Catalogue, Origin::Assumed}) {
-    from->addAction(fromCore(describe::originLabel(origin)), this, [this, origin] {
+    menu.addAction(fromCore(describe::originLabel(origin)), this, [this, origin] {
       Entry entry = document_.entry(engine_, input_);
       entry.origin = origin;
       entry.instrument.clear();
       document_.say(engine_, input_, entry);
     });
   }
-  menu.addAction(tr("Origin, date and &note…"), this, &QuantityEdit::askOrigin);
 }
 
 void QuantityEdit::sayMeasured() {
@@ -338,12 +445,24 @@ void QuantityEdit::askOrigin() {
 // Paint ------------------------------------------------------------------------------------------
 
 void QuantityEdit::paintEvent(QPaintEvent* event) {
-  QLineEdit::paintEvent(event);
+  if (!wraps()) QLineEdit::paintEvent(event);
   QPainter painter(this);
   ink::paintBaseline(painter, *this);
+  QRect room = rect();
+  if (originKey_ == nullptr || !originKey_->isVisible()) {
+    painter.setPen(ink::muted(palette()));
+    painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, originMark(beside_.origin));
+  }
+  room.setRight(room.right() - originRoom());
+  const QString beside = wraps() ? beside_.mark : besideText();
   const QColor spoken = beside_.heavy ? ink::forbids(palette()) : ink::objects(palette());
   painter.setPen(beside_.mark.isEmpty() ? ink::muted(palette()) : spoken);
-  painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter, besideText());
+  painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, beside);
+  if (wraps()) {
+    painter.setPen(text().isEmpty() ? ink::muted(palette()) : ink::text(palette()));
+    painter.drawText(room.adjusted(2, 0, -fontMetrics().horizontalAdvance(beside), 0),
+                     Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, wholeText());
+  }
 }
 
 }  // namespace strokewright::ui

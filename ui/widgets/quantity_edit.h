@@ -5,6 +5,7 @@
 
 #include "ui/document/document.h"
 
+class QAbstractButton;
 class QMenu;
 
 namespace strokewright::ui {
@@ -16,6 +17,10 @@ namespace strokewright::ui {
 /// writes nothing. Up and down step the last digit; Escape takes back what was typed since the
 /// field was entered; undo and redo are the document's. Several readings pasted from a table
 /// become a list. What speaks against the entry stands beside it as mark and word.
+///
+/// A text that is too long for one line wraps while the field has no focus. At the right edge one
+/// letter says where the number comes from; with the focus or the pointer it is a key that opens
+/// the choice of origin and ±, as Alt+Down does.
 class QuantityEdit final : public QLineEdit {
   Q_OBJECT
 
@@ -30,6 +35,7 @@ class QuantityEdit final : public QLineEdit {
 
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
+  int heightForWidth(int width) const override;
 
  Q_SIGNALS:
   /// The pointer or the focus came to it (a drawing shows the dimension), or left: nullptr.
@@ -54,6 +60,8 @@ class QuantityEdit final : public QLineEdit {
     QString mark;        ///< "!" or "✕"; empty: nothing speaks against it
     QString word;        ///< "objects", "forbids", "not read"
     bool heavy = false;  ///< forbids
+    bool known = false;  ///< there is a number, which comes from somewhere
+    describe::Origin origin = describe::Origin::NotSaid;
     bool operator==(const Beside&) const = default;
   };
 
@@ -64,12 +72,20 @@ class QuantityEdit final : public QLineEdit {
   void refreshBeside();
   void takeColours();
   QString besideText() const;
+  QString wholeText() const;
+  int originRoom() const;
+  int linesIn(int width) const;
+  bool wraps() const;
   void align();
+  void showOriginKey();
+  void openOrigins();
   void step(int by);
   bool restore();
   void pasteReadings();
   void addUnits(QMenu& menu);
   void addOrigins(QMenu& menu);
+  void addOriginChoices(QMenu& menu);
+  void addOriginDialog(QMenu& menu);
   void typeIn(const units::Unit& unit);
   void sayMeasured();
   void askOrigin();
@@ -78,6 +94,8 @@ class QuantityEdit final : public QLineEdit {
   int engine_;
   const describe::Input& input_;
   bool selectOnRelease_ = false;
+  int lines_ = 1;                         ///< that the text takes without the focus
+  QAbstractButton* originKey_ = nullptr;  ///< made when the field is first pointed at
   Beside beside_;
 };
 

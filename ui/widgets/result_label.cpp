@@ -20,21 +20,18 @@ using describe::Result;
 using describe::State;
 
 constexpr QChar kNoBreakSpace(0x00A0);
-constexpr std::size_t kNamedWaits = 2;  // more are counted
 
 double plusMinusOf(const Result& result, const Cell& cell) {
   return result.judged == describe::Judged::WorstCase ? cell.worst : cell.likely;
 }
 
 QString waitText(const Taste& taste, const std::vector<Assessment::Wait>& waits) {
-  QStringList names;
-  for (std::size_t i = 0; i < std::min(waits.size(), kNamedWaits); ++i) {
-    const QString label = inSentence(taste.label(*waits[i].input));
-    names += waits[i].donors ? QObject::tr("the donor's %1").arg(label) : label;
-  }
-  const QString text = QObject::tr("waits for %1").arg(names.join(QStringLiteral(", ")));
-  if (waits.size() <= kNamedWaits) return text;
-  return QObject::tr("%1 and %2 more").arg(text).arg(waits.size() - kNamedWaits);
+  const Assessment::Wait& first = waits.front();
+  const QString label = inSentence(taste.label(*first.input));
+  const QString text =
+      (first.donors ? QObject::tr("waits for the donor's %1") : QObject::tr("waits for %1"))
+          .arg(label);
+  return waits.size() == 1 ? text : QObject::tr("%1 and %2 more").arg(text).arg(waits.size() - 1);
 }
 
 bool allZero(const QString& number) {
@@ -71,7 +68,7 @@ ResultLabel::ResultLabel(Document& document, int engine, const Result& result, i
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::PointingHandCursor);
   setAttribute(Qt::WA_Hover);
-  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  setSizePolicy(ink::cellPolicy());
   connect(this, &QAbstractButton::clicked, this, &ResultLabel::ask);
   connect(&document, &Document::projectChanged, this, &ResultLabel::refresh);
   connect(&document.taste(), &Taste::changed, this, &ResultLabel::refresh);
@@ -88,15 +85,19 @@ void ResultLabel::setComparedWith(int engine) {
   refresh();
 }
 
-const Cell& ResultLabel::cellOf(int engine) const {
+/// The cylinder that was asked for; of all, the first without a number, if there is one.
+int ResultLabel::toldCylinder(int engine) const {
   const Assessment& told = document_.assessment();
   const int cylinders = told.evaluation().cylinders(engine);
-  if (cylinder_ >= 0) return told(engine, result_, std::min(cylinder_, cylinders - 1));
+  if (cylinder_ >= 0) return std::min(cylinder_, cylinders - 1);
   for (int cylinder = 0; cylinder < cylinders; ++cylinder) {
-    const Cell& cell = told(engine, result_, cylinder);
-    if (cell.state != State::Value) return cell;
+    if (told(engine, result_, cylinder).state != State::Value) return cylinder;
   }
-  return told(engine, result_, 0);
+  return 0;
+}
+
+const Cell& ResultLabel::cellOf(int engine) const {
+  return document_.assessment()(engine, result_, toldCylinder(engine));
 }
 
 void ResultLabel::refresh() {
@@ -104,7 +105,9 @@ void ResultLabel::refresh() {
   if (engine_ >= engines || comparedWith_ >= engines) return;
   Told told = comparedWith_ >= 0 ? tellDifference() : tellResult();
   if (told != told_) {
+    const int height = heightForWidth(width());
     told_ = std::move(told);
+    if (heightForWidth(width()) != height) updateGeometry();
     update();
   }
   const QString name =
@@ -119,19 +122,20 @@ ResultLabel::Told ResultLabel::tellResult() const {
   const Cell& cell = cellOf(engine_);
   switch (cell.state) {
     case State::Waits:
-      return {{}, {}, waitText(taste, told.waitsFor(engine_, result_, std::max(0, cylinder_)))};
+      return {{}, {}, waitText(taste, told.waitsFor(engine_, result_, toldCylinder(engine_))), {}};
     case State::Refused:
-      return {{}, {}, tr("refused: %1").arg(taste.sentence(told.evaluation().refusal(cell)))};
+      return {{}, {}, tr("refused"), taste.sentence(told.evaluation().refusal(cell))};
     case State::None:
-      return {{}, {}, tr("does not apply")};
+      return {{}, {}, tr("does not apply"), taste.inTerms(fromCore(cell.notes.none))};
     case State::Value:
       break;
   }
-  if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) return {{}, {}, rangeText()};
-  if (result_.kind == units::Kind::Choice) return {{}, {}, taste.value(result_, cell.value)};
+  if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) return {{}, {}, rangeText(), {}};
+  if (result_.kind == units::Kind::Choice) return {{}, {}, taste.value(result_, cell.value), {}};
   return {taste.number(result_.kind, cell.value, result_.decimals),
           taste.value(result_, cell.value).replace(kNoBreakSpace, u' '),
-          plusMinusText(taste, result_, plusMinusOf(result_, cell))};
+          plusMinusText(taste, result_, plusMinusOf(result_, cell)),
+          {}};
 }
 
 ResultLabel::Told ResultLabel::tellDifference() const {
@@ -142,10 +146,10 @@ ResultLabel::Told ResultLabel::tellDifference() const {
                        result_.kind != units::Kind::Choice;
   const bool single = cylinder_ >= 0 ||
                       (told.sameInAll(engine_, result_) && told.sameInAll(comparedWith_, result_));
-  if (!numbers || !single) return {{}, {}, QStringLiteral("–")};
+  if (!numbers || !single) return {{}, {}, QStringLiteral("–"), {}};
   const Taste& taste = document_.taste();
   const QString number = taste.difference(result_.kind, own.value - other.value, result_.decimals);
-  return {number, (number + u' ' + taste.unit(result_.kind)).trimmed(), {}};
+  return {number, (number + u' ' + taste.unit(result_.kind)).trimmed(), {}, {}};
 }
 
 QString ResultLabel::rangeText() const {
@@ -163,7 +167,9 @@ QString ResultLabel::rangeText() const {
 }
 
 QString ResultLabel::shownText() const {
-  if (told_.number.isEmpty()) return told_.after;
+  if (told_.number.isEmpty()) {
+    return told_.reason.isEmpty() ? told_.after : tr("%1: %2").arg(told_.after, told_.reason);
+  }
   return told_.after.isEmpty() ? told_.whole : told_.whole + u' ' + told_.after;
 }
 
@@ -171,7 +177,6 @@ QString ResultLabel::tip() const {
   const Taste& taste = document_.taste();
   const Cell& cell = cellOf(engine_);
   QStringList lines{taste.label(result_) + QStringLiteral(": ") + shownText()};
-  if (cell.state == State::None) lines += fromCore(cell.notes.none);
   if (cell.state == State::Value && cell.worst > 0.0) {
     lines +=
         tr("± %1 likely, ± %2 worst case")
@@ -185,7 +190,7 @@ QString ResultLabel::tip() const {
 }
 
 void ResultLabel::ask() {
-  const auto waits = document_.assessment().waitsFor(engine_, result_, std::max(0, cylinder_));
+  const auto waits = document_.assessment().waitsFor(engine_, result_, toldCylinder(engine_));
   if (cellOf(engine_).state == State::Waits && !waits.empty()) {
     const int donor = document_.project().referenceDonor;
     Q_EMIT entryAsked(waits.front().donors ? donor : engine_, waits.front().input);
@@ -197,11 +202,20 @@ void ResultLabel::ask() {
 QSize ResultLabel::sizeHint() const {
   const QFontMetrics metrics = fontMetrics();
   return {metrics.horizontalAdvance(QStringLiteral("00\u202F000.000 ± 0.000")),
-          metrics.height() + metrics.height() / 2};
+          ink::rowHeight(metrics)};
 }
 
 QSize ResultLabel::minimumSizeHint() const {
   return {fontMetrics().horizontalAdvance(QStringLiteral("00\u202F000.00")), sizeHint().height()};
+}
+
+int ResultLabel::heightForWidth(int width) const {
+  const QFontMetrics metrics = fontMetrics();
+  if (told_.number.isEmpty()) {
+    return ink::rowHeight(metrics, ink::linesOf(metrics, told_.after, width));
+  }
+  const int needed = metrics.horizontalAdvance(told_.number + QChar(u' ') + told_.after);
+  return ink::rowHeight(metrics, told_.after.isEmpty() || needed <= width ? 1 : 2);
 }
 
 bool ResultLabel::event(QEvent* event) {
@@ -220,28 +234,50 @@ void ResultLabel::keyPressEvent(QKeyEvent* event) {
 
 void ResultLabel::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  const QFontMetrics metrics = fontMetrics();
-  const QString mark = fromCore(document_.taste().style().decimalMark);
-  const QString whole = told_.number.section(mark, 0, 0);
-  // A narrow column gives up the alignment before the ±.
-  const int needed = metrics.horizontalAdvance(told_.number + QChar(u' ')) +
-                     metrics.horizontalAdvance(told_.after);
-  const int aligned = ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(whole);
-  int x = told_.number.isEmpty() ? 0 : std::max(0, std::min(aligned, width() - needed));
-  const QRect area = rect().adjusted(x, 0, 0, 0);
-  painter.setPen(ink::text(palette()));
-  painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, told_.number);
-  if (hasFocus() || underMouse()) {
-    const int below = (height() + metrics.height()) / 2 - metrics.descent() / 2;
-    painter.setPen(QPen(ink::accent(palette()), std::max(1, metrics.lineWidth())));
-    const QString line = told_.number.isEmpty() ? told_.after : told_.number;
-    painter.drawLine(x, below, std::min(x + metrics.horizontalAdvance(line), width()), below);
+  if (told_.number.isEmpty()) {
+    paintWords(painter);
+  } else {
+    paintNumber(painter);
   }
-  if (!told_.number.isEmpty()) x += metrics.horizontalAdvance(told_.number + QChar(u' '));
-  const QString rest = metrics.elidedText(told_.after, Qt::ElideRight, width() - x);
-  if (!told_.number.isEmpty() && rest != told_.after) return;  // half a ± would be another one
+}
+
+bool ResultLabel::pointedAt() const { return hasFocus() || underMouse(); }
+
+void ResultLabel::paintWords(QPainter& painter) {
+  if (pointedAt()) {
+    QFont underlined = font();
+    underlined.setUnderline(true);
+    painter.setFont(underlined);
+  }
+  painter.setPen(pointedAt() ? ink::accent(palette()) : ink::muted(palette()));
+  painter.drawText(rect(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, told_.after);
+}
+
+/// A narrow column gives up the alignment before the ±, which goes to a second line at last.
+void ResultLabel::paintNumber(QPainter& painter) {
+  const QFontMetrics metrics = fontMetrics();
+  const bool stacked = heightForWidth(width()) > ink::rowHeight(metrics);
+  const QString mark = fromCore(document_.taste().style().decimalMark);
+  const int whole = metrics.horizontalAdvance(told_.number.section(mark, 0, 0));
+  const int number = metrics.horizontalAdvance(told_.number + QChar(u' '));
+  const int needed = stacked ? number : number + metrics.horizontalAdvance(told_.after);
+  const int x = std::max(0, std::min(ink::figuresBeforeMark(metrics) - whole, width() - needed));
+  const int lines = (stacked ? 2 : 1) * metrics.height();
+  QRect line(x, (height() - lines) / 2, width() - x, metrics.height());
+  painter.setPen(ink::text(palette()));
+  painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, told_.number);
+  if (pointedAt()) {
+    const int below = line.bottom() + 1 - metrics.descent() / 2;
+    painter.setPen(QPen(ink::accent(palette()), std::max(1, metrics.lineWidth())));
+    painter.drawLine(x, below, x + metrics.horizontalAdvance(told_.number), below);
+  }
+  if (stacked) {
+    line.moveTop(line.bottom() + 1);
+  } else {
+    line.setLeft(x + number);
+  }
   painter.setPen(ink::muted(palette()));
-  painter.drawText(rect().adjusted(x, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, rest);
+  painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, told_.after);
 }
 
 }  // namespace strokewright::ui

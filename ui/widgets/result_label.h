@@ -6,6 +6,8 @@
 #include "core/describe/result.h"
 #include "ui/document/document.h"
 
+class QPainter;
+
 namespace strokewright::ui {
 
 /// "± 0.06" in the unit of the result, with more decimals where it would show as nothing; empty
@@ -13,9 +15,10 @@ namespace strokewright::ui {
 /// @param si [SI]
 QString plusMinusText(const Taste& taste, const describe::Result& result, double si);
 
-/// Numbers of a column stand under each other at the decimal mark. A result that waits says what
-/// for; one that is refused or means nothing says so and tells the reason in its tip. Pressing it
-/// (mouse, Space, Enter) asks for its working, or for the first entry it waits for.
+/// Numbers of a column stand under each other at the decimal mark; what is too long for the column
+/// wraps. A result that waits says what for; one that is refused or means nothing says so and tells
+/// the reason in its tip. Pressing it (mouse, Space, Enter) asks for its working, or for the first
+/// entry it waits for.
 class ResultLabel final : public QAbstractButton {
   Q_OBJECT
 
@@ -35,6 +38,7 @@ class ResultLabel final : public QAbstractButton {
 
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
+  int heightForWidth(int width) const override;
 
  Q_SIGNALS:
   void whyAsked(int engine, const describe::Result* result, int cylinder);
@@ -50,15 +54,20 @@ class ResultLabel final : public QAbstractButton {
     QString number;  ///< "1.00", empty: there is none
     QString whole;   ///< "1.00 mm"
     QString after;   ///< "± 0.06", or the words that stand instead of a number
+    QString reason;  ///< of those words, for tip and voice
     bool operator==(const Told&) const = default;
   };
 
   void refresh();
   Told tellResult() const;
   Told tellDifference() const;
+  int toldCylinder(int engine) const;
   const describe::Cell& cellOf(int engine) const;
   QString rangeText() const;
   QString tip() const;
+  bool pointedAt() const;
+  void paintWords(QPainter& painter);
+  void paintNumber(QPainter& painter);
   void ask();
 
   Document& document_;

@@ -113,6 +113,11 @@ void WhyPanel::keyPressEvent(QKeyEvent* event) {
   }
 }
 
+void WhyPanel::showEvent(QShowEvent* event) {
+  QFrame::showEvent(event);
+  refresh();
+}
+
 void WhyPanel::changeEvent(QEvent* event) {
   QFrame::changeEvent(event);
   if (event->type() == QEvent::PaletteChange) refresh();

@@ -36,6 +36,7 @@ class WhyPanel final : public QFrame {
  protected:
   void keyPressEvent(QKeyEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   struct Question {
