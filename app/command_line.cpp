@@ -25,14 +25,17 @@ constexpr Option kCylinder{"--cylinder", "N", "the cylinder, counted from 1; wit
 constexpr Option kWant{"--want", "KEY=TEXT", "the result that is wanted, and what it should be",
                        true};
 constexpr Option kBy{"--by", "KEY", "the entry that is to be changed for it", true};
-constexpr Option kOut{"-o", "OUT.pdf", "where the sheet is written", true};
+constexpr Option kOut{"-o", "OUT.pdf",
+                      "where the sheet is written; the plate also as OUT.svg or OUT.dxf", true};
+constexpr Option kKind{"--kind", "spec|survey|burette|stack|plate",
+                       "which sheet; without it the spec sheet"};
 constexpr Option kPaper{"--paper", "A4|Letter",
                         "the paper; without it what is usual where you are"};
 constexpr Option kHelp{"--help", "", "print commands and options, or those of one command"};
 constexpr Option kVersion{"--version", "", "print the version"};
 
-constexpr std::array kAllOptions = {kJson, kEngine, kSet,   kCylinder, kWant,
-                                    kBy,   kOut,    kPaper, kHelp,     kVersion};
+constexpr std::array kAllOptions = {kJson, kEngine, kSet,   kCylinder, kWant,   kBy,
+                                    kOut,  kKind,   kPaper, kHelp,     kVersion};
 
 constexpr Operand kFile{"FILE", "A project file is needed."};
 constexpr Operand kKey{"KEY", "The key of a table is needed. All of them: strokewright quantities"};
@@ -82,8 +85,8 @@ const std::vector<Command>& commands() {
        [](const Call& call) { return solve(call.arguments, call.out, call.err); }},
       {"sheet",
        {kFile},
-       {kOut, kPaper, kEngine, kSet},
-       "the spec sheet: one page, PDF",
+       {kOut, kKind, kPaper, kEngine, kSet},
+       "one page, PDF: the spec sheet, or one for the bench",
        [](const Call& call) { return sheet(call.arguments, call.err, call.writeSheet); }},
       {"check",
        {kFile},

@@ -9,16 +9,22 @@
 #include <string_view>
 
 #include "core/assess/assess.h"
+#include "core/sheet/kind.h"
 
 namespace strokewright::app {
 
-/// Writes the spec sheet of one engine as a PDF.
-/// @param engine  index into the project; -1: the target, or the first engine without one.
-/// @param paper   "A4", "Letter", or empty: what is usual here.
-/// @returns       why it could not be written, in a sentence; nothing when it was.
-using SheetWriter =
-    std::function<std::optional<std::string>(const assess::Assessment& assessment, int engine,
-                                             std::string_view paper, const std::string& path)>;
+/// Which sheet is asked for, and where it goes.
+struct SheetCall {
+  sheet::SheetKind kind = sheet::SheetKind::Spec;
+  int engine = -1;    ///< index into the project; -1: the target, or the first engine without one
+  std::string paper;  ///< "A4", "Letter", or empty: what is usual here
+  std::string path;   ///< a PDF; of the plate also .svg or .dxf
+};
+
+/// Writes a sheet of one engine.
+/// @returns why it could not be written, in a sentence; nothing when it was.
+using SheetWriter = std::function<std::optional<std::string>(const assess::Assessment& assessment,
+                                                             const SheetCall& call)>;
 
 /// Whether the arguments (without the name of the program) ask for the window: none at all, or one
 /// that names a file.

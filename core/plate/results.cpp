@@ -8,6 +8,7 @@
 #include "core/compression/results.h"
 #include "core/deck/results.h"
 #include "core/model/inputs.h"
+#include "core/plate/outline.h"
 #include "core/survey/plane.h"
 #include "core/survey/results.h"
 
@@ -169,7 +170,7 @@ std::span<const describe::Result* const> results() {
 }
 
 std::span<const describe::Table* const> tables() {
-  static constexpr std::array kTables = {&out::platesCompared};
+  static constexpr std::array kTables = {&out::platesCompared, &out::plateOutline};
   return kTables;
 }
 

@@ -1,6 +1,8 @@
 #include "core/sheet/grounds.h"
 
 #include <cstddef>
+#include <map>
+#include <set>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -19,15 +21,35 @@ using units::Kind;
 
 using Names = std::vector<std::string>;
 
-/// Every entry that the results of the engine read, its own and the donor's.
-Reads readsOf(const assess::Assessment& assessment, int engine) {
+int cellsOf(const assess::Assessment& assessment, int engine, const Result& result) {
+  return result.per == describe::Per::Engine ? 1 : assessment.evaluation().cylinders(engine);
+}
+
+/// Every entry that these results of the engine read, its own and the donor's.
+Reads readsOf(const assess::Assessment& assessment, int engine, Shown shown) {
   Reads all;
-  const describe::Evaluation& evaluation = assessment.evaluation();
-  for (const Result* result : evaluation.catalogue().results()) {
-    const int count = result->per == describe::Per::Engine ? 1 : evaluation.cylinders(engine);
-    for (int i = 0; i < count; ++i) all |= assessment(engine, *result, i).notes.read;
+  for (const Result* result : shown) {
+    for (int i = 0; i < cellsOf(assessment, engine, *result); ++i) {
+      all |= assessment(engine, *result, i).notes.read;
+    }
   }
   return all;
+}
+
+/// How many of these results wait for each entry of the engine's own, in page order.
+std::map<const Input*, int, describe::ByNumber> waitingFor(const assess::Assessment& assessment,
+                                                           int engine, Shown shown) {
+  std::map<const Input*, int, describe::ByNumber> counts;
+  for (const Result* result : shown) {
+    std::set<const Input*> missing;
+    for (int i = 0; i < cellsOf(assessment, engine, *result); ++i) {
+      for (const auto& wait : assessment.waitsFor(engine, *result, i)) {
+        if (!wait.donors) missing.insert(wait.input);
+      }
+    }
+    for (const Input* input : missing) ++counts[input];
+  }
+  return counts;
 }
 
 /// Choices and counts are not measured, so their origin says nothing.
@@ -76,8 +98,9 @@ Names defaults(const assess::Assessment& assessment, const units::Style& style, 
 
 }  // namespace
 
-std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine) {
-  const Reads reads = readsOf(assessment, engine);
+std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine,
+                    Shown shown) {
+  const Reads reads = readsOf(assessment, engine, shown);
   Names sentences;
   const auto say = [&](std::string_view what, Names names) {
     if (names.empty()) return;
@@ -96,12 +119,10 @@ std::string restsOn(const assess::Assessment& assessment, const units::Style& st
   return join(sentences, " ");
 }
 
-std::string waitsFor(const assess::Assessment& assessment, int engine) {
+std::string waitsFor(const assess::Assessment& assessment, int engine, Shown shown) {
   Names names;
-  for (const Input* input : assessment.evaluation().catalogue().inputs()) {
-    const int count = assessment.waiting(engine, *input);
-    if (count > 0)
-      names.push_back(describe::inSentence(input->label) + " (" + std::to_string(count) + ")");
+  for (const auto& [input, count] : waitingFor(assessment, engine, shown)) {
+    names.push_back(describe::inSentence(input->label) + " (" + std::to_string(count) + ")");
   }
   if (names.empty()) return {};
   return "Not entered yet, and how many results wait for it: " + namesOf(std::move(names)) + ".";

@@ -1,6 +1,7 @@
 #pragma once
 /// What the numbers of a sheet rest on and what they wait for.
 
+#include <span>
 #include <string>
 
 #include "core/assess/assess.h"
@@ -8,11 +9,16 @@
 
 namespace strokewright::sheet {
 
-/// What is assumed, from books, computed, of no said origin and by default, among the entries that
-/// the results of an engine read; what was measured is left out. Empty where all of it is.
-std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine);
+/// The results that a sheet shows.
+using Shown = std::span<const describe::Result* const>;
 
-/// The missing entries, with how many results wait for each; empty where nothing is missing.
-std::string waitsFor(const assess::Assessment& assessment, int engine);
+/// What is assumed, from books, computed, of no said origin and by default, among the entries that
+/// these results of an engine read; what was measured is left out. Empty where all of it is.
+std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine,
+                    Shown shown);
+
+/// The missing entries, with how many of these results wait for each; empty where nothing is
+/// missing.
+std::string waitsFor(const assess::Assessment& assessment, int engine, Shown shown);
 
 }  // namespace strokewright::sheet

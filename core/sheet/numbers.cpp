@@ -75,7 +75,14 @@ std::string Numbers::one(int engine, const Input& input, int cylinder) const {
   return style_.number(input.kind, evaluation.inputValue(engine, input, cylinder));
 }
 
+std::vector<const Result*> Numbers::asked() const {
+  std::vector<const Result*> results(asked_.begin(), asked_.end());
+  std::ranges::sort(results, {}, &Result::number);
+  return results;
+}
+
 Text Numbers::text(int engine, const Result& result) const {
+  asked_.insert(&result);
   std::vector<Written> all;
   for (int i = 0; i < cylinders(engine, result); ++i) {
     const Cell& cell = assessment_(engine, result, i);
@@ -106,6 +113,7 @@ Text Numbers::text(int engine, const Input& input, Zeros zeros) const {
 }
 
 Text Numbers::twice(int engine, const Result& result, Zeros zeros) const {
+  asked_.insert(&result);
   if (!isValue(engine, result)) return text(engine, result);
   std::vector<Written> all;
   for (int i = 0; i < cylinders(engine, result); ++i) {

@@ -1,6 +1,7 @@
 #pragma once
 /// Entries and results as the cells of the sheet's table.
 
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -47,6 +48,9 @@ class Numbers {
   /// "68.00" becomes "68", "68.50" becomes "68.5".
   std::string withoutZeros(std::string number) const;
 
+  /// The results that were asked for as text, in page order.
+  std::vector<const describe::Result*> asked() const;
+
  private:
   int cylinders(int engine, const describe::Result& result) const;
   std::string one(int engine, const describe::Result& result, int cylinder) const;
@@ -55,6 +59,7 @@ class Numbers {
 
   const assess::Assessment& assessment_;
   const units::Style& style_;
+  mutable std::set<const describe::Result*> asked_;
 };
 
 }  // namespace strokewright::sheet

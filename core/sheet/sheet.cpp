@@ -14,6 +14,7 @@
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "core/running/results.h"
 #include "core/sheet/grounds.h"
 #include "core/sheet/numbers.h"
 #include "core/sheet/objections.h"
@@ -73,8 +74,9 @@ class Writer {
     writeTitle();
     writeGroups();
     sheet_.objections = objectionsOf(assessment_, style_, ownFirst());
-    sheet_.restsOn = restsOn(assessment_, style_, sheet_.engine);
-    sheet_.waitsFor = waitsFor(assessment_, sheet_.engine);
+    const auto shown = numbers_.asked();
+    sheet_.restsOn = restsOn(assessment_, style_, sheet_.engine, shown);
+    sheet_.waitsFor = waitsFor(assessment_, sheet_.engine, shown);
     writeBoxes();
     writeCautions();
     if (options_.words) sayInTerms();
@@ -350,6 +352,8 @@ class Writer {
          subordinate(
              rowBy("worst case, from … to", unitOf(Kind::FineLength),
                    [&](int number) { return numbers_.worstRange(number, out::squishGap); }))},
+        sideBySide("Gap running / at over-rev",
+                   {rowOf(out::runningSquish), rowOf(out::overRevSquish)}),
     });
   }
 

@@ -9,17 +9,10 @@ namespace {
 using testing::HasSubstr;
 
 /// A writer that remembers what it was to write.
-struct Asked {
-  int engine = -2;
-  std::string paper;
-  std::string path;
-
+struct Asked : SheetCall {
   SheetWriter writer() {
-    return [this](const assess::Assessment&, int engineAsked, std::string_view paperAsked,
-                  const std::string& pathAsked) -> std::optional<std::string> {
-      engine = engineAsked;
-      paper = paperAsked;
-      path = pathAsked;
+    return [this](const assess::Assessment&, const SheetCall& call) -> std::optional<std::string> {
+      static_cast<SheetCall&>(*this) = call;
       return std::nullopt;
     };
   }
@@ -61,12 +54,44 @@ TEST(Sheet, IsNotWrittenOverAProject) {
 }
 
 TEST(Sheet, ThatCannotBeWrittenSaysWhy) {
-  const auto full = [](const assess::Assessment&, int, std::string_view, const std::string&) {
+  const auto full = [](const assess::Assessment&, const SheetCall&) {
     return std::optional<std::string>("The disk is full.");
   };
   const Ran it = ran({"sheet", sample("burdock-719"), "-o", "out.pdf"}, full);
   EXPECT_EQ(it.status, 2);
   EXPECT_EQ(it.err, "The disk is full.\n");
+}
+
+TEST(Sheet, IsTheSpecSheetUnlessAnotherIsNamed) {
+  Asked asked;
+  ran({"sheet", sample("burdock-719"), "-o", "out.pdf"}, asked.writer());
+  EXPECT_EQ(asked.kind, sheet::SheetKind::Spec);
+  for (const sheet::SheetName& name : sheet::sheetNames()) {
+    ran({"sheet", sample("burdock-719"), "--kind", std::string(name.key), "-o", "out.pdf"},
+        asked.writer());
+    EXPECT_EQ(asked.kind, name.kind) << name.key;
+  }
+}
+
+TEST(Sheet, ThatDoesNotExistIsRefusedWithTheNearestOne) {
+  Asked asked;
+  const Ran it =
+      ran({"sheet", sample("burdock-719"), "--kind", "surwey", "-o", "out.pdf"}, asked.writer());
+  EXPECT_EQ(it.status, 2);
+  EXPECT_EQ(asked.path, "");
+  EXPECT_THAT(it.err, HasSubstr("survey"));
+}
+
+TEST(Sheet, OfThePlateAloneIsDrawnForMachines) {
+  Asked asked;
+  const Ran it = ran({"sheet", sample("burdock-719"), "-o", "out.DXF"}, asked.writer());
+  EXPECT_EQ(it.status, 2);
+  EXPECT_EQ(asked.path, "");
+  EXPECT_THAT(it.err, HasSubstr("--kind plate"));
+  for (const char* path : {"out.dxf", "out.svg", "out.pdf"}) {
+    ran({"sheet", sample("burdock-719"), "--kind", "plate", "-o", path}, asked.writer());
+    EXPECT_EQ(asked.path, path);
+  }
 }
 
 TEST(Sheet, OfAProjectWithoutEnginesIsRefused) {

@@ -1,0 +1,219 @@
+#include "core/plate/dxf.h"
+
+#include <array>
+#include <utility>
+
+#include "core/units/kind.h"
+#include "core/units/style.h"
+
+namespace strokewright::plate {
+namespace {
+
+constexpr double kTextHeight = 3.0;  // [mm]
+constexpr double kTextPitch = 5.0;   // [mm]
+constexpr double kBeyond = 3.0;      // [mm] centre lines run past the circle
+
+struct Layer {
+  std::string_view name;
+  int colour;
+  std::string_view lineType = "CONTINUOUS";
+};
+constexpr Layer kOutlines{"OUTLINE", 7};
+constexpr Layer kBores{"BORES", 1};
+constexpr Layer kHoles{"HOLES", 5};
+constexpr Layer kCentres{"CENTRES", 3, "CENTER"};
+constexpr Layer kTexts{"TEXT", 2};
+constexpr std::array kLayers = {kOutlines, kBores, kHoles, kCentres, kTexts};
+
+/// The next letter of a text in UTF-8, which is eaten.
+char32_t nextLetter(std::string_view& text) {
+  const auto lead = static_cast<unsigned char>(text.front());
+  text.remove_prefix(1);
+  if (lead < 0x80U) return lead;
+  char32_t letter = lead & (lead < 0xE0U ? 0x1FU : lead < 0xF0U ? 0x0FU : 0x07U);
+  while (!text.empty() && (static_cast<unsigned char>(text.front()) & 0xC0U) == 0x80U) {
+    letter = (letter << 6U) | (static_cast<unsigned char>(text.front()) & 0x3FU);
+    text.remove_prefix(1);
+  }
+  return letter;
+}
+
+/// ASCII, with the format's own signs for ± and Ø; a line never breaks.
+std::string inAscii(std::string_view text) {
+  constexpr std::string_view kDigits = "0123456789ABCDEF";
+  std::string ascii;
+  while (!text.empty()) {
+    const char32_t letter = nextLetter(text);
+    if (letter == U'±') {
+      ascii += "%%p";
+    } else if (letter == U'Ø') {
+      ascii += "%%c";
+    } else if (letter < U' ' || letter == U'\u00A0' || letter == U'\u202F') {
+      ascii += ' ';
+    } else if (letter < 0x7FU) {
+      ascii += static_cast<char>(letter);
+    } else {
+      ascii += "\\U+";
+      for (unsigned shift = 16; shift > 0; shift -= 4) {
+        ascii += kDigits[(letter >> (shift - 4)) & 0xFU];
+      }
+    }
+  }
+  return ascii;
+}
+
+/// [mm]
+double millimetres(double metres) {
+  return units::fromSi(units::unitsOf(units::Kind::Length).front(), metres);
+}
+
+struct Point {
+  double x;  ///< [mm]
+  double y;  ///< [mm]
+};
+
+class Writer {
+ public:
+  std::string write(const Outline& outline, std::span<const std::string> remarks) {
+    writeHeader();
+    writeTables();
+    pair(0, "SECTION");
+    pair(2, "ENTITIES");
+    writeOutline(outline);
+    for (const Hole& hole : outline.holes) writeHole(hole);
+    writeRemarks({millimetres(outline.left()), millimetres(outline.lower()) - 2.0 * kTextPitch},
+                 remarks);
+    pair(0, "ENDSEC");
+    pair(0, "EOF");
+    return std::move(text_);
+  }
+
+ private:
+  void pair(int code, std::string_view value) {
+    text_.append(std::to_string(code)).append("\n").append(value).append("\n");
+  }
+  void pair(int code, int value) { pair(code, std::to_string(value)); }
+  void pair(int code, double value) { pair(code, units::exact(value)); }
+  void at(int code, Point point) {
+    pair(code, point.x);
+    pair(code + 10, point.y);
+  }
+
+  void writeHeader() {
+    pair(0, "SECTION");
+    pair(2, "HEADER");
+    pair(9, "$ACADVER");
+    pair(1, "AC1009");
+    pair(9, "$INSUNITS");
+    pair(70, 4);
+    pair(9, "$MEASUREMENT");
+    pair(70, 1);
+    pair(0, "ENDSEC");
+  }
+
+  void beginTable(std::string_view name, int entries) {
+    pair(0, "TABLE");
+    pair(2, name);
+    pair(70, entries);
+  }
+
+  void writeTables() {
+    pair(0, "SECTION");
+    pair(2, "TABLES");
+    beginTable("LTYPE", 2);
+    writeLineType("CONTINUOUS", "Solid line", {});
+    writeLineType("CENTER", "Long dash, short dash", {{12.0, -2.0, 2.0, -2.0}});
+    pair(0, "ENDTAB");
+    beginTable("LAYER", static_cast<int>(kLayers.size()));
+    for (const Layer& layer : kLayers) {
+      pair(0, "LAYER");
+      pair(2, layer.name);
+      pair(70, 0);
+      pair(62, layer.colour);
+      pair(6, layer.lineType);
+    }
+    pair(0, "ENDTAB");
+    pair(0, "ENDSEC");
+  }
+
+  /// @param dashes [mm] negative: a gap
+  void writeLineType(std::string_view name, std::string_view looks, std::vector<double> dashes) {
+    pair(0, "LTYPE");
+    pair(2, name);
+    pair(70, 0);
+    pair(3, looks);
+    pair(72, 65);
+    pair(73, static_cast<int>(dashes.size()));
+    double length = 0.0;
+    for (const double dash : dashes) length += dash < 0.0 ? -dash : dash;
+    pair(40, length);
+    for (const double dash : dashes) pair(49, dash);
+  }
+
+  void begin(std::string_view entity, const Layer& layer) {
+    pair(0, entity);
+    pair(8, layer.name);
+  }
+
+  void line(const Layer& layer, Point from, Point to) {
+    begin("LINE", layer);
+    at(10, from);
+    at(11, to);
+  }
+
+  /// A quarter of a circle, anticlockwise. @param from [degrees]
+  void quarter(Point centre, double radius, double from) {
+    begin("ARC", kOutlines);
+    at(10, centre);
+    pair(40, radius);
+    pair(50, from);
+    pair(51, from + 90.0);
+  }
+
+  void writeOutline(const Outline& outline) {
+    const double left = millimetres(outline.left());
+    const double right = millimetres(outline.right());
+    const double lower = millimetres(outline.lower());
+    const double upper = millimetres(outline.upper());
+    const double r = millimetres(outline.corner);
+    line(kOutlines, {left + r, lower}, {right - r, lower});
+    line(kOutlines, {right, lower + r}, {right, upper - r});
+    line(kOutlines, {right - r, upper}, {left + r, upper});
+    line(kOutlines, {left, upper - r}, {left, lower + r});
+    quarter({right - r, upper - r}, r, 0.0);
+    quarter({left + r, upper - r}, r, 90.0);
+    quarter({left + r, lower + r}, r, 180.0);
+    quarter({right - r, lower + r}, r, 270.0);
+  }
+
+  void writeHole(const Hole& hole) {
+    const Point centre{millimetres(hole.along), millimetres(hole.across)};
+    const double radius = millimetres(hole.diameter) / 2.0;
+    begin("CIRCLE", hole.isBore ? kBores : kHoles);
+    at(10, centre);
+    pair(40, radius);
+    const double reach = radius + kBeyond;
+    line(kCentres, {centre.x - reach, centre.y}, {centre.x + reach, centre.y});
+    line(kCentres, {centre.x, centre.y - reach}, {centre.x, centre.y + reach});
+  }
+
+  void writeRemarks(Point place, std::span<const std::string> remarks) {
+    for (const std::string& remark : remarks) {
+      begin("TEXT", kTexts);
+      at(10, place);
+      pair(40, kTextHeight);
+      pair(1, inAscii(remark));
+      place.y -= kTextPitch;
+    }
+  }
+
+  std::string text_;
+};
+
+}  // namespace
+
+std::string dxf(const Outline& outline, std::span<const std::string> remarks) {
+  return Writer().write(outline, remarks);
+}
+
+}  // namespace strokewright::plate

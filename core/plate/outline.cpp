@@ -1,0 +1,176 @@
+#include "core/plate/outline.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "core/describe/refusal.h"
+#include "core/model/inputs.h"
+#include "core/model/lists.h"
+#include "core/survey/results.h"
+
+namespace strokewright::plate {
+
+namespace in = model::in;
+namespace list = model::list;
+using describe::Reader;
+
+namespace {
+
+constexpr double kMostCornerShare = 0.25;  // of the shorter side
+
+constexpr std::string_view kEdge = "edge";
+
+/// From where to where something reaches [m].
+struct Span {
+  double from;
+  double to;
+  double middle() const { return (from + to) / 2.0; }
+};
+
+template <typename Place>
+Span reach(const std::vector<Hole>& holes, bool boresAlone, Place place) {
+  Span span{HUGE_VAL, -HUGE_VAL};
+  for (const Hole& hole : holes) {
+    if (boresAlone && !hole.isBore) continue;
+    span.from = std::min(span.from, place(hole) - hole.diameter / 2.0);
+    span.to = std::max(span.to, place(hole) + hole.diameter / 2.0);
+  }
+  return span;
+}
+
+template <typename Place>
+double middleOf(const std::vector<Hole>& holes, double size, Place place) {
+  const double middle = reach(holes, true, place).middle();
+  const Span all = reach(holes, false, place);
+  const bool runsOut = all.from < middle - size / 2.0 || all.to > middle + size / 2.0;
+  return runsOut ? all.middle() : middle;
+}
+
+std::string nameOf(std::string_view what, std::size_t number) {
+  return std::string(what) + " " + std::to_string(number);
+}
+
+/// The holes of the list that have a place and a size, each kind counted for itself.
+std::vector<Hole> listedHoles(const Reader& read) {
+  std::vector<Hole> holes;
+  std::vector<std::size_t> counted(list::holeFor.choices.size());
+  for (const describe::Entries& item : read.items(list::plateHoles)) {
+    const auto along = standingIn(item, list::holeAlong);
+    const auto across = standingIn(item, list::holeAcross);
+    const auto diameter = standingIn(item, list::holeDiameter);
+    if (!along || !across || !diameter) continue;
+    const auto use = static_cast<std::size_t>(
+        standingIn(item, list::holeFor).value_or(model::answer(model::HoleFor::Other)));
+    holes.push_back(
+        {nameOf(list::holeFor.choices[use].label, ++counted[use]), *along, *across, *diameter});
+  }
+  return holes;
+}
+
+}  // namespace
+
+Outline outlineAround(std::vector<Hole> holes, double length, double width) {
+  constexpr std::string_view kNoSize = "A plate of {1} is none: it needs more than {2}.";
+  for (const double size : {length, width}) {
+    if (!(size > 0.0)) throw describe::Refusal(kNoSize, units::Kind::Length, size, 0.0);
+  }
+  Outline outline{.along = middleOf(holes, length, [](const Hole& hole) { return hole.along; }),
+                  .across = middleOf(holes, width, [](const Hole& hole) { return hole.across; }),
+                  .length = length,
+                  .width = width,
+                  .corner = std::min(kCorner, kMostCornerShare * std::min(length, width)),
+                  .holes = std::move(holes)};
+  return outline;
+}
+
+double wallBetween(const Hole& one, const Hole& other) {
+  const double apart = std::hypot(one.along - other.along, one.across - other.across);
+  return apart - (one.diameter + other.diameter) / 2.0;
+}
+
+double wallToEdge(const Outline& outline, const Hole& hole) {
+  return std::min({hole.along - outline.left(), outline.right() - hole.along,
+                   hole.across - outline.lower(), outline.upper() - hole.across}) -
+         hole.diameter / 2.0;
+}
+
+Wall leastWall(const Outline& outline, const Hole& hole) {
+  Wall least{wallToEdge(outline, hole), kEdge};
+  for (const Hole& other : outline.holes) {
+    if (&other == &hole) continue;
+    const double wall = wallBetween(hole, other);
+    if (wall < least.thickness) least = {wall, other.name};
+  }
+  return least;
+}
+
+Outline outlineAsEntered(Reader& read) {
+  const double bore = read(in::plateBore);
+  std::vector<Hole> holes;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    holes.push_back({nameOf("bore", static_cast<std::size_t>(i) + 1),
+                     read.cylinders() == 1 ? 0.0 : here(out::cylinderPosition), 0.0, bore, true});
+  }
+  std::ranges::move(listedHoles(read), std::back_inserter(holes));
+  return outlineAround(std::move(holes), read(in::plateLength), read(in::plateWidth));
+}
+
+Outline outlineFrom(const describe::Rows& rows) {
+  std::vector<Hole> holes;
+  for (std::size_t i = 1; i < rows.size(); ++i) {
+    const auto at = static_cast<Eigen::Index>(i);
+    holes.push_back({rows["feature"].words[i], rows["along_m"].numbers[at],
+                     rows["across_m"].numbers[at], rows["diameter_m"].numbers[at],
+                     rows["feature"].words[i].starts_with("bore")});
+  }
+  return outlineAround(std::move(holes), rows["length_m"].numbers[0], rows["width_m"].numbers[0]);
+}
+
+}  // namespace strokewright::plate
+
+namespace strokewright::out {
+
+using describe::Column;
+using describe::kAbsent;
+using describe::Reader;
+using describe::Rows;
+using units::Kind;
+
+namespace {
+
+constexpr Column kColumns[] = {
+    {.key = "feature", .name = "Feature", .words = true},
+    {.key = "along_m", .name = "Along the crankshaft", .symbol = "z", .kind = Kind::Length},
+    {.key = "across_m", .name = "Across it", .symbol = "x", .kind = Kind::Length},
+    {.key = "diameter_m", .name = "Diameter", .symbol = "d", .kind = Kind::Length},
+    {.key = "length_m", .name = "Length", .kind = Kind::Length},
+    {.key = "width_m", .name = "Width", .kind = Kind::Length},
+    {.key = "wall_m", .name = "Least wall", .kind = Kind::Length},
+    {.key = "beside", .name = "Wall to", .words = true}};
+
+}  // namespace
+
+const describe::Table plateOutline{
+    .key = "plate_outline",
+    .name = "Spacer plate as it is cut out",
+    .per = describe::Per::Engine,
+    .columns = kColumns,
+    .formula =
+        "bores at the cylinders, the outline about their middle; wall = distance of the "
+        "centres − (d₁ + d₂)/2",
+    .source = "plane geometry",
+    .valid = "places counted from the axis of the first cylinder; corners count as square",
+    .fill = [](Reader& read, Rows& rows) {
+      const plate::Outline outline = plate::outlineAsEntered(read);
+      rows.add({"plate", outline.along, outline.across, kAbsent, outline.length, outline.width,
+                kAbsent, ""});
+      for (const plate::Hole& hole : outline.holes) {
+        const plate::Wall wall = plate::leastWall(outline, hole);
+        rows.add({hole.name, hole.along, hole.across, hole.diameter, kAbsent, kAbsent,
+                  wall.thickness, std::string(wall.beside)});
+      }
+    }};
+
+}  // namespace strokewright::out

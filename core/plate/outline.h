@@ -1,0 +1,81 @@
+#pragma once
+/// The spacer plate as it is cut out: outline, bores and holes, and the walls between them.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/describe/reader.h"
+#include "core/describe/table.h"
+
+namespace strokewright::plate {
+
+/// A round hole of the plate. Lengths in metres, from the axis of the first cylinder.
+struct Hole {
+  std::string name;     ///< "bore 1", "stud 3"
+  double along = 0.0;   ///< along the crankshaft
+  double across = 0.0;  ///< across it, minus on the thrust side
+  double diameter = 0.0;
+  bool isBore = false;
+};
+
+/// [m] A rectangle with rounded corners, its sides along and across the crankshaft.
+struct Outline {
+  double along = 0.0;   ///< of its middle
+  double across = 0.0;  ///< of its middle
+  double length = 0.0;  ///< along the crankshaft
+  double width = 0.0;   ///< across it
+  double corner = 0.0;  ///< radius
+  std::vector<Hole> holes;
+
+  double left() const { return along - length / 2.0; }
+  double right() const { return along + length / 2.0; }
+  double lower() const { return across - width / 2.0; }
+  double upper() const { return across + width / 2.0; }
+};
+
+/// Puts a plate of this size under the bores: its middle is theirs, and where a hole would run out
+/// on a side, that of bores and holes together.
+/// @param holes at least one bore among them
+/// @throws describe::Refusal for a size that is not positive
+/// @source plane geometry
+Outline outlineAround(std::vector<Hole> holes, double length, double width);
+
+/// What a hole comes nearest to.
+struct Wall {
+  double thickness = 0.0;   ///< [m] of the metal between; negative: they run into each other
+  std::string_view beside;  ///< name of the other hole, or "edge"; lives as long as the outline
+};
+
+/// [m] The metal between two holes; negative where they run into each other.
+double wallBetween(const Hole& one, const Hole& other);
+
+/// [m] The metal between a hole and the straight edges; negative where it runs out of the plate.
+double wallToEdge(const Outline& outline, const Hole& hole);
+
+/// The least of them around one hole of the outline; the corners count as square.
+Wall leastWall(const Outline& outline, const Hole& hole);
+
+/// The plate as entered: bores at the places of the cylinders, and the list of its holes.
+Outline outlineAsEntered(describe::Reader& read);
+
+/// An outline out of the rows of the table of the plate.
+Outline outlineFrom(const describe::Rows& rows);
+
+/// Corners are rounded by 5 mm, or what a narrow plate leaves. Common practice, no published
+/// source.
+inline constexpr double kCorner = 5e-3;
+
+/// How true a plate is to be ground [m]: its thickness either way, flat, parallel.
+/// Common practice, no published source.
+inline constexpr double kThicknessTolerance = 0.01e-3;
+inline constexpr double kFlatWithin = 0.02e-3;
+inline constexpr double kParallelWithin = 0.02e-3;
+
+}  // namespace strokewright::plate
+
+namespace strokewright::out {
+
+extern const describe::Table plateOutline;
+
+}  // namespace strokewright::out

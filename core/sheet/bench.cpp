@@ -1,0 +1,176 @@
+#include "core/sheet/bench.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/describe/tabulated.h"
+#include "core/describe/wording.h"
+#include "core/sheet/bench_writers.h"
+#include "core/sheet/words.h"
+
+namespace strokewright::sheet {
+
+using describe::Input;
+using describe::Result;
+using units::Kind;
+
+double BenchWork::limit(const Input& input, int cylinder) const {
+  const auto& engines = assessment_.project().engines;
+  const describe::Entry& entry = engines[static_cast<std::size_t>(engine)][input];
+  const auto place = static_cast<std::size_t>(cylinder);
+  return entry.limit(entry.values.size() > 1 ? place : 0);
+}
+
+Asked BenchWork::ask(const Input& input, int readings) const {
+  Asked asked{.label = std::string(input.label),
+              .unit = std::string(style.unit(input.kind)),
+              .instrument = std::string(input.instrument),
+              .how = std::string(input.measure),
+              .readings = readings};
+  if (input.plusMinus > 0.0) {
+    asked.instrument += ", ± " + style.editable(input.kind, input.plusMinus) + " " + asked.unit;
+  }
+  const int places = input.list ? cylinders() : 1;
+  for (int i = 0; i < places; ++i) {
+    const bool given = evaluation_.inputGiven(engine, input, i);
+    asked.places.push_back({places > 1 ? std::to_string(i + 1) : std::string(),
+                            given ? number(input, i) : std::string()});
+  }
+  return asked;
+}
+
+std::string BenchWork::number(const Input& input, int cylinder) const {
+  if (!stands(input, cylinder)) return std::string(kNothing);
+  return number(input.kind, value(input, cylinder));
+}
+
+std::string BenchWork::number(const Result& result, int cylinder) const {
+  const describe::Cell& it = cell(result, result.per == describe::Per::Engine ? 0 : cylinder);
+  if (it.state != describe::State::Value) return std::string(kNothing);
+  return number(result.kind, it.value, result.decimals);
+}
+
+std::string BenchWork::number(Kind kind, double si, int decimals) const {
+  return style.number(kind, si, decimals);
+}
+
+std::string BenchWork::withLimit(Kind kind, double si, double limit) const {
+  std::string text = number(kind, si);
+  if (limit > 0.0) text += " ± " + number(kind, limit);
+  return text;
+}
+
+std::string BenchWork::headed(const describe::Column& column) const {
+  return headed(column.name, column.kind);
+}
+
+std::string BenchWork::headed(std::string_view name, Kind kind) const {
+  std::string text(name);
+  if (const auto unit = style.unit(kind); !unit.empty()) text.append(", ").append(unit);
+  return text;
+}
+
+BenchWork::Told BenchWork::tabulated(const describe::Table& table) {
+  describe::Tabulated told = evaluation_.tabulated(engine, table);
+  switch (told.state) {
+    case describe::State::Value:
+      return {std::move(told.rows), {}};
+    case describe::State::Refused:
+      return {std::nullopt, word(evaluation_.refusal(told.notes), style)};
+    case describe::State::None:
+      return {std::nullopt, std::string(told.notes.none)};
+    case describe::State::Waits:
+      break;
+  }
+  std::vector<std::string> names;
+  for (const auto& wait : assessment_.waitsFor(told.notes)) {
+    names.push_back((wait.donors ? "the donor's " : "") + describe::inSentence(wait.input->label));
+  }
+  return {std::nullopt, "Not entered yet: " + namesOf(std::move(names)) + "."};
+}
+
+namespace {
+
+std::string cautionsOf(SheetKind kind) {
+  switch (kind) {
+    case SheetKind::Survey:
+      return "Old parts: sodium-filled exhaust valves are never cut, ground or heated; gaskets and "
+             "linings may hold asbestos, so no dry dust and no wire brush. Engine stand rated for "
+             "the load, fingers out of chain and gears.";
+    case SheetKind::Burette:
+      return "Fill with a fluid that does not burn: no petrol, and none of it near lamp or heater. "
+             "Thin oil or coloured water with a drop of soap; dry and oil the metal afterwards.";
+    case SheetKind::Stack:
+      return "Numbers, not permission: prove the gap at the trial assembly, with solder on the pin "
+             "axis and the head torqued, before the engine is turned by anything but hand. Plugs "
+             "out before turning, fingers out of chain and gears.";
+    case SheetKind::Plate:
+      return "Check bar 100.0 mm before use, and every place on the case itself. Clamp a thin "
+             "plate "
+             "all round, break the edges, take off swarf with a brush; magnesium swarf burns and "
+             "is "
+             "never put out with water.";
+    case SheetKind::Spec:
+      break;
+  }
+  return {};
+}
+
+void writeOwn(BenchWork work, SheetKind kind) {
+  switch (kind) {
+    case SheetKind::Survey:
+      return writeSurvey(work);
+    case SheetKind::Burette:
+      return writeBurette(work);
+    case SheetKind::Stack:
+      return writeStack(work);
+    case SheetKind::Plate:
+      return writePlate(work);
+    case SheetKind::Spec:
+      return;
+  }
+}
+
+void sayInTerms(BenchSheet& sheet, const SheetOptions& options) {
+  const auto say = [&](std::string& text) { text = options.words(text); };
+  for (Asked& asked : sheet.asked) {
+    for (std::string* text : {&asked.label, &asked.instrument, &asked.how}) say(*text);
+  }
+  for (Grid& grid : sheet.grids) {
+    say(grid.heading);
+    for (std::string& column : grid.columns) say(column);
+    for (auto& row : grid.rows) say(row.front());
+  }
+  if (sheet.chain) {
+    for (Link& link : sheet.chain->ofCase) say(link.name);
+    for (Link& link : sheet.chain->ofCrank) say(link.name);
+  }
+  for (std::string& note : sheet.notes) say(note);
+  say(sheet.whyNoDrawing);
+}
+
+}  // namespace
+
+BenchSheet benchSheetOf(const assess::Assessment& assessment, const units::Style& style,
+                        const SheetOptions& options, SheetKind kind) {
+  Sheet spec = sheetOf(assessment, style, options);
+  BenchSheet sheet{.kind = kind,
+                   .engine = spec.engine,
+                   .title = std::move(spec.title),
+                   .subtitle = std::move(spec.subtitle),
+                   .objections = std::move(spec.objections),
+                   .checkBar = std::move(spec.checkBar),
+                   .cautions = cautionsOf(kind),
+                   .titleBlock = std::move(spec.titleBlock)};
+  sheet.remarks = static_cast<int>(
+      std::erase_if(sheet.objections, [](const Objection& it) { return it.word == "remarks"; }));
+  if (sheet.engine < 0) {
+    sheet.whyNoDrawing = "There is no engine yet.";
+    return sheet;
+  }
+  writeOwn(BenchWork(assessment, style, sheet), kind);
+  if (options.words) sayInTerms(sheet, options);
+  return sheet;
+}
+
+}  // namespace strokewright::sheet

@@ -1,0 +1,72 @@
+#pragma once
+/// What the sheets for the bench say: survey, burette, stack and plate; how they are drawn is not
+/// their business.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/plate/outline.h"
+#include "core/sheet/kind.h"
+#include "core/sheet/sheet.h"
+
+namespace strokewright::sheet {
+
+/// Empty boxes for one entry, and what is entered already.
+struct Asked {
+  std::string label;                      ///< "Seat above the crank axis"
+  std::string unit;                       ///< of what is written into the boxes
+  std::string instrument;                 ///< and its ±: "height gauge, ± 0.03 mm"
+  std::string how;                        ///< how it is measured
+  std::vector<std::string> columns = {};  ///< of each reading: "start", "end", "filled"; none: one
+  int readings = 1;                       ///< wanted; fewer where there is no room
+  std::vector<Box> places = {};           ///< one for each cylinder, with what is entered
+};
+
+/// A table as it is printed: the first column is words, the others are numbers.
+struct Grid {
+  std::string heading;
+  std::vector<std::string> columns;
+  std::vector<std::vector<std::string>> rows;
+};
+
+/// One part in the chain of dimensions.
+struct Link {
+  std::string name;
+  std::string text;    ///< value and ±: "79.25 ± 0.02"
+  double value = 0.0;  ///< [m] negative: it takes away
+};
+
+/// From the crank axis up to the squish face of the head on one side, to the crown on the other.
+struct Chain {
+  std::vector<Link> ofCase;   ///< from below
+  std::vector<Link> ofCrank;  ///< from below
+  Link gap;                   ///< what is left between them
+  std::string caption;        ///< of which cylinder
+};
+
+struct BenchSheet {
+  SheetKind kind = SheetKind::Survey;
+  int engine = -1;         ///< the engine it is about; -1: the project has none
+  std::string title = {};  ///< its name
+  std::string subtitle = {};
+  std::vector<Asked> asked = {};
+  std::vector<Grid> grids = {};
+  std::optional<Chain> chain = {};           ///< of the stack sheet
+  std::optional<plate::Outline> plate = {};  ///< of the plate
+  std::string whyNoDrawing = {};             ///< where there should be one
+  std::vector<std::string> notes = {};       ///< beside the drawing: what it is made of, how true
+  std::vector<Objection> objections = {};    ///< those that forbid or object, the heaviest first
+  int remarks = 0;                           ///< how many findings only remark
+  std::string checkBar = {};
+  std::string cautions = {};
+  TitleBlock titleBlock = {};
+};
+
+/// A sheet for the bench of one engine, worded in the reader's units. Never throws for what a
+/// builder entered.
+/// @param kind any but the spec sheet
+BenchSheet benchSheetOf(const assess::Assessment& assessment, const units::Style& style,
+                        const SheetOptions& options, SheetKind kind);
+
+}  // namespace strokewright::sheet

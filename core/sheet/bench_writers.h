@@ -1,0 +1,70 @@
+#pragma once
+/// What each kind of sheet for the bench writes of its own.
+
+#include <string>
+
+#include "core/sheet/bench.h"
+#include "core/sheet/numbers.h"
+
+namespace strokewright::sheet {
+
+/// What the writers work with; its engine is one of the project.
+class BenchWork {
+ public:
+  BenchWork(const assess::Assessment& assessment, const units::Style& reading, BenchSheet& written)
+      : sheet(written),
+        style(reading),
+        numbers(assessment, reading),
+        engine(written.engine),
+        assessment_(assessment),
+        evaluation_(assessment.evaluation()) {}
+
+  BenchSheet& sheet;
+  const units::Style& style;
+  const Numbers numbers;
+  const int engine;
+
+  int cylinders() const { return evaluation_.cylinders(engine); }
+  bool stands(const describe::Input& input, int cylinder = 0) const {
+    return evaluation_.inputStands(engine, input, cylinder);
+  }
+  /// [SI]
+  double value(const describe::Input& input, int cylinder = 0) const {
+    return evaluation_.inputValue(engine, input, cylinder);
+  }
+  const describe::Cell& cell(const describe::Result& result, int cylinder = 0) const {
+    return assessment_(engine, result, cylinder);
+  }
+  /// [SI] the ± of an entry of this cylinder, 0 where it has none.
+  double limit(const describe::Input& input, int cylinder) const;
+
+  /// Boxes for an entry as it is described; one place for each cylinder where the entry takes one.
+  Asked ask(const describe::Input& input, int readings) const;
+  /// The number alone, or a dash.
+  std::string number(const describe::Input& input, int cylinder) const;
+  std::string number(const describe::Result& result, int cylinder) const;
+  std::string number(units::Kind kind, double si, int decimals = -1) const;
+  /// "98.12 ± 0.03"
+  std::string withLimit(units::Kind kind, double si, double limit) const;
+  /// "Squish gap, mm"
+  std::string headed(const describe::Column& column) const;
+  std::string headed(std::string_view name, units::Kind kind) const;
+
+  /// The table, or why it is not there: what it waits for, or is refused by.
+  struct Told {
+    std::optional<describe::Rows> rows;
+    std::string whyNot;
+  };
+  Told tabulated(const describe::Table& table);
+
+ private:
+  const assess::Assessment& assessment_;
+  describe::Evaluation evaluation_;  ///< a copy, in which tables are filled
+};
+
+void writeSurvey(BenchWork& work);
+void writeBurette(BenchWork& work);
+void writeStack(BenchWork& work);
+void writePlate(BenchWork& work);
+
+}  // namespace strokewright::sheet

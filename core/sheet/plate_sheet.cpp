@@ -1,0 +1,82 @@
+#include <cmath>
+
+#include "core/deck/results.h"
+#include "core/describe/tabulated.h"
+#include "core/describe/wording.h"
+#include "core/sheet/bench_writers.h"
+
+namespace strokewright::sheet {
+
+using describe::Quantity;
+using units::Kind;
+
+namespace {
+
+/// What is to be made is a skim, or nothing at all.
+bool noPlate(const BenchWork& work, int cylinder) {
+  return work.cell(out::spacerInStack, cylinder).value <= 0.0;
+}
+
+void writeThickness(BenchWork& work) {
+  bool same = true;
+  for (int i = 0; i < work.cylinders(); ++i) {
+    const describe::Cell& cell = work.cell(out::spacerInStack, i);
+    if (cell.state != describe::State::Value) {
+      const Text text = work.numbers.text(work.engine, out::spacerInStack);
+      work.sheet.notes.push_back("Thickness " + text.full + ".");
+      return;
+    }
+    same = same && work.number(out::spacerInStack, i) == work.number(out::spacerInStack, 0);
+  }
+  const auto say = [&](std::string_view pattern, std::vector<describe::Argument> arguments) {
+    work.sheet.notes.push_back(describe::word({pattern, std::move(arguments)}, work.style));
+  };
+  for (int i = 0; i < (same ? 1 : work.cylinders()); ++i) {
+    const double thickness = work.cell(out::spacerInStack, i).value;
+    const Quantity thick{Kind::FineLength, std::abs(thickness)};
+    const Quantity number{Kind::Count, i + 1.0};
+    const Quantity within{Kind::FineLength, plate::kThicknessTolerance};
+    if (noPlate(work, i)) {
+      say(thickness == 0.0 ? "Cylinder {1}: no plate is counted with."
+                           : "Cylinder {1}: no plate, a skim of {2}.",
+          {number, thick});
+    } else if (same) {
+      say("Thickness {1} ± {2}.", {thick, within});
+    } else {
+      say("Cylinder {1}: thickness {2} ± {3}.", {number, thick, within});
+    }
+  }
+  say("Flat within {1}, parallel within {2} (common practice).",
+      {Quantity{Kind::FineLength, plate::kFlatWithin},
+       Quantity{Kind::FineLength, plate::kParallelWithin}});
+}
+
+void writeHoles(BenchWork& work, const describe::Rows& rows) {
+  Grid grid{"Holes by their numbers on the drawing; places from the axis of cylinder 1", {}, {}};
+  grid.columns = {"Hole", work.headed("Along", Kind::Length), work.headed("Across", Kind::Length),
+                  work.headed("Ø", Kind::Length), work.headed("Wall", Kind::Length)};
+  for (std::size_t i = 1; i < rows.size(); ++i) {
+    const auto at = static_cast<Eigen::Index>(i);
+    const auto number = [&](std::string_view key) {
+      return work.number(Kind::Length, rows[key].numbers[at]);
+    };
+    grid.rows.push_back({std::to_string(i) + "  " + rows["feature"].words[i], number("along_m"),
+                         number("across_m"), number("diameter_m"), number("wall_m")});
+  }
+  work.sheet.grids.push_back(std::move(grid));
+}
+
+}  // namespace
+
+void writePlate(BenchWork& work) {
+  const auto told = work.tabulated(out::plateOutline);
+  if (!told.rows) {
+    work.sheet.whyNoDrawing = told.whyNot;
+    return;
+  }
+  work.sheet.plate = plate::outlineFrom(*told.rows);
+  writeThickness(work);
+  writeHoles(work, *told.rows);
+}
+
+}  // namespace strokewright::sheet

@@ -1,0 +1,207 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "core/describe/tabulated.h"
+#include "core/describe/wording.h"
+#include "core/model/inputs.h"
+#include "core/motion/results.h"
+#include "core/plate/results.h"
+#include "core/running/results.h"
+#include "core/sheet/bench_writers.h"
+
+namespace strokewright::sheet {
+
+namespace in = model::in;
+using describe::Input;
+using describe::Result;
+using describe::State;
+using units::Kind;
+
+namespace {
+
+constexpr double kNoOffset = 1e-9;  // [m]
+
+class ChainWriter {
+ public:
+  ChainWriter(const BenchWork& work, int cylinder) : work_(work), cylinder_(cylinder) {}
+
+  Chain write() {
+    addCase();
+    addCrank();
+    chain_.gap = link(std::string(out::squishGap.name), out::squishGap);
+    chain_.caption =
+        describe::word({"Chain of dimensions of cylinder {1} at top dead centre, not to scale",
+                        {describe::Quantity{Kind::Count, cylinder_ + 1.0}}},
+                       work_.style);
+    return std::move(chain_);
+  }
+
+ private:
+  static std::string lower(std::string_view name) { return describe::inSentence(name); }
+
+  Link link(const Input& input) const {
+    const double value = work_.value(input, cylinder_);
+    return {lower(input.label), work_.withLimit(input.kind, value, work_.limit(input, cylinder_)),
+            value};
+  }
+  Link link(std::string name, const Result& result) const {
+    const describe::Cell& cell = work_.cell(result, cylinder_);
+    return {lower(name), work_.withLimit(result.kind, cell.value, cell.worst), cell.value};
+  }
+
+  /// What is not there is no link of the chain.
+  void addWhereThere(std::vector<Link>& side, const Input& input) const {
+    if (work_.stands(input, cylinder_) && work_.value(input, cylinder_) != 0.0)
+      side.push_back(link(input));
+  }
+
+  bool measuredDirect() const {
+    return work_.stands(in::deckHeight, cylinder_) && !work_.stands(in::seatHeight, cylinder_);
+  }
+
+  void addSpacer() {
+    if (work_.cell(out::spacerInStack, cylinder_).value == 0.0) return;
+    chain_.ofCase.push_back(work_.stands(in::spacer, cylinder_)
+                                ? link(in::spacer)
+                                : link(std::string(out::spacerToMake.name), out::spacerToMake));
+  }
+
+  void addCase() {
+    std::vector<Link>& side = chain_.ofCase;
+    if (measuredDirect()) {
+      side.push_back(link(in::deckHeight));
+      addSpacer();
+    } else {
+      side.push_back(link(in::seatHeight));
+      addSpacer();
+      for (const Input* gasket : {&in::baseGasket, &in::secondBaseGasket, &in::thirdBaseGasket}) {
+        addWhereThere(side, *gasket);
+      }
+      side.push_back(link(in::barrelHeight));
+    }
+    if (work_.stands(in::heightTakenTo) &&
+        work_.value(in::heightTakenTo) == model::answer(model::HeightTakenTo::BlockFace)) {
+      addWhereThere(side, in::linerProud);
+    }
+    addWhereThere(side, in::headGasket);
+    addWhereThere(side, in::headRecess);
+  }
+
+  void addCrank() {
+    std::vector<Link>& side = chain_.ofCrank;
+    side.push_back(throwLink());
+    side.push_back(link(in::rodLength));
+    const double lost = work_.cell(out::crownHeight, cylinder_).value - side[0].value -
+                        side[1].value - work_.value(in::compressionHeight, cylinder_);
+    if (std::abs(lost) > kNoOffset) {
+      side.push_back({"lost by the offset", work_.number(Kind::FineLength, lost), lost});
+    }
+    side.push_back(link(in::compressionHeight));
+    addWhereThere(side, in::crownRise);
+  }
+
+  Link throwLink() const {
+    const bool byStroke = !work_.stands(in::crankThrow, cylinder_);
+    const double limit = byStroke ? work_.limit(in::stroke, cylinder_) / 2.0
+                                  : work_.limit(in::crankThrow, cylinder_);
+    const double value = work_.cell(out::crankRadius, cylinder_).value;
+    return {lower(in::crankThrow.label), work_.withLimit(Kind::Length, value, limit), value};
+  }
+
+  const BenchWork& work_;
+  int cylinder_;
+  Chain chain_;
+};
+
+/// The cylinder whose gap is the closest.
+int closest(const BenchWork& work) {
+  int least = 0;
+  for (int i = 1; i < work.cylinders(); ++i) {
+    if (work.cell(out::squishGap, i).value < work.cell(out::squishGap, least).value) least = i;
+  }
+  return least;
+}
+
+bool gapIsKnown(const BenchWork& work) {
+  for (int i = 0; i < work.cylinders(); ++i) {
+    if (work.cell(out::squishGap, i).state != State::Value) return false;
+  }
+  return true;
+}
+
+void writeChain(BenchWork& work) {
+  if (gapIsKnown(work)) {
+    work.sheet.chain = ChainWriter(work, closest(work)).write();
+    return;
+  }
+  const Text text = work.numbers.text(work.engine, out::squishGap);
+  work.sheet.whyNoDrawing = "Squish gap " + text.full + ".";
+}
+
+/// A result and which of its ± stands behind it.
+struct Shown {
+  const Result* result;
+  std::string_view heading;
+  bool withLimit = false;
+};
+
+std::string shown(const BenchWork& work, const Shown& it, int cylinder) {
+  const describe::Cell& cell = work.cell(*it.result, cylinder);
+  if (!it.withLimit || cell.state != State::Value) return work.number(*it.result, cylinder);
+  const bool worst = it.result->judged == describe::Judged::WorstCase;
+  return work.withLimit(it.result->kind, cell.value, worst ? cell.worst : cell.likely);
+}
+
+void writeCylinders(BenchWork& work) {
+  constexpr Shown kShown[] = {
+      {&out::spacerToMake, "Spacer to make", true}, {&out::spacerInStack, "Counted with"},
+      {&out::deckClearance, "Deck clearance"},      {&out::squishGap, "Squish gap", true},
+      {&out::runningSquish, "Gap running"},         {&out::overRevSquish, "Gap at over-rev"},
+      {&out::compressionRatio, "Ratio", true}};
+  Grid grid{"Cylinder by cylinder; ± of gaps and spacer worst case, of the ratio likely",
+            {"Cylinder", work.headed("Seat", Kind::Length)},
+            {}};
+  for (const Shown& it : kShown) grid.columns.push_back(work.headed(it.heading, it.result->kind));
+  for (int i = 0; i < work.cylinders(); ++i) {
+    auto& row = grid.rows.emplace_back();
+    row = {std::to_string(i + 1), work.number(in::seatHeight, i)};
+    for (const Shown& it : kShown) row.push_back(shown(work, it, i));
+  }
+  work.sheet.grids.push_back(std::move(grid));
+}
+
+/// A row for each cylinder, and of each plate its thickness, the gap and the ratio.
+void writePlates(BenchWork& work) {
+  const auto told = work.tabulated(out::platesCompared);
+  if (!told.rows) return;
+  const describe::Rows& rows = *told.rows;
+  Grid grid{"Plates compared: thickness t, squish gap s and ratio ε with each in place", {}, {}};
+  grid.columns = {"Cylinder"};
+  grid.rows.resize(static_cast<std::size_t>(work.cylinders()));
+  for (std::size_t i = 0; i < grid.rows.size(); ++i) grid.rows[i] = {std::to_string(i + 1)};
+  for (std::size_t row = 0; row < rows.size(); ++row) {
+    const auto at = static_cast<Eigen::Index>(row);
+    const auto cylinder = row % grid.rows.size();
+    for (const std::string_view key : {"thickness_m", "squish_m", "ratio"}) {
+      const auto column = std::ranges::find(rows.columns(), key, &describe::Column::key);
+      if (cylinder == 0) {
+        grid.columns.push_back(work.headed(
+            rows["plate"].words[row] + ": " + std::string(column->symbol), column->kind));
+      }
+      grid.rows[cylinder].push_back(work.number(column->kind, rows[key].numbers[at]));
+    }
+  }
+  work.sheet.grids.push_back(std::move(grid));
+}
+
+}  // namespace
+
+void writeStack(BenchWork& work) {
+  writeChain(work);
+  writeCylinders(work);
+  writePlates(work);
+}
+
+}  // namespace strokewright::sheet
