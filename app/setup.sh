@@ -11,7 +11,7 @@ program_packages=(
 # What the tests need besides.
 test_packages=(
   libgtest-dev libgmock-dev libbenchmark-dev
-  python3-numpy python3-scipy python3-jsonschema poppler-utils locales-all
+  python3-ezdxf python3-numpy python3-scipy python3-jsonschema poppler-utils locales-all
   desktop-file-utils shared-mime-info libxml2-utils
 )
 

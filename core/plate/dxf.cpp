@@ -1,6 +1,7 @@
 #include "core/plate/dxf.h"
 
 #include <array>
+#include <cmath>
 #include <utility>
 
 #include "core/units/kind.h"
@@ -62,9 +63,11 @@ std::string inAscii(std::string_view text) {
   return ascii;
 }
 
-/// [mm]
+/// [mm] to the nanometre, so that 36 stays 36
 double millimetres(double metres) {
-  return units::fromSi(units::unitsOf(units::Kind::Length).front(), metres);
+  constexpr double kNanometres = 1e6;
+  const double length = units::fromSi(units::unitsOf(units::Kind::Length).front(), metres);
+  return std::round(length * kNanometres) / kNanometres;
 }
 
 struct Point {

@@ -6,7 +6,7 @@
 namespace strokewright::sheet {
 namespace {
 
-constexpr std::size_t kMostNames = 12;
+constexpr std::size_t kMostNames = 20;
 
 /// In UTF-8 every letter begins with another byte than it goes on with.
 bool beginsLetter(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }

@@ -332,6 +332,16 @@ TEST(Sheet, SaysWhatIsAssumedWhatIsFromBooksAndWhatStandsByDefault) {
   EXPECT_EQ(text.find("rod length"), std::string::npos) << text;  // measured
 }
 
+TEST(Sheet, WaitsOnlyForWhatItShows) {
+  model::Project project = sample("burdock-719");
+  const std::string whole = sheetFor(project).waitsFor;
+  EXPECT_EQ(whole.find("burette"), std::string::npos) << whole;
+  EXPECT_EQ(whole.find("spacer plate"), std::string::npos) << whole;
+  type(project.engines[1], in::rodLength, "");
+  const std::string text = sheetFor(project).waitsFor;
+  EXPECT_NE(text.find("rod length"), std::string::npos) << text;
+}
+
 TEST(Sheet, CountsTheNamesOfAVeryLongList) {
   model::Project project = sample("burdock-719");
   for (model::Engine& engine : project.engines) {

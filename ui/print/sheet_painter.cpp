@@ -1,7 +1,5 @@
 #include "ui/print/sheet_painter.h"
 
-#include <QFontMetricsF>
-#include <QGuiApplication>
 #include <QPainter>
 #include <algorithm>
 #include <array>
@@ -9,9 +7,11 @@
 #include <utility>
 #include <vector>
 
+#include "core/sheet/kind.h"
 #include "ui/document/taste.h"
 #include "ui/drawings/section_painter.h"
 #include "ui/drawings/stack_painter.h"
+#include "ui/print/page_frame.h"
 #include "ui/print/sheet_table.h"
 #include "ui/print/small_plots.h"
 #include "ui/print/text_flow.h"
@@ -20,11 +20,6 @@ namespace strokewright::ui {
 namespace {
 
 // All in millimetres.
-constexpr double kLetterSpacing = 0.02;  // [device units]
-constexpr double kPoints = 8.0;          // [pt] of the text; nothing is smaller
-constexpr double kPad = 2.5;             // from the frame to what is in it
-constexpr double kHead = 11.5;
-constexpr double kTitleBlock = 10.5;
 constexpr double kClosing = 10.0;
 constexpr double kBox = 6.0;
 constexpr double kBetween = 3.0;    // between them
@@ -36,7 +31,6 @@ constexpr double kLeastPlot = 26.0;
 constexpr double kLeastStack = 44.0;  // height of the enlarged stack
 constexpr double kMostStack = 60.0;
 constexpr double kStackGap = 1.5;  // above it
-constexpr double kFrame = 0.7;     // line width
 constexpr int kBoxesInARow = 6;
 
 /// How the table is made to fit.
@@ -57,19 +51,6 @@ constexpr std::array<Choice, 9> kChoices = {{{100, false, 64.0},
 /// With a variant: neither numbers nor drawings are cut short to make room for it.
 constexpr std::size_t kChoicesWithVariant = 4;
 
-Medium paperMedium(double millimetre, int stretch) {
-  Medium medium;
-  medium.millimetre = millimetre;
-  medium.points = kPoints;
-  medium.font = QGuiApplication::font();
-  medium.font.setStretch(stretch);
-  medium.font.setHintingPreference(QFont::PreferNoHinting);
-  // Hardly any, but with it letters are not drawn together, and "flutter" is found in the file.
-  medium.font.setLetterSpacing(QFont::AbsoluteSpacing, kLetterSpacing);
-  medium.ink = DrawingInk::onPaper();
-  return medium;
-}
-
 class Page {
  public:
   Page(QPainter& painter, const QSizeF& paper, double millimetre, Choice choice,
@@ -80,10 +61,8 @@ class Page {
         assessment_(assessment),
         style_(style),
         options_(options),
-        frame_(draft_.mm(kFilingMargin), draft_.mm(kMargin),
-               draft_.mm(paper.width() - kFilingMargin - kMargin),
-               draft_.mm(paper.height() - 2.0 * kMargin)),
-        inner_(frame_.adjusted(draft_.mm(kPad), 0.0, -draft_.mm(kPad), 0.0)),
+        frame_(draft_, paper),
+        inner_(frame_.inner()),
         drawings_(draft_.mm(choice.drawings)),
         table_(draft_, sheet, inner_.width() - drawings_ - draft_.mm(kBetween), choice.mayShorten) {
   }
@@ -91,14 +70,15 @@ class Page {
   bool tableFits() const { return table_.fits(); }
 
   void paint() {
-    paintFrame();
-    paintHead();
-    double bottom = paintTitleBlock();
-    bottom = paintCautions(bottom);
+    frame_.paintFrame();
+    const double head = frame_.paintHead(fromCore(nameOf(sheet::SheetKind::Spec)),
+                                         fromCore(sheet_.title), fromCore(sheet_.subtitle));
+    double bottom = frame_.paintTitleBlock(sheet_.titleBlock);
+    bottom = frame_.paintCautions(sheet_.cautions, bottom);
     bottom = paintClosing(bottom);
     bottom = paintAsBuilt(bottom);
     bottom = paintGrounds(bottom);
-    divide(frame_.top() + draft_.mm(kHead), bottom);
+    divide(head, bottom);
     paintDrawings();
     paintPlots();
     paintObjections();
@@ -107,97 +87,12 @@ class Page {
  private:
   double mm(double millimetres) const { return draft_.mm(millimetres); }
 
-  QString elided(const QString& text, double width, const QFont& font) {
-    return QFontMetricsF(font, draft_.painter().device()).elidedText(text, Qt::ElideRight, width);
-  }
-
-  void rule(double y) {
-    draft_.line(QPointF(frame_.left(), y), QPointF(frame_.right(), y), draft_.wide());
-  }
-
-  TextFlow fullWidth() {
-    return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
-      return LineRoom{inner_.left(), inner_.width()};
-    });
-  }
-
-  void paintFrame() {
-    QPen pen = draft_.wide();
-    pen.setWidthF(mm(kFrame));
-    draft_.rectangle(frame_, pen);
-  }
-
-  // ---- Head and title block
-
-  void paintHead() {
-    QPainter& painter = draft_.painter();
-    const QString kind = QStringLiteral("Spec sheet");
-    const double top = frame_.top() + mm(1.2);
-    const QRectF said = draft_.text(QPointF(inner_.right(), top + mm(3.2)), Qt::AlignRight, kind,
-                                    false, draft_.ink().faint);
-    const QFont large = draft_.font(16.0, true);
-    const QFontMetricsF metrics(large, painter.device());
-    painter.setFont(large);
-    painter.setPen(draft_.ink().line);
-    painter.drawText(QPointF(inner_.left(), top + metrics.ascent()),
-                     elided(fromCore(sheet_.title), said.left() - inner_.left() - mm(4.0), large));
-    const QString subtitle = elided(fromCore(sheet_.subtitle), inner_.width(), draft_.font());
-    draft_.text(QPointF(inner_.left(), frame_.top() + mm(kHead) - mm(2.6)), Qt::AlignLeft,
-                subtitle);
-  }
-
-  double paintTitleBlock() {
-    const double top = frame_.bottom() - mm(kTitleBlock);
-    rule(top);
-    const sheet::TitleBlock& block = sheet_.titleBlock;
-    const std::array<std::pair<const char*, const std::string*>, 7> cells{{
-        {"project", &block.project},
-        {"drawn for", &block.drawnFor},
-        {"units", &block.units},
-        {"revision", &block.revision},
-        {"date", &block.date},
-        {"sheet", &block.sheet},
-        {"made with", &block.program},
-    }};
-    constexpr std::array kShares = {0.235, 0.19, 0.115, 0.085, 0.12, 0.065, 0.19};
-    double left = frame_.left();
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-      const double width = kShares[i] * frame_.width();
-      if (i > 0) draft_.line(QPointF(left, top), QPointF(left, frame_.bottom()), draft_.wide());
-      const QPointF at(left + mm(1.6), top + mm(1.0));
-      draft_.text(at, Qt::AlignLeft | Qt::AlignTop, QLatin1String(cells[i].first), false,
-                  draft_.ink().faint);
-      const QString value = elided(fromCore(*cells[i].second), width - mm(2.6), draft_.font(true));
-      draft_.text(at + QPointF(0.0, mm(4.6)), Qt::AlignLeft | Qt::AlignTop, value, i == 0);
-      left += width;
-    }
-    return top;
-  }
-
   // ---- From the bottom up; each returns its upper edge
-
-  double paintCautions(double bottom) {
-    if (sheet_.cautions.empty()) return bottom;
-    const Paragraph paragraph{QStringLiteral("Take care."), fromCore(sheet_.cautions)};
-    const TextFlow flow = fullWidth();
-    const double top = bottom - mm(1.0) - flow.height(paragraph, 0.0);
-    flow.draw(draft_.painter(), draft_.ink().line, paragraph, top);
-    return top - mm(1.0);
-  }
 
   /// The check bar and the boxes of the whole engine.
   double paintClosing(double bottom) {
     const double top = bottom - mm(kClosing);
-    const double y = bottom - mm(2.5);
-    const QPointF left(inner_.left(), y);
-    const QPointF right(inner_.left() + mm(1000.0 * sheet::kCheckBar), y);
-    draft_.line(left, right, draft_.wide());
-    for (const QPointF& end : {left, right}) {
-      draft_.line(end - QPointF(0.0, mm(1.6)), end + QPointF(0.0, mm(1.6)), draft_.narrow());
-    }
-    draft_.text(QPointF((left.x() + right.x()) / 2.0, y - mm(0.6)),
-                Qt::AlignHCenter | Qt::AlignBottom, fromCore(sheet_.checkBar));
-    const double from = right.x() + mm(5.0);
+    const double from = frame_.paintCheckBar(sheet_.checkBar, bottom - mm(2.5)) + mm(5.0);
     const double width =
         (inner_.right() - from) / std::max<double>(1.0, static_cast<double>(sheet_.closing.size()));
     double x = from;
@@ -238,7 +133,7 @@ class Page {
                     fromCore(style_.unit(units::Kind::FineLength)),
                 false, draft_.ink().faint);
     top -= mm(1.0);
-    rule(top);
+    frame_.rule(top);
     return top;
   }
 
@@ -285,7 +180,7 @@ class Page {
     say("Rests on", sheet_.restsOn);
     say("Waits", sheet_.waitsFor);
     if (paragraphs.empty()) return bottom;
-    const TextFlow flow = fullWidth();
+    const TextFlow flow = frame_.fullWidth();
     double height = 0.0;
     for (const Paragraph& paragraph : paragraphs) height += flow.height(paragraph, 0.0);
     const double top = bottom - height - mm(0.8);
@@ -319,8 +214,8 @@ class Page {
     // What nobody needs goes to the drawings.
     const double need = std::max(plotHeight_ + mm(2.0), objections_ + mm(1.0));
     split_ = std::max(tableBottom(), bottom_ - need);
-    rule(top_);
-    rule(split_);
+    frame_.rule(top_);
+    frame_.rule(split_);
   }
 
   double tableBottom() const { return top_ + mm(2.0) + table_.height(pitch_); }
@@ -435,8 +330,8 @@ class Page {
   }
 
   void caption(const QString& text, double y) {
-    draft_.text(QPointF(inner_.left(), y), Qt::AlignLeft, elided(text, drawings_, draft_.font()),
-                false, draft_.ink().faint);
+    draft_.text(QPointF(inner_.left(), y), Qt::AlignLeft,
+                frame_.elided(text, drawings_, draft_.font()), false, draft_.ink().faint);
   }
 
   void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
@@ -471,7 +366,7 @@ class Page {
   const assess::Assessment& assessment_;
   const units::Style& style_;
   const sheet::SheetOptions& options_;
-  const QRectF frame_;
+  PageFrame frame_;
   const QRectF inner_;
   const double drawings_;  ///< [device units] width
   SheetTable table_;

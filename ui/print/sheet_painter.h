@@ -11,10 +11,6 @@ class QPainter;
 
 namespace strokewright::ui {
 
-/// Margins of the drawing frame [mm]: room to file it on the left, as ISO 5457 has it.
-inline constexpr double kFilingMargin = 20.0;
-inline constexpr double kMargin = 10.0;
-
 /// Paints the whole page, frame and title block included, in black on white; everything finds room
 /// on this one page. No text is smaller than 8 points. Names that are too long end in "…". A
 /// variant has a column where there is room for it. Where what speaks against the engine does not

@@ -3,12 +3,14 @@
 #include <QBoxLayout>
 #include <QComboBox>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QLabel>
 #include <QPaintEvent>
 #include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
 
@@ -36,7 +38,8 @@ class SheetPicture final : public QWidget {
 
  protected:
   void paintEvent(QPaintEvent* /*event*/) override {
-    const QSizeF page = QPageSize(paper_).size(QPageSize::Millimeter);
+    const QSizeF page = sheetPaper(document_.assessment(), taste_.style(), order_, paper_)
+                            .size(QPageSize::Millimeter);
     const double zoom = std::min(width() / page.width(), height() / page.height());
     const double ratio = devicePixelRatioF();
     const int pixels = std::max(1, static_cast<int>(std::floor(page.width() * zoom * ratio)));
@@ -62,7 +65,15 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
       document_(document),
       taste_(taste),
       picture_(new SheetPicture(document, taste, this)),
-      paper_(new QComboBox(this)) {
+      paper_(new QComboBox(this)),
+      kind_(new QComboBox(this)),
+      save_(new QPushButton(this)) {
+  for (const sheet::SheetName& name : sheet::sheetNames()) {
+    kind_->addItem(fromCore(name.name), static_cast<int>(name.kind));
+  }
+  kind_->setAccessibleName(tr("Sheet"));
+  auto* kindLabel = new QLabel(tr("S&heet"), this);
+  kindLabel->setBuddy(kind_);
   paper_->addItem(tr("A4"), QPageSize::A4);
   paper_->addItem(tr("Letter"), QPageSize::Letter);
   paper_->setCurrentIndex(paper_->findData(defaultPaper()));
@@ -70,23 +81,27 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
   auto* paperLabel = new QLabel(tr("Pa&per"), this);
   paperLabel->setBuddy(paper_);
   auto* printButton = new QPushButton(tr("Prin&t…"), this);
-  auto* saveButton = new QPushButton(tr("Save as P&DF…"), this);
 
   auto* bar = new QHBoxLayout;
+  bar->addWidget(kindLabel);
+  bar->addWidget(kind_);
   bar->addWidget(paperLabel);
   bar->addWidget(paper_);
   bar->addStretch();
   bar->addWidget(printButton);
-  bar->addWidget(saveButton);
+  bar->addWidget(save_);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addLayout(bar);
   layout->addWidget(picture_, 1);
 
-  picture_->setAccessibleName(tr("Preview of the spec sheet"));
+  setTabOrder(kind_, paper_);
+  setTabOrder(paper_, printButton);
+  setTabOrder(printButton, save_);
+  connect(kind_, &QComboBox::currentIndexChanged, this, &SheetPreview::refresh);
   connect(paper_, &QComboBox::currentIndexChanged, this, &SheetPreview::refresh);
   connect(printButton, &QPushButton::clicked, this, &SheetPreview::print);
-  connect(saveButton, &QPushButton::clicked, this, &SheetPreview::savePdf);
+  connect(save_, &QPushButton::clicked, this, &SheetPreview::savePdf);
   connect(&document, &Document::projectChanged, this, &SheetPreview::refresh);
   connect(&document, &Document::fileChanged, this, &SheetPreview::refresh);  // its name
   connect(&taste, &Taste::changed, this, &SheetPreview::refresh);
@@ -102,21 +117,29 @@ void SheetPreview::print() {
   QPrinter printer(QPrinter::HighResolution);
   printer.setPageSize(QPageSize(paper()));
   QPrintDialog dialog(&printer, this);
-  dialog.setWindowTitle(tr("Print the spec sheet"));
+  dialog.setWindowTitle(tr("Print the sheet"));
   if (dialog.exec() != QDialog::Accepted) return;
   QString error;
   const bool done = printSheet(document_.assessment(), taste_.style(), order(), printer, &error);
-  Q_EMIT said(done ? tr("The spec sheet went to the printer.") : error);
+  Q_EMIT said(done ? tr("The sheet went to the printer.") : error);
 }
 
 void SheetPreview::savePdf() {
-  const QString path = QFileDialog::getSaveFileName(this, tr("Save the spec sheet"),
-                                                    suggestedPath(), tr("PDF (*.pdf)"));
+  QStringList formats{tr("PDF (*.pdf)")};
+  if (kind() == sheet::SheetKind::Plate) formats << tr("SVG (*.svg)") << tr("DXF (*.dxf)");
+  QString format;
+  QString path = QFileDialog::getSaveFileName(this, tr("Save the sheet"), suggestedPath(),
+                                              formats.join(QStringLiteral(";;")), &format);
   if (path.isEmpty()) return;
+  if (QFileInfo(path).suffix().isEmpty()) path += QLatin1Char('.') + format.left(3).toLower();
   QString error;
   const bool done =
-      writeSheetPdf(document_.assessment(), taste_.style(), order(), paper(), path, &error);
-  Q_EMIT said(done ? tr("The spec sheet is in %1.").arg(path) : error);
+      writeSheetFile(document_.assessment(), taste_.style(), order(), paper(), path, &error);
+  Q_EMIT said(done ? tr("The sheet is in %1.").arg(path) : error);
+}
+
+sheet::SheetKind SheetPreview::kind() const {
+  return static_cast<sheet::SheetKind>(kind_->currentData().toInt());
 }
 
 QPageSize::PageSizeId SheetPreview::paper() const {
@@ -129,15 +152,25 @@ QString SheetPreview::suggestedPath() const {
   const int engine = engineToDraw(project, engine_);
   QString name = engine >= 0 ? fromCore(project.engines[static_cast<std::size_t>(engine)].name)
                              : document_.shownName();
-  name.replace(QLatin1Char('/'), QLatin1Char('-'));
+  if (kind() != sheet::SheetKind::Spec) name += QLatin1Char(' ') + kind_->currentText();
+  static const QRegularExpression unfit(QStringLiteral(" *[/:] *"));
+  name.replace(unfit, QStringLiteral("-"));
   const QString folder = document_.path().section(QLatin1Char('/'), 0, -2);
   return (folder.isEmpty() ? QString() : folder + QLatin1Char('/')) + name + QStringLiteral(".pdf");
 }
 
 SheetOrder SheetPreview::order() const {
-  return {.engine = engine_, .projectName = document_.shownName(), .terms = taste_.terms()};
+  return {.engine = engine_,
+          .projectName = document_.shownName(),
+          .terms = taste_.terms(),
+          .kind = kind()};
 }
 
-void SheetPreview::refresh() { picture_->show(order(), paper()); }
+void SheetPreview::refresh() {
+  const bool plate = kind() == sheet::SheetKind::Plate;
+  save_->setText(plate ? tr("Save as P&DF, SVG, DXF…") : tr("Save as P&DF…"));
+  picture_->setAccessibleName(tr("Preview: %1").arg(kind_->currentText()));
+  picture_->show(order(), paper());
+}
 
 }  // namespace strokewright::ui

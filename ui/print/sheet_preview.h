@@ -1,5 +1,5 @@
 #pragma once
-/// The spec sheet as it will leave the printer.
+/// The sheets as they will leave the printer.
 
 #include <QPageSize>
 #include <QWidget>
@@ -7,6 +7,7 @@
 #include "ui/print/sheet_printer.h"
 
 class QComboBox;
+class QPushButton;
 
 namespace strokewright::ui {
 
@@ -14,7 +15,8 @@ class Document;
 class Taste;
 class SheetPicture;
 
-/// The page, fitted to the window, with its paper, and the two ways out: printer and PDF.
+/// The page, fitted to the window, which sheet it is, its paper, and the two ways out: printer and
+/// file.
 class SheetPreview final : public QWidget {
   Q_OBJECT
 
@@ -25,7 +27,7 @@ class SheetPreview final : public QWidget {
 
  public Q_SLOTS:
   void print();    ///< asks for the printer, then prints
-  void savePdf();  ///< asks for the file, then writes it
+  void savePdf();  ///< asks for the file, then writes it; the plate also as SVG or DXF
 
  Q_SIGNALS:
   /// Said in the window's status line: where the page went, or why not.
@@ -33,6 +35,7 @@ class SheetPreview final : public QWidget {
 
  private:
   void refresh();
+  sheet::SheetKind kind() const;
   QPageSize::PageSizeId paper() const;
   SheetOrder order() const;
   QString suggestedPath() const;
@@ -41,6 +44,8 @@ class SheetPreview final : public QWidget {
   Taste& taste_;
   SheetPicture* picture_;
   QComboBox* paper_;
+  QComboBox* kind_;
+  QPushButton* save_;
   int engine_ = -1;
 };
 

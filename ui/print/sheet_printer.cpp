@@ -8,16 +8,22 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
+#include <QSvgGenerator>
 #include <cmath>
+#include <vector>
 
+#include "core/plate/dxf.h"
+#include "core/sheet/bench.h"
 #include "core/sheet/sheet.h"
 #include "ui/document/whole_file.h"
+#include "ui/print/bench_painter.h"
 #include "ui/print/sheet_painter.h"
 
 namespace strokewright::ui {
 namespace {
 
-constexpr int kResolution = 1200;  // [dots per inch]
+constexpr int kResolution = 1200;     // [dots per inch]
+constexpr int kSvgResolution = 2540;  // a hundred to the millimetre
 constexpr double kMillimetresPerInch = 25.4;
 
 QString tr(const char* text) { return QCoreApplication::translate("SheetPrinter", text); }
@@ -36,13 +42,54 @@ sheet::SheetOptions optionsFor(const SheetOrder& order) {
   return options;
 }
 
+/// A sheet that knows what it says and on which paper.
+class ReadySheet {
+ public:
+  ReadySheet(const assess::Assessment& assessment, const units::Style& style,
+             const SheetOrder& order)
+      : assessment_(assessment), style_(style), options_(optionsFor(order)) {
+    if (order.kind != sheet::SheetKind::Spec) {
+      bench_ = benchSheetOf(assessment, style, options_, order.kind);
+    }
+  }
+
+  QPageSize paper(QPageSize::PageSizeId wanted) const {
+    return bench_ ? paperFor(*bench_, wanted) : QPageSize(wanted);
+  }
+
+  /// @param paper [mm]
+  void paint(QPainter& painter, const QSizeF& paper, double millimetre) const {
+    if (bench_) {
+      paintBenchSheet(painter, paper, millimetre, *bench_, style_);
+    } else {
+      paintSheet(painter, paper, millimetre, assessment_, style_, options_);
+    }
+  }
+
+ private:
+  const assess::Assessment& assessment_;
+  const units::Style& style_;
+  sheet::SheetOptions options_;
+  std::optional<sheet::BenchSheet> bench_;
+};
+
 bool fail(QString* error, const QString& sentence) {
   if (error != nullptr) *error = sentence;
   return false;
 }
 
-QPageLayout wholePage(QPageSize::PageSizeId paper) {
-  QPageLayout layout(QPageSize(paper), QPageLayout::Portrait, QMarginsF());
+bool save(const QString& path, const QByteArray& content, QString* error) {
+  const QString why = writeWhole(path, content);
+  return why.isEmpty() || fail(error, tr("%1 cannot be written: %2.").arg(path, why));
+}
+
+QString titleOf(const assess::Assessment& assessment, const SheetOrder& order) {
+  const std::string& name = assessment.project().name;
+  return name.empty() ? order.projectName : fromCore(name);
+}
+
+QPageLayout wholePage(const QPageSize& paper) {
+  QPageLayout layout(paper, QPageLayout::Portrait, QMarginsF());
   layout.setMode(QPageLayout::FullPageMode);
   return layout;
 }
@@ -63,41 +110,96 @@ std::optional<QPageSize::PageSizeId> paperOf(QStringView name) {
 bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style,
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error) {
+  const ReadySheet sheet(assessment, style, order);
+  const QPageSize page = sheet.paper(paper);
   QByteArray content;
   QBuffer buffer(&content);
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
-  writer.setPageLayout(wholePage(paper));
+  writer.setPageLayout(wholePage(page));
   writer.setResolution(kResolution);
-  const std::string& name = assessment.project().name;
-  writer.setTitle(name.empty() ? order.projectName : fromCore(name));
+  writer.setTitle(titleOf(assessment, order));
   writer.setCreator(QCoreApplication::applicationName() + QLatin1Char(' ') +
                     QCoreApplication::applicationVersion());
   QPainter painter;
   if (!painter.begin(&writer)) return fail(error, tr("The page could not be begun."));
-  paintSheet(painter, QPageSize(paper).size(QPageSize::Millimeter),
-             kResolution / kMillimetresPerInch, assessment, style, optionsFor(order));
+  sheet.paint(painter, page.size(QPageSize::Millimeter), kResolution / kMillimetresPerInch);
   painter.end();
-  const QString why = writeWhole(path, content);
-  if (!why.isEmpty()) return fail(error, tr("%1 cannot be written: %2.").arg(path, why));
-  return true;
+  return save(path, content, error);
+}
+
+bool writeSheetSvg(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
+                   QString* error) {
+  const ReadySheet sheet(assessment, style, order);
+  const QSizeF page = sheet.paper(paper).size(QPageSize::Millimeter);
+  const double millimetre = kSvgResolution / kMillimetresPerInch;
+  QByteArray content;
+  QBuffer buffer(&content);
+  QSvgGenerator generator;
+  generator.setOutputDevice(&buffer);
+  generator.setResolution(kSvgResolution);
+  generator.setSize((page * millimetre).toSize());
+  generator.setViewBox(QRect(QPoint(), generator.size()));
+  generator.setTitle(titleOf(assessment, order));
+  QPainter painter;
+  if (!painter.begin(&generator)) return fail(error, tr("The drawing could not be begun."));
+  sheet.paint(painter, page, millimetre);
+  painter.end();
+  return save(path, content, error);
+}
+
+bool writePlateDxf(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, const QString& path, QString* error) {
+  const sheet::BenchSheet sheet =
+      benchSheetOf(assessment, style, optionsFor(order), sheet::SheetKind::Plate);
+  if (!sheet.plate) {
+    return fail(error, tr("There is no plate to draw. %1").arg(fromCore(sheet.whyNoDrawing)));
+  }
+  std::vector<std::string> remarks{sheet.title, "Spacer plate 1 : 1 in millimetres"};
+  remarks.insert(remarks.end(), sheet.notes.begin(), sheet.notes.end());
+  return save(path, QByteArray::fromStdString(plate::dxf(*sheet.plate, remarks)), error);
+}
+
+bool writeSheetFile(const assess::Assessment& assessment, const units::Style& style,
+                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
+                    QString* error) {
+  if (path.endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive)) {
+    return writePlateDxf(assessment, style, order, path, error);
+  }
+  const bool svg = path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive);
+  return (svg ? writeSheetSvg : writeSheetPdf)(assessment, style, order, paper, path, error);
 }
 
 bool printSheet(const assess::Assessment& assessment, const units::Style& style,
                 const SheetOrder& order, QPrinter& printer, QString* error) {
   printer.setFullPage(true);
   printer.setPageOrientation(QPageLayout::Portrait);
+  const ReadySheet sheet(assessment, style, order);
+  const QSizeF page = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
+  const QPageSize needed = sheet.paper(printer.pageLayout().pageSize().id());
+  if (needed.size(QPageSize::Millimeter).width() > page.width() + 1.0) {
+    return fail(
+        error,
+        tr("The plate needs paper of %1: save it as PDF, or take that paper.").arg(needed.name()));
+  }
   QPainter painter;
   if (!painter.begin(&printer)) return fail(error, tr("The printer did not take the page."));
-  paintSheet(painter, printer.pageLayout().fullRect(QPageLayout::Millimeter).size(),
-             printer.resolution() / kMillimetresPerInch, assessment, style, optionsFor(order));
+  sheet.paint(painter, page, printer.resolution() / kMillimetresPerInch);
   painter.end();
   return true;
 }
 
+QPageSize sheetPaper(const assess::Assessment& assessment, const units::Style& style,
+                     const SheetOrder& order, QPageSize::PageSizeId paper) {
+  if (order.kind != sheet::SheetKind::Plate) return QPageSize(paper);
+  return ReadySheet(assessment, style, order).paper(paper);
+}
+
 QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style,
                     const SheetOrder& order, QPageSize::PageSizeId paper, int width) {
-  const QSizeF page = QPageSize(paper).size(QPageSize::Millimeter);
+  const ReadySheet sheet(assessment, style, order);
+  const QSizeF page = sheet.paper(paper).size(QPageSize::Millimeter);
   const double millimetre = width / page.width();
   QImage image(width, static_cast<int>(std::lround(page.height() * millimetre)),
                QImage::Format_RGB32);
@@ -106,7 +208,7 @@ QImage sheetPicture(const assess::Assessment& assessment, const units::Style& st
   image.setDotsPerMeterX(static_cast<int>(std::lround(millimetre * 1000.0)));
   image.setDotsPerMeterY(static_cast<int>(std::lround(millimetre * 1000.0)));
   QPainter painter(&image);
-  paintSheet(painter, page, millimetre, assessment, style, optionsFor(order));
+  sheet.paint(painter, page, millimetre);
   return image;
 }
 

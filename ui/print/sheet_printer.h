@@ -1,5 +1,5 @@
 #pragma once
-/// The one-page spec sheet on paper and in files.
+/// The sheets on paper and in files.
 
 #include <QImage>
 #include <QPageSize>
@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "core/assess/assess.h"
+#include "core/sheet/kind.h"
 #include "core/units/style.h"
 #include "ui/document/taste.h"
 
@@ -19,6 +20,7 @@ struct SheetOrder {
   int engine = -1;           ///< index into the project; -1: the target, or the first engine
   QString projectName = {};  ///< stands where the project has no name: that of its file
   Terms terms = Terms::British;
+  sheet::SheetKind kind = sheet::SheetKind::Spec;
 };
 
 /// A4, or Letter where people measure in inches.
@@ -28,17 +30,37 @@ QPageSize::PageSizeId defaultPaper();
 std::optional<QPageSize::PageSizeId> paperOf(QStringView name);
 
 /// Writes the sheet of one engine as a PDF of exactly one page. The file appears whole or not at
-/// all; one that was there before stays when writing fails.
+/// all; one that was there before stays when writing fails. A plate that is larger than the paper
+/// is drawn on a larger one, at full size all the same.
 ///
 /// @param error says why, in a sentence, when false is returned; may be nullptr.
 bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style,
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error);
 
-/// Prints the sheet on the printer's paper, upright and on the whole page.
+/// The same page as a drawing, its size in millimetres.
+bool writeSheetSvg(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
+                   QString* error);
+
+/// The spacer plate alone, for machines. Fails where there is no plate to draw.
+bool writePlateDxf(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, const QString& path, QString* error);
+
+/// One of the above, by the ending of the path: .svg, .dxf, or else a PDF.
+bool writeSheetFile(const assess::Assessment& assessment, const units::Style& style,
+                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
+                    QString* error);
+
+/// Prints the sheet on the printer's paper, upright and on the whole page. Fails where a plate is
+/// larger than that.
 /// @param error as above
 bool printSheet(const assess::Assessment& assessment, const units::Style& style,
                 const SheetOrder& order, QPrinter& printer, QString* error);
+
+/// The paper the sheet takes: the one that is wanted, or a larger one for a plate that needs it.
+QPageSize sheetPaper(const assess::Assessment& assessment, const units::Style& style,
+                     const SheetOrder& order, QPageSize::PageSizeId paper);
 
 /// The page as a picture, as it will be printed.
 /// @param width [px] of the whole page

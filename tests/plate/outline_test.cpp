@@ -1,0 +1,163 @@
+#include "core/plate/outline.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+#include "core/describe/refusal.h"
+#include "core/describe/tabulated.h"
+#include "core/model/lists.h"
+#include "core/plate/dxf.h"
+#include "tests/assess/rules_fixture.h"
+#include "tests/bench_units.h"
+
+namespace strokewright::plate {
+namespace {
+
+using assess::Assessment;
+using assess::findingOf;
+using assess::sample;
+using assess::type;
+using bench::mm;
+
+constexpr int kTarget = 1;
+
+Hole bore(double along) { return {"bore", along, 0.0, 72.0 * mm, true}; }
+Hole stud(double along, double across) { return {"stud", along, across, 10.0 * mm}; }
+
+TEST(PlateOutline, LiesAboutTheMiddleOfTheBores) {
+  const Outline outline = outlineAround({bore(0.0), bore(84.0 * mm)}, 180.0 * mm, 100.0 * mm);
+  EXPECT_DOUBLE_EQ(outline.along, 42.0 * mm);
+  EXPECT_DOUBLE_EQ(outline.across, 0.0);
+  EXPECT_DOUBLE_EQ(outline.left(), -48.0 * mm);
+  EXPECT_DOUBLE_EQ(outline.upper(), 50.0 * mm);
+  EXPECT_DOUBLE_EQ(outline.corner, kCorner);
+}
+
+TEST(PlateOutline, MovesWhereAHoleWouldRunOut) {
+  const Outline outline = outlineAround({bore(0.0), stud(0.0, 60.0 * mm)}, 100.0 * mm, 110.0 * mm);
+  EXPECT_DOUBLE_EQ(outline.along, 0.0);
+  EXPECT_NEAR(outline.across, (65.0 - 36.0) / 2.0 * mm, 1e-12);
+}
+
+TEST(PlateOutline, OfANarrowPlateHasSmallerCorners) {
+  EXPECT_DOUBLE_EQ(outlineAround({bore(0.0)}, 100.0 * mm, 12.0 * mm).corner, 3.0 * mm);
+}
+
+TEST(PlateOutline, WithoutASizeIsRefused) {
+  EXPECT_THROW(outlineAround({bore(0.0)}, 0.0, 0.1), describe::Refusal);
+}
+
+// A triangle of sides 3, 4 and 5.
+TEST(PlateOutline, MeasuresWallsFromEdgeToEdge) {
+  EXPECT_NEAR(wallBetween(stud(0.0, 0.0), stud(30.0 * mm, 40.0 * mm)), 40.0 * mm, 1e-12);
+  const Outline outline =
+      outlineAround({bore(0.0), stud(-42.0 * mm, -42.0 * mm)}, 100.0 * mm, 100.0 * mm);
+  EXPECT_NEAR(wallToEdge(outline, outline.holes[1]), 3.0 * mm, 1e-12);
+  const Wall least = leastWall(outline, outline.holes[1]);
+  EXPECT_EQ(least.beside, "edge");
+  EXPECT_NEAR(least.thickness, 3.0 * mm, 1e-12);
+}
+
+/// The triple with its plate entered.
+class PlateOfTheTriple : public testing::Test {
+ protected:
+  PlateOfTheTriple() : project_(sample("burdock-719")) {
+    model::engineLists();
+    type(target(), "cylinder_pitch_m", "84");
+    type(target(), "plate_bore_m", "72");
+    type(target(), "plate_length_m", "280");
+    type(target(), "plate_width_m", "110");
+  }
+  model::Engine& target() { return project_.engines[kTarget]; }
+  void drill(std::string_view use, std::string_view along, std::string_view across) {
+    describe::Entries& item = target().lists[&model::list::plateHoles].emplace_back();
+    const auto put = [&](const describe::Input& column, std::string_view text) {
+      item[&column] = model::entryFrom(column, text, units::UnitGroup::metric());
+    };
+    put(model::list::holeFor, use);
+    put(model::list::holeAlong, along);
+    put(model::list::holeAcross, across);
+    put(model::list::holeDiameter, "10");
+  }
+  const describe::Finding* finding(Assessment& assessment) {
+    return findingOf(assessment, kTarget, "plate_holes_fit");
+  }
+
+  model::Project project_;
+};
+
+TEST_F(PlateOfTheTriple, IsATableOfBoresAndHoles) {
+  drill("stud", "42", "-45");
+  drill("stud", "42", "45");
+  drill("dowel", "-46", "0");
+  Assessment assessment(project_);
+  const auto told = assessment.evaluation().tabulated(kTarget, out::plateOutline);
+  ASSERT_EQ(told.state, describe::State::Value);
+  ASSERT_EQ(told.rows.size(), 7U);
+  EXPECT_EQ(told.rows["feature"].words[3], "bore 3");
+  EXPECT_EQ(told.rows["feature"].words[5], "stud 2");
+  EXPECT_EQ(told.rows["feature"].words[6], "dowel 1");
+  EXPECT_NEAR(told.rows["along_m"].numbers[3], 168.0 * mm, 1e-12);
+  const Outline again = outlineFrom(told.rows);
+  EXPECT_EQ(again.holes.size(), 6U);
+  EXPECT_NEAR(again.left(), (84.0 - 140.0) * mm, 1e-12);
+  EXPECT_TRUE(again.holes[2].isBore);
+  EXPECT_FALSE(again.holes[3].isBore);
+  EXPECT_EQ(finding(assessment), nullptr);
+}
+
+TEST_F(PlateOfTheTriple, WaitsForWhatIsNotEntered) {
+  type(target(), "plate_width_m", "");
+  Assessment assessment(project_);
+  const auto told = assessment.evaluation().tabulated(kTarget, out::plateOutline);
+  EXPECT_EQ(told.state, describe::State::Waits);
+  ASSERT_EQ(assessment.waitsFor(told.notes).size(), 1U);
+  EXPECT_EQ(assessment.waitsFor(told.notes)[0].input->key, "plate_width_m");
+  EXPECT_EQ(finding(assessment), nullptr);
+}
+
+TEST_F(PlateOfTheTriple, IsForbiddenWithAHoleInABore) {
+  drill("stud", "0", "38");
+  Assessment assessment(project_);
+  ASSERT_NE(finding(assessment), nullptr);
+  EXPECT_EQ(finding(assessment)->weight, describe::Weight::Forbids);
+  EXPECT_EQ(assess::told(*finding(assessment)),
+            "Spacer plate: stud 1 runs 3.00 mm into bore 1. | ");
+}
+
+TEST_F(PlateOfTheTriple, IsForbiddenWithAHoleOffThePlate) {
+  type(target(), "plate_width_m", "80");
+  drill("stud", "42", "-45");
+  drill("stud", "42", "45");
+  Assessment assessment(project_);
+  ASSERT_NE(finding(assessment), nullptr);
+  EXPECT_EQ(finding(assessment)->weight, describe::Weight::Forbids);
+  EXPECT_EQ(assess::told(*finding(assessment)),
+            "Spacer plate: stud 1 runs 10.00 mm into the edge. | ");
+}
+
+TEST_F(PlateOfTheTriple, IsObjectedToWithAThinWall) {
+  drill("stud", "0", "43");
+  Assessment assessment(project_);
+  ASSERT_NE(finding(assessment), nullptr);
+  EXPECT_EQ(finding(assessment)->weight, describe::Weight::Objects);
+  EXPECT_EQ(assess::told(*finding(assessment)),
+            "Spacer plate: stud 1 leaves a wall of 2.00 mm to bore 1. Are place and diameter "
+            "right? | ");
+}
+
+TEST(PlateDrawing, IsInMillimetresWithAPointAndInAscii) {
+  const Outline outline = outlineAround({bore(0.0), stud(-42.5 * mm, 0.0)}, 110.0 * mm, 80.0 * mm);
+  const std::vector<std::string> remarks{"Größe Ø 72\u00A0mm ± 0,01", "€"};
+  const std::string text = dxf(outline, remarks);
+  EXPECT_NE(text.find("$INSUNITS\n70\n4\n"), std::string::npos);
+  EXPECT_NE(text.find("CIRCLE\n8\nBORES\n10\n0\n20\n0\n40\n36\n"), std::string::npos) << text;
+  EXPECT_NE(text.find("CIRCLE\n8\nHOLES\n10\n-42.5\n20\n0\n40\n5\n"), std::string::npos) << text;
+  EXPECT_NE(text.find("Gr\\U+00F6\\U+00DFe %%c 72 mm %%p 0,01\n"), std::string::npos);
+  EXPECT_NE(text.find("\\U+20AC\n"), std::string::npos);
+  for (const char letter : text) EXPECT_LT(static_cast<unsigned char>(letter), 0x80U);
+}
+
+}  // namespace
+}  // namespace strokewright::plate

@@ -1,0 +1,200 @@
+#include "core/sheet/bench.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <numeric>
+#include <ostream>
+#include <string>
+
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "tests/assess/rules_fixture.h"
+
+namespace strokewright::sheet {
+namespace {
+
+using assess::Assessment;
+using assess::sample;
+using assess::type;
+
+BenchSheet sheetFor(const model::Project& project, SheetKind kind,
+                    const SheetOptions& options = {}) {
+  const Assessment assessment(project);
+  return benchSheetOf(assessment, {}, options, kind);
+}
+
+const Asked& askedOf(const BenchSheet& sheet, std::string_view label) {
+  return *std::ranges::find(sheet.asked, label, &Asked::label);
+}
+
+double sumOf(const std::vector<Link>& links) {
+  return std::accumulate(links.begin(), links.end(), 0.0,
+                         [](double sum, const Link& link) { return sum + link.value; });
+}
+
+TEST(SheetKinds, AreFoundByTheirKeys) {
+  for (const SheetName& name : sheetNames()) {
+    EXPECT_EQ(sheetKindOf(name.key), name.kind);
+    EXPECT_EQ(nameOf(name.kind), name.name);
+  }
+  EXPECT_EQ(sheetKindOf("Survey"), std::nullopt);
+}
+
+TEST(SurveySheet, AsksAsTheInputsAreDescribedAndPrintsWhatIsEntered) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Survey);
+  const Asked& seat = sheet.asked.front();
+  EXPECT_EQ(seat.label, "Crank axis to barrel seat");
+  EXPECT_EQ(seat.unit, "mm");
+  EXPECT_EQ(seat.instrument, "height gauge on mandrel, ± 0.03 mm");
+  EXPECT_EQ(seat.places, (std::vector<Box>{{"1", "98.12"}, {"2", "98.20"}, {"3", "98.29"}}));
+  EXPECT_EQ(askedOf(sheet, "Deck clearance, measured").readings, 4);
+  EXPECT_EQ(askedOf(sheet, "Deck clearance, measured").places[0].drawn, "");
+  EXPECT_EQ(askedOf(sheet, "Main housing bores").places.size(), 4U);
+}
+
+TEST(SurveySheet, OfASingleAsksForNoPitch) {
+  const BenchSheet sheet = sheetFor(sample("teasel-125"), SheetKind::Survey);
+  EXPECT_EQ(std::ranges::find(sheet.asked, "Cylinder pitch", &Asked::label), sheet.asked.end());
+  EXPECT_EQ(sheet.asked.front().places.front().label, "");
+}
+
+TEST(BuretteSheet, HasStartEndAndFilledForEachFilling) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Burette);
+  const Asked& chamber = sheet.asked.front();
+  EXPECT_EQ(chamber.columns, (std::vector<std::string>{"start", "end", "filled"}));
+  EXPECT_EQ(chamber.readings, 3);
+  EXPECT_EQ(chamber.places.size(), 3U);
+  EXPECT_NE(sheet.cautions.find("does not burn"), std::string::npos);
+}
+
+TEST(BuretteSheet, AsksForTheCrankcaseOfATwoStrokeAlone) {
+  constexpr std::string_view kCrankcase = "Crankcase volume at bottom dead centre";
+  const auto asks = [&](const char* name) {
+    const BenchSheet sheet = sheetFor(sample(name), SheetKind::Burette);
+    return std::ranges::find(sheet.asked, kCrankcase, &Asked::label) != sheet.asked.end();
+  };
+  EXPECT_TRUE(asks("teasel-125"));
+  EXPECT_FALSE(asks("burdock-719"));
+}
+
+TEST(BuretteSheet, PrintsMeanAndSpreadOfWhatIsEntered) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "chamber_volume_m3", "18.6 | 18.7 | 18.8 ± 0.2");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Burette);
+  ASSERT_EQ(sheet.grids.size(), 1U);
+  ASSERT_GE(sheet.grids[0].rows.size(), 1U);
+  const std::vector<std::string>& row = sheet.grids[0].rows[0];
+  EXPECT_EQ(row[2], "3");
+  EXPECT_EQ(row[3], "18.70");
+  EXPECT_EQ(row[4], "0.20");
+}
+
+struct SampleRow {
+  const char* name;
+  int target;
+  friend void PrintTo(const SampleRow& row, std::ostream* out) { *out << row.name; }
+};
+
+class StackSheetOf : public testing::TestWithParam<SampleRow> {};
+
+TEST_P(StackSheetOf, ClosesItsChainInTheSquishGap) {
+  const model::Project project = sample(GetParam().name);
+  const Assessment assessment(project);
+  const BenchSheet sheet = benchSheetOf(assessment, {}, {}, SheetKind::Stack);
+  ASSERT_TRUE(sheet.chain.has_value());
+  EXPECT_NEAR(sumOf(sheet.chain->ofCase) - sumOf(sheet.chain->ofCrank), sheet.chain->gap.value,
+              1e-12);
+  double least = 1.0;
+  for (int i = 0; i < assessment.evaluation().cylinders(sheet.engine); ++i) {
+    least = std::min(least, assessment(sheet.engine, out::squishGap, i).value);
+  }
+  EXPECT_DOUBLE_EQ(sheet.chain->gap.value, least);
+}
+
+TEST_P(StackSheetOf, HasTheNumbersOfTheAssessmentCylinderByCylinder) {
+  const model::Project project = sample(GetParam().name);
+  const Assessment assessment(project);
+  const BenchSheet sheet = benchSheetOf(assessment, {}, {}, SheetKind::Stack);
+  const units::Style style;
+  const Grid& grid = sheet.grids.front();
+  for (std::size_t i = 0; i < grid.rows.size(); ++i) {
+    const auto cylinder = static_cast<int>(i);
+    const describe::Cell& ratio = assessment(sheet.engine, out::compressionRatio, cylinder);
+    EXPECT_EQ(grid.rows[i].back(), style.number(units::Kind::Ratio, ratio.value) + " ± " +
+                                       style.number(units::Kind::Ratio, ratio.likely));
+    EXPECT_EQ(grid.rows[i][4],
+              style.number(units::Kind::FineLength,
+                           assessment(sheet.engine, out::deckClearance, cylinder).value));
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Samples, StackSheetOf,
+                         testing::Values(SampleRow{"burdock-719", 1}, SampleRow{"culvert-1040", 1},
+                                         SampleRow{"tansy-270", 1}, SampleRow{"teasel-125", 1}),
+                         [](const auto& row) {
+                           std::string name = row.param.name;
+                           std::erase(name, '-');
+                           return name;
+                         });
+
+TEST(StackSheet, SaysWhatTheGapWaitsFor) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "rod_length_m", "");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Stack);
+  EXPECT_FALSE(sheet.chain.has_value());
+  EXPECT_NE(sheet.whyNoDrawing.find("waits for rod length"), std::string::npos)
+      << sheet.whyNoDrawing;
+}
+
+TEST(PlateSheet, SaysWhatItWaitsFor) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "plate_bore_m", "");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Plate);
+  EXPECT_FALSE(sheet.plate.has_value());
+  EXPECT_NE(sheet.whyNoDrawing.find("bore of the spacer plate"), std::string::npos);
+}
+
+TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
+  model::Project project = sample("burdock-719");
+  for (const auto& [key, text] : {std::pair{"cylinder_pitch_m", "84"},
+                                  {"plate_bore_m", "72"},
+                                  {"plate_length_m", "280"},
+                                  {"plate_width_m", "110"}}) {
+    type(project.engines[1], key, text);
+  }
+  const BenchSheet unlike = sheetFor(project, SheetKind::Plate);
+  ASSERT_TRUE(unlike.plate.has_value());
+  ASSERT_EQ(unlike.notes.size(), 4U);
+  EXPECT_EQ(unlike.notes[2], "Cylinder 3: thickness 0.86\u00A0mm ± 0.01\u00A0mm.");
+  type(project.engines[1], "spacer_m", "0.95");
+  EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
+            "Thickness 0.95\u00A0mm ± 0.01\u00A0mm.");
+  type(project.engines[1], "spacer_m", "-0.2");
+  EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
+            "Cylinder 1: no plate, a skim of 0.20\u00A0mm.");
+}
+
+TEST(BenchSheets, CountRemarksAndListWhatObjects) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Stack);
+  EXPECT_GT(sheet.remarks, 0);
+  ASSERT_FALSE(sheet.objections.empty());
+  for (const Objection& it : sheet.objections) EXPECT_NE(it.word, "remarks");
+}
+
+TEST(BenchSheets, OfAProjectWithoutEnginesSayItInstead) {
+  for (const SheetName& name : sheetNames()) {
+    if (name.kind == SheetKind::Spec) continue;
+    const BenchSheet sheet = sheetFor(model::Project{}, name.kind);
+    EXPECT_EQ(sheet.whyNoDrawing, "There is no engine yet.");
+  }
+}
+
+TEST(BenchSheets, SpeakTheReadersTerms) {
+  const SheetOptions shouting{.words = [](const std::string& text) { return text + "!"; }};
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Survey, shouting);
+  EXPECT_TRUE(sheet.asked.front().label.ends_with("!"));
+}
+
+}  // namespace
+}  // namespace strokewright::sheet

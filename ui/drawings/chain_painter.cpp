@@ -1,0 +1,117 @@
+#include "ui/drawings/chain_painter.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+// All in millimetres.
+constexpr double kLeastLink = 6.5;
+constexpr double kHead = 5.0;     // of the head above its squish face
+constexpr double kAxis = 3.0;     // of centre line under the blocks
+constexpr double kBlock = 20.0;   // width
+constexpr double kBetween = 4.0;  // the two columns
+constexpr double kToLine = 5.0;   // from a block to its dimension line
+
+class ChainPainter {
+ public:
+  ChainPainter(Drafting& draft, const QRectF& area, const sheet::Chain& chain)
+      : draft_(draft),
+        chain_(chain),
+        middle_(area.center().x()),
+        face_(area.top() + draft.mm(kHead)),
+        axis_(area.bottom() - draft.textHeight() - draft.mm(kAxis)),
+        caption_(area.left(), area.bottom() - draft.textHeight() / 2.0) {}
+
+  void paint() {
+    paintHead();
+    paintAxis();
+    paintSide(chain_.ofCase, heights(chain_.ofCase, false), true);
+    paintSide(chain_.ofCrank, heights(chain_.ofCrank, true), false);
+    draft_.text(caption_, Qt::AlignLeft, fromCore(chain_.caption), false, draft_.ink().faint);
+  }
+
+ private:
+  double mm(double millimetres) const { return draft_.mm(millimetres); }
+  double left(bool ofCase) const {
+    return ofCase ? middle_ - mm(kBetween / 2.0 + kBlock) : middle_ + mm(kBetween / 2.0);
+  }
+
+  /// From the axis up to the squish face in device units, the gap last.
+  std::vector<double> heights(const std::vector<sheet::Link>& links, bool withGap) const {
+    const double count = static_cast<double>(links.size()) + (withGap ? 1.0 : 0.0);
+    const double least = std::min(mm(kLeastLink), (axis_ - face_) / count);
+    const double spare = (axis_ - face_) - least * count;
+    double total = 0.0;
+    for (const sheet::Link& link : links) total += std::abs(link.value);
+    std::vector<double> heights;
+    for (const sheet::Link& link : links) {
+      heights.push_back(least + spare * (total > 0.0 ? std::abs(link.value) / total : 0.0));
+    }
+    return heights;
+  }
+
+  void paintHead() {
+    const QRectF head(left(true), face_ - mm(kHead), mm(2.0 * kBlock + kBetween), mm(kHead));
+    draft_.hatch(head, 1.6, true);
+    draft_.line(head.bottomLeft(), head.bottomRight(), draft_.wide());
+    draft_.label(head.center(), QStringLiteral("head, squish face"));
+  }
+
+  void paintAxis() {
+    const double reach = mm(kBlock + kBetween + kToLine);
+    draft_.line(QPointF(middle_ - reach, axis_), QPointF(middle_ + reach, axis_), draft_.centre());
+    draft_.text(QPointF(middle_, axis_ + mm(0.6)), Qt::AlignHCenter | Qt::AlignTop,
+                QStringLiteral("crank axis"));
+  }
+
+  void paintSide(const std::vector<sheet::Link>& links, const std::vector<double>& heights,
+                 bool ofCase) {
+    double foot = axis_;
+    for (std::size_t i = 0; i < links.size(); ++i) {
+      const QRectF block(left(ofCase), foot - heights[i], mm(kBlock), heights[i]);
+      if (links[i].value >= 0.0) draft_.hatch(block, ofCase ? 2.2 : 3.2, (i % 2 == 1) == ofCase);
+      draft_.rectangle(block, draft_.given(links[i].value >= 0.0));
+      dimension(links[i], block.bottom(), block.top(), ofCase, false);
+      foot = block.top();
+    }
+    if (!ofCase) dimension(chain_.gap, foot, face_, ofCase, true);
+  }
+
+  /// Arrows at both ends, name and number outside.
+  void dimension(const sheet::Link& link, double low, double high, bool ofCase, bool bold) {
+    const double x = ofCase ? left(true) : left(false) + mm(kBlock);
+    const QPointF lower(x, low);
+    const QPointF upper(x, high);
+    draft_.dimension({.from = ofCase ? lower : upper,
+                      .to = ofCase ? upper : lower,
+                      .offset = mm(kToLine),
+                      .text = fromCore(link.name) + QStringLiteral("   ") + fromCore(link.text),
+                      .reading = Reading::Level,
+                      .bold = bold});
+  }
+
+  Drafting& draft_;
+  const sheet::Chain& chain_;
+  double middle_;
+  double face_;
+  double axis_;
+  QPointF caption_;
+};
+
+}  // namespace
+
+double leastChainHeight(const sheet::Chain& chain) {
+  const auto links = std::max(chain.ofCase.size(), chain.ofCrank.size() + 1);
+  return kLeastLink * static_cast<double>(links) + kHead + kAxis + kLeastLink;
+}
+
+void paintChain(Drafting& draft, const QRectF& area, const sheet::Chain& chain) {
+  ChainPainter(draft, area, chain).paint();
+}
+
+}  // namespace strokewright::ui

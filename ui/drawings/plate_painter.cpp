@@ -1,0 +1,123 @@
+#include "ui/drawings/plate_painter.h"
+
+#include <cmath>
+#include <numbers>
+
+#include "ui/document/taste.h"
+
+namespace strokewright::ui {
+namespace {
+
+constexpr double kMillimetres = 1000.0;  // in a metre
+constexpr double kAround = 11.0;         // [mm] for dimensions and words
+constexpr double kToLine = 5.0;          // [mm] from the edge to the dimension line
+constexpr double kBeyond = 2.5;          // [mm] centre lines run past a circle
+constexpr double kRoomInside = 14.0;     // [mm] of a circle that holds its number
+
+class PlatePainter {
+ public:
+  PlatePainter(Drafting& draft, QPointF middle, const plate::Outline& outline, PlateLies lies,
+               const units::Style& style)
+      : draft_(draft), middle_(middle), outline_(outline), lies_(lies), style_(style) {}
+
+  void paint() {
+    QPainterPath edge;
+    edge.addRoundedRect(box(), scaled(outline_.corner), scaled(outline_.corner));
+    draft_.outline(edge, draft_.wide());
+    paintAxis();
+    for (std::size_t i = 0; i < outline_.holes.size(); ++i) paintHole(outline_.holes[i], i + 1);
+    dimensionOverall();
+    nameThrustSide();
+  }
+
+ private:
+  double mm(double millimetres) const { return draft_.mm(millimetres); }
+  double scaled(double metres) const { return mm(kMillimetres * metres); }
+  bool upright() const { return lies_ == PlateLies::Upright; }
+
+  /// Turned, never mirrored.
+  QPointF at(double along, double across) const {
+    const double z = scaled(along - outline_.along);
+    const double x = scaled(across - outline_.across);
+    return middle_ + (upright() ? QPointF(-x, -z) : QPointF(z, -x));
+  }
+
+  QRectF box() const {
+    return QRectF(at(outline_.left(), outline_.lower()), at(outline_.right(), outline_.upper()))
+        .normalized();
+  }
+
+  /// The line of the cylinder axes.
+  void paintAxis() {
+    draft_.line(at(outline_.left(), 0.0), at(outline_.right(), 0.0), draft_.centre());
+  }
+
+  void paintHole(const plate::Hole& hole, std::size_t number) {
+    const QPointF centre = at(hole.along, hole.across);
+    const double radius = scaled(hole.diameter) / 2.0;
+    const double reach = hole.diameter / 2.0 + kBeyond / kMillimetres;
+    draft_.line(at(hole.along, hole.across - reach), at(hole.along, hole.across + reach),
+                draft_.centre());
+    if (hole.across != 0.0) {  // the others lie on the line of the cylinder axes
+      draft_.line(at(hole.along - reach, hole.across), at(hole.along + reach, hole.across),
+                  draft_.centre());
+    }
+    draft_.circle(centre, radius, draft_.wide());
+    const QString text = QString::number(number);
+    if (2.0 * radius > mm(kRoomInside)) {
+      draft_.label(centre + QPointF(0.3, -0.3) * radius, text, true);
+      return;
+    }
+    const double away = radius * std::numbers::sqrt2 / 2.0 + mm(0.6);
+    draft_.text(centre + QPointF(away, -away), Qt::AlignLeft | Qt::AlignBottom, text, true);
+  }
+
+  void dimensionOverall() {
+    const QRectF edge = box();
+    const QString across = said(upright() ? outline_.width : outline_.length);
+    const QString up = said(upright() ? outline_.length : outline_.width);
+    draft_.dimension(
+        {.from = edge.topLeft(), .to = edge.topRight(), .offset = mm(kToLine), .text = across});
+    draft_.dimension(
+        {.from = edge.bottomLeft(), .to = edge.topLeft(), .offset = mm(kToLine), .text = up});
+  }
+
+  QString said(double length) const { return fromCore(style_.number(units::Kind::Length, length)); }
+
+  void nameThrustSide() {
+    const QRectF edge = box();
+    const QString words = QStringLiteral("thrust side");
+    QPainter& painter = draft_.painter();
+    painter.save();
+    if (upright()) {
+      painter.translate(edge.right() + mm(2.0), edge.center().y());
+      painter.rotate(90.0);
+    } else {
+      painter.translate(edge.center().x(), edge.bottom() + mm(2.0));
+    }
+    draft_.text(QPointF(0.0, upright() ? -mm(2.0) : 0.0), Qt::AlignHCenter | Qt::AlignTop, words,
+                false, draft_.ink().faint);
+    painter.restore();
+  }
+
+  Drafting& draft_;
+  QPointF middle_;
+  const plate::Outline& outline_;
+  PlateLies lies_;
+  const units::Style& style_;
+};
+
+}  // namespace
+
+QSizeF plateRoom(const plate::Outline& outline, PlateLies lies) {
+  const QSizeF plate(kMillimetres * outline.length, kMillimetres * outline.width);
+  return (lies == PlateLies::Upright ? plate.transposed() : plate) +
+         QSizeF(2.0 * kAround, 2.0 * kAround);
+}
+
+void paintPlate(Drafting& draft, QPointF middle, const plate::Outline& outline, PlateLies lies,
+                const units::Style& style) {
+  PlatePainter(draft, middle, outline, lies, style).paint();
+}
+
+}  // namespace strokewright::ui

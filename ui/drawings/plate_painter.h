@@ -1,0 +1,28 @@
+#pragma once
+/// The spacer plate at full size.
+
+#include <QPointF>
+#include <QSizeF>
+
+#include "core/plate/outline.h"
+#include "core/units/style.h"
+#include "ui/drawings/drafting.h"
+
+namespace strokewright::ui {
+
+/// How the plate lies on the paper.
+enum class PlateLies {
+  Level,    ///< the crankshaft from left to right, the thrust side below
+  Upright,  ///< the crankshaft from below upwards, the thrust side on the right
+};
+
+/// Room for the plate with its dimensions [mm].
+QSizeF plateRoom(const plate::Outline& outline, PlateLies lies);
+
+/// One to one: outline and circles with centre lines, each with its number in the table of holes,
+/// overall dimensions.
+/// @param middle [device units] of the plate
+void paintPlate(Drafting& draft, QPointF middle, const plate::Outline& outline, PlateLies lies,
+                const units::Style& style);
+
+}  // namespace strokewright::ui

@@ -1,0 +1,448 @@
+#include "ui/print/bench_painter.h"
+
+#include <QImage>
+#include <QPainter>
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "ui/document/taste.h"
+#include "ui/drawings/chain_painter.h"
+#include "ui/drawings/plate_painter.h"
+#include "ui/drawings/survey_sketch.h"
+#include "ui/print/page_frame.h"
+#include "ui/print/printed_grid.h"
+#include "ui/print/text_flow.h"
+
+namespace strokewright::ui {
+namespace {
+
+using sheet::SheetKind;
+
+// All in millimetres.
+constexpr double kGap = 1.6;         // between parts of the page
+constexpr double kClosing = 9.0;     // check bar and signature
+constexpr double kWords = 66.0;      // width of what says how to measure
+constexpr double kOneBox = 15.0;     // least width of a place of one box
+constexpr double kOfSeveral = 11.0;  // least width of each of several
+constexpr double kMostBox = 26.0;    // width
+constexpr double kBetween = 1.4;     // places
+constexpr double kLeastBox = 4.6;    // height
+constexpr double kMostBoxHeight = 6.4;
+constexpr double kBoxStep = 0.2;
+constexpr double kBlockGap = 1.8;
+constexpr double kMostObjections = 18.0;
+constexpr double kLeastSketch = 52.0;
+constexpr double kMostSketch = 84.0;
+constexpr double kMostChain = 130.0;
+constexpr int kMostReadings = 4;
+constexpr std::size_t kMostRowsFirst = 6;  // of a table that gives way to boxes
+
+constexpr std::array kStretches = {100, 92, 85, 80, 75};  // [%] of the font's own width
+
+/// How boxes are made to fit.
+struct BoxSize {
+  int readings = 1;
+  double height = kLeastBox;  ///< [mm]
+};
+
+class BenchPage {
+ public:
+  BenchPage(QPainter& painter, const QSizeF& paper, double millimetre, int stretch,
+            const sheet::BenchSheet& sheet, const units::Style& style)
+      : draft_(painter, paperMedium(millimetre, stretch)),
+        page_(draft_, paper),
+        sheet_(sheet),
+        style_(style) {
+    for (const sheet::Grid& grid : sheet.grids) {
+      grids_.emplace_back(draft_, grid, page_.inner().width());
+      rows_.push_back(grid.rows.size());
+    }
+  }
+
+  bool gridsFit() const {
+    return std::ranges::all_of(grids_, [](const PrintedGrid& grid) { return grid.fits(); });
+  }
+
+  /// The plate lies between what stands above and below it.
+  bool plateFits() {
+    layOut();
+    return plateLies().has_value();
+  }
+
+  void paint() {
+    page_.paintFrame();
+    layOut();
+    page_.rule(top_);
+    page_.rule(foot_);
+    chooseBoxes();
+    double y = top_ + mm(kGap);
+    y = paintDrawing(y);
+    y = paintNotes(y);
+    for (std::size_t i = 0; i < sheet_.asked.size(); ++i) y = paintAsked(sheet_.asked[i], i + 1, y);
+    for (std::size_t i = 0; i < grids_.size(); ++i) {
+      if (rows_[i] == 0) continue;
+      grids_[i].paint(QPointF(inner().left(), y + mm(kGap)), rows_[i]);
+      y += grids_[i].height(rows_[i]) + mm(2.0 * kGap);
+    }
+  }
+
+ private:
+  double mm(double millimetres) const { return draft_.mm(millimetres); }
+  const QRectF& inner() const { return page_.inner(); }
+
+  /// What stands at the top and the foot of the page; leaves the room between them.
+  void layOut() {
+    top_ = page_.paintHead(fromCore(nameOf(sheet_.kind)), fromCore(sheet_.title),
+                           fromCore(sheet_.subtitle));
+    double bottom = page_.paintTitleBlock(sheet_.titleBlock);
+    bottom = page_.paintCautions(sheet_.cautions, bottom);
+    bottom = paintClosing(bottom);
+    foot_ = paintObjections(bottom);
+  }
+
+  double paintClosing(double bottom) {
+    const double right = page_.paintCheckBar(sheet_.checkBar, bottom - mm(2.5));
+    const double left = right + mm(6.0);
+    draft_.text(QPointF(left, bottom - mm(2.5)), Qt::AlignLeft | Qt::AlignBottom,
+                QStringLiteral("by, date"), false, draft_.ink().faint);
+    const double line = left + draft_.textWidth(QStringLiteral("by, date")) + mm(1.5);
+    draft_.line(QPointF(line, bottom - mm(2.5)), QPointF(inner().right(), bottom - mm(2.5)),
+                draft_.narrow());
+    return bottom - mm(kClosing);
+  }
+
+  // ---- What speaks against it
+
+  Paragraph countOf(std::size_t rest) const {
+    QStringList parts;
+    if (rest > 0) parts.append(QStringLiteral("%1 more against it").arg(rest));
+    if (sheet_.remarks > 0) {
+      parts.append(sheet_.remarks == 1 ? QStringLiteral("1 remark")
+                                       : QStringLiteral("%1 remarks").arg(sheet_.remarks));
+    }
+    if (parts.isEmpty()) return {};
+    return {QStringLiteral("and"), parts.join(QStringLiteral(", ")) +
+                                       QStringLiteral(": see the spec sheet or the window.")};
+  }
+
+  double heightOf(const std::vector<Paragraph>& paragraphs) {
+    const TextFlow flow = page_.fullWidth();
+    double height = 0.0;
+    for (const Paragraph& paragraph : paragraphs) height += flow.height(paragraph, 0.0);
+    return height;
+  }
+
+  /// As many as find room, the rest counted.
+  std::vector<Paragraph> objections() {
+    const auto listed = [&](std::size_t count) {
+      std::vector<Paragraph> paragraphs;
+      for (std::size_t i = 0; i < count; ++i) {
+        const sheet::Objection& it = sheet_.objections[i];
+        paragraphs.push_back({fromCore(it.word), fromCore(it.sentence)});
+      }
+      const Paragraph rest = countOf(sheet_.objections.size() - count);
+      if (!rest.lead.isEmpty()) paragraphs.push_back(rest);
+      if (paragraphs.empty()) {
+        paragraphs.push_back({QStringLiteral("Nothing"), QStringLiteral("speaks against it.")});
+      }
+      return paragraphs;
+    };
+    std::size_t count = sheet_.objections.size();
+    while (count > 0 && heightOf(listed(count)) > mm(kMostObjections)) --count;
+    return listed(count);
+  }
+
+  double paintObjections(double bottom) {
+    const std::vector<Paragraph> paragraphs = objections();
+    const double top = bottom - heightOf(paragraphs) - mm(1.0);
+    const TextFlow flow = page_.fullWidth();
+    double y = top;
+    for (const Paragraph& paragraph : paragraphs) {
+      y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
+    }
+    return top - mm(1.0);
+  }
+
+  // ---- Boxes
+
+  std::size_t columnsOf(const sheet::Asked& asked) const {
+    return std::max<std::size_t>(1, asked.columns.size());
+  }
+  double boxesLeft() const { return inner().left() + mm(kWords); }
+
+  std::size_t placesInLine(const sheet::Asked& asked) const {
+    const auto columns = columnsOf(asked);
+    const double least =
+        mm(columns == 1 ? kOneBox : kOfSeveral * static_cast<double>(columns)) + mm(kBetween);
+    const auto room = static_cast<std::size_t>((inner().right() - boxesLeft()) / least);
+    return std::clamp<std::size_t>(room, 1, std::max<std::size_t>(1, asked.places.size()));
+  }
+
+  double captionHeight(const sheet::Asked& asked) const {
+    return draft_.textHeight() * (asked.columns.empty() ? 1.0 : 2.0) + mm(0.4);
+  }
+
+  int readingsOf(const sheet::Asked& asked, const BoxSize& size) const {
+    return std::min(asked.readings, size.readings);
+  }
+
+  double lineHeight(const sheet::Asked& asked, const BoxSize& size) const {
+    return captionHeight(asked) + readingsOf(asked, size) * mm(size.height) + mm(1.0);
+  }
+
+  double boxesHeight(const sheet::Asked& asked, const BoxSize& size) const {
+    const std::size_t inLine = placesInLine(asked);
+    const std::size_t lines = (asked.places.size() + inLine - 1) / inLine;
+    return static_cast<double>(lines) * lineHeight(asked, size);
+  }
+
+  std::vector<Paragraph> wordsOf(const sheet::Asked& asked, std::size_t number) const {
+    QString label = QStringLiteral("%1  ").arg(number) + fromCore(asked.label);
+    if (!asked.unit.empty()) label += QStringLiteral(", ") + fromCore(asked.unit);
+    std::vector<Paragraph> paragraphs{{label, {}}};
+    if (!asked.instrument.empty()) paragraphs.push_back({{}, fromCore(asked.instrument)});
+    paragraphs.push_back({{}, fromCore(asked.how)});
+    return paragraphs;
+  }
+
+  TextFlow wordsColumn() {
+    return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
+      return LineRoom{inner().left(), mm(kWords - 4.0)};
+    });
+  }
+
+  double wordsHeight(const sheet::Asked& asked) {
+    const TextFlow flow = wordsColumn();
+    double height = 0.0;
+    for (const Paragraph& paragraph : wordsOf(asked, 1)) height += flow.height(paragraph, 0.0);
+    return height;
+  }
+
+  double askedHeight(const BoxSize& size) {
+    double height = 0.0;
+    for (const sheet::Asked& asked : sheet_.asked) {
+      height += std::max(wordsHeight(asked), boxesHeight(asked, size)) + mm(kBlockGap);
+    }
+    return height;
+  }
+
+  double gridsHeight() const {
+    double height = 0.0;
+    for (std::size_t i = 0; i < grids_.size(); ++i) {
+      if (rows_[i] > 0) height += grids_[i].height(rows_[i]) + mm(2.0 * kGap);
+    }
+    return height;
+  }
+
+  /// As many readings as there is room for, then boxes as high as there is; a table beside them
+  /// gives way first, and takes what is left.
+  void chooseBoxes() {
+    if (sheet_.asked.empty()) return;
+    for (std::size_t i = 0; i < rows_.size(); ++i) rows_[i] = std::min(rows_[i], kMostRowsFirst);
+    const double room = foot_ - top_ - mm(2.0 * kGap) - leastDrawing() - notesHeight();
+    const auto fits = [&](const BoxSize& size) {
+      return askedHeight(size) + gridsHeight() <= room;
+    };
+    size_ = {kMostReadings, kLeastBox};
+    while (size_.readings > 1 && !fits(size_)) --size_.readings;
+    for (std::size_t& rows : rows_) {
+      while (rows > 0 && !fits(size_)) --rows;
+    }
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+      while (rows_[i] > 0 && rows_[i] < sheet_.grids[i].rows.size()) {
+        ++rows_[i];
+        if (fits(size_)) continue;
+        --rows_[i];
+        break;
+      }
+    }
+    while (size_.height + kBoxStep <= kMostBoxHeight &&
+           fits({size_.readings, size_.height + kBoxStep})) {
+      size_.height += kBoxStep;
+    }
+  }
+
+  double paintAsked(const sheet::Asked& asked, std::size_t number, double top) {
+    const TextFlow flow = wordsColumn();
+    double y = top;
+    for (const Paragraph& paragraph : wordsOf(asked, number)) {
+      y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
+    }
+    const std::size_t inLine = placesInLine(asked);
+    const double most = mm(kMostBox + (asked.columns.empty() ? 0.0 : kMostBox));
+    const double width =
+        std::min((inner().right() - boxesLeft() + mm(kBetween)) / static_cast<double>(inLine),
+                 most + mm(kBetween));
+    for (std::size_t i = 0; i < asked.places.size(); ++i) {
+      const double left = boxesLeft() + static_cast<double>(i % inLine) * width;
+      const double line = top + static_cast<double>(i / inLine) * lineHeight(asked, size_);
+      paintPlace(asked, asked.places[i], QPointF(left, line), width - mm(kBetween));
+    }
+    const double bottom = top + std::max(y - top, boxesHeight(asked, size_));
+    const double rule = bottom + mm(kBlockGap / 2.0);
+    draft_.line(QPointF(inner().left(), rule), QPointF(inner().right(), rule), draft_.narrow());
+    return bottom + mm(kBlockGap);
+  }
+
+  void paintPlace(const sheet::Asked& asked, const sheet::Box& place, QPointF topLeft,
+                  double width) {
+    draft_.text(topLeft, Qt::AlignLeft | Qt::AlignTop, fromCore(place.label), false,
+                draft_.ink().faint);
+    draft_.text(topLeft + QPointF(width, 0.0), Qt::AlignRight | Qt::AlignTop, fromCore(place.drawn),
+                true);
+    const double box = width / static_cast<double>(columnsOf(asked));
+    const double top = topLeft.y() + captionHeight(asked);
+    for (std::size_t column = 0; column < columnsOf(asked); ++column) {
+      const double left = topLeft.x() + static_cast<double>(column) * box;
+      if (!asked.columns.empty()) {
+        draft_.text(QPointF(left + mm(0.4), top - mm(0.3)), Qt::AlignLeft | Qt::AlignBottom,
+                    fromCore(asked.columns[column]), false, draft_.ink().faint);
+      }
+      for (int reading = 0; reading < readingsOf(asked, size_); ++reading) {
+        draft_.rectangle(QRectF(left, top + reading * mm(size_.height), box, mm(size_.height)),
+                         draft_.narrow());
+      }
+    }
+  }
+
+  // ---- Drawings
+
+  std::vector<Paragraph> notes() const {
+    std::vector<Paragraph> paragraphs;
+    if (!sheet_.whyNoDrawing.empty()) {
+      paragraphs.push_back({QStringLiteral("No drawing."), fromCore(sheet_.whyNoDrawing)});
+    }
+    for (const std::string& note : sheet_.notes) paragraphs.push_back({{}, fromCore(note)});
+    return paragraphs;
+  }
+
+  double notesHeight() { return notes().empty() ? 0.0 : heightOf(notes()) + mm(kGap); }
+
+  double paintNotes(double top) {
+    if (notes().empty()) return top;
+    const TextFlow flow = page_.fullWidth();
+    double y = top;
+    for (const Paragraph& paragraph : notes()) {
+      y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
+    }
+    return y + mm(kGap);
+  }
+
+  double leastDrawing() const { return sheet_.kind == SheetKind::Survey ? mm(kLeastSketch) : 0.0; }
+
+  /// What the drawing may take of the page.
+  double roomForDrawing() {
+    return foot_ - top_ - mm(3.0 * kGap) - askedHeight(size_) - gridsHeight() - notesHeight();
+  }
+
+  double paintDrawing(double top) {
+    double height = roomForDrawing();
+    if (sheet_.kind == SheetKind::Survey) {
+      height = std::min(height, mm(kMostSketch));
+      paintSurveySketch(draft_, QRectF(inner().left(), top, inner().width(), height), cylinders(),
+                        surveyNumbers());
+      return top + height + mm(kGap);
+    }
+    if (sheet_.chain) {
+      height = std::clamp(height, mm(leastChainHeight(*sheet_.chain)), mm(kMostChain));
+      paintChain(draft_, QRectF(inner().left(), top, inner().width(), height), *sheet_.chain);
+      return top + height + mm(kGap);
+    }
+    if (sheet_.plate) {
+      const PlateLies lies = plateLies().value_or(PlateLies::Level);
+      height = mm(plateRoom(*sheet_.plate, lies).height());
+      paintPlate(draft_, QPointF(inner().center().x(), top + height / 2.0), *sheet_.plate, lies,
+                 style_);
+      return top + height + mm(kGap);
+    }
+    return top;
+  }
+
+  std::optional<PlateLies> plateLies() {
+    const QSizeF room(inner().width(), roomForDrawing());
+    for (const PlateLies lies : {PlateLies::Level, PlateLies::Upright}) {
+      const QSizeF need = plateRoom(*sheet_.plate, lies) * draft_.mm(1.0);
+      if (need.width() <= room.width() && need.height() <= room.height()) return lies;
+    }
+    return std::nullopt;
+  }
+
+  int cylinders() const {
+    return sheet_.asked.empty() ? 1 : static_cast<int>(sheet_.asked.front().places.size());
+  }
+
+  /// By the order in which the sheet asks; a single has no pitch.
+  SurveyNumbers surveyNumbers() const {
+    if (sheet_.asked.empty()) return {};
+    SurveyNumbers numbers{.seat = 1, .across = 2, .barrel = 3, .deck = 4, .liner = 5, .width = 6};
+    if (cylinders() > 1) numbers.pitch = 7;
+    numbers.mainBores = static_cast<int>(sheet_.asked.size());
+    return numbers;
+  }
+
+  Drafting draft_;
+  PageFrame page_;
+  const sheet::BenchSheet& sheet_;
+  const units::Style& style_;
+  std::vector<PrintedGrid> grids_;
+  std::vector<std::size_t> rows_;  ///< of each table that find room
+  BoxSize size_;
+  double top_ = 0.0;   ///< of what is between head and foot
+  double foot_ = 0.0;  ///< of it
+};
+
+/// The widest font in which the tables find room.
+int stretchFor(QPainter& painter, const QSizeF& paper, double millimetre,
+               const sheet::BenchSheet& sheet, const units::Style& style) {
+  for (const int stretch : kStretches) {
+    if (BenchPage(painter, paper, millimetre, stretch, sheet, style).gridsFit()) return stretch;
+  }
+  return kStretches.back();
+}
+
+bool plateFitsOn(const QSizeF& paper, const sheet::BenchSheet& sheet) {
+  constexpr double kDotsInMillimetre = 8.0;
+  QImage image(8, 8, QImage::Format_RGB32);
+  image.setDotsPerMeterX(static_cast<int>(kDotsInMillimetre * 1000.0));
+  image.setDotsPerMeterY(static_cast<int>(kDotsInMillimetre * 1000.0));
+  QPainter painter(&image);
+  const units::Style style;
+  return BenchPage(painter, paper, kDotsInMillimetre, 100, sheet, style).plateFits();
+}
+
+/// From small to large.
+std::vector<QPageSize::PageSizeId> largerThan(QPageSize::PageSizeId paper) {
+  if (paper == QPageSize::Letter) {
+    return {QPageSize::Letter, QPageSize::Tabloid, QPageSize::AnsiC, QPageSize::AnsiD,
+            QPageSize::AnsiE};
+  }
+  return {paper, QPageSize::A3, QPageSize::A2, QPageSize::A1, QPageSize::A0};
+}
+
+}  // namespace
+
+void paintBenchSheet(QPainter& painter, const QSizeF& paper, double millimetre,
+                     const sheet::BenchSheet& sheet, const units::Style& style) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setRenderHint(QPainter::TextAntialiasing);
+  const int stretch = stretchFor(painter, paper, millimetre, sheet, style);
+  BenchPage(painter, paper, millimetre, stretch, sheet, style).paint();
+  painter.restore();
+}
+
+QPageSize paperFor(const sheet::BenchSheet& sheet, QPageSize::PageSizeId paper) {
+  if (!sheet.plate) return QPageSize(paper);
+  const std::vector<QPageSize::PageSizeId> papers = largerThan(paper);
+  for (const QPageSize::PageSizeId larger : papers) {
+    const QPageSize size(larger);
+    if (plateFitsOn(size.size(QPageSize::Millimeter), sheet)) return size;
+  }
+  QSizeF cut = QPageSize(papers.back()).size(QPageSize::Millimeter);
+  while (!plateFitsOn(cut, sheet)) cut *= 1.2;
+  return QPageSize(cut, QPageSize::Millimeter);
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,27 @@
+#pragma once
+/// Paints the sheets for the bench: survey, burette, stack and plate.
+
+#include <QPageSize>
+#include <QSizeF>
+
+#include "core/sheet/bench.h"
+#include "core/units/style.h"
+
+class QPainter;
+
+namespace strokewright::ui {
+
+/// Paints the whole page in black on white, frame and title block included. Everything finds room
+/// on this one page: boxes are repeated as often as there is room for; what speaks against the
+/// engine and does not fit is counted.
+/// @param painter    its origin is the upper left corner of the paper.
+/// @param paper      [mm] A4, Letter or larger, upright
+/// @param millimetre [device units]
+void paintBenchSheet(QPainter& painter, const QSizeF& paper, double millimetre,
+                     const sheet::BenchSheet& sheet, const units::Style& style);
+
+/// The paper itself, or the next larger one of its kind on which the plate of this sheet lies at
+/// full size; where none is large enough, one cut to size.
+QPageSize paperFor(const sheet::BenchSheet& sheet, QPageSize::PageSizeId paper);
+
+}  // namespace strokewright::ui
