@@ -44,8 +44,9 @@ void PlotReadout::show(const QStringList& headings, const std::vector<QStringLis
     const QStringList& row = rows[static_cast<std::size_t>(r)];
     for (int c = 0; c < row.size(); ++c) put(r + 1, c, row[c]);
   }
-  for (std::size_t r = rows.size() + 1; r < cells_.size(); ++r) {
-    for (QLabel* const cell : cells_[r]) cell->hide();
+  for (std::size_t r = 0; r < cells_.size(); ++r) {
+    const std::size_t shown = r > rows.size() ? 0 : static_cast<std::size_t>(headings.size());
+    for (std::size_t c = shown; c < cells_[r].size(); ++c) cells_[r][c]->hide();
   }
   grid_->setColumnStretch(static_cast<int>(headings.size()), 1);
 }

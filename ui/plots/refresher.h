@@ -18,12 +18,13 @@ class Refresher final : public QObject {
   /// @param view what shows the project; the refresher belongs to it.
   Refresher(Document& document, Taste& taste, QWidget& view, std::function<void()> refresh);
 
+  /// What is shown has changed: refreshes now, or when the view is next seen.
+  void changed();
+
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  void changed();
-
   QWidget& view_;
   std::function<void()> refresh_;
   bool stale_ = true;

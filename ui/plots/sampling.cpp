@@ -1,0 +1,56 @@
+#include "ui/plots/sampling.h"
+
+#include <utility>
+
+#include "core/describe/refusal.h"
+
+namespace strokewright::ui {
+namespace {
+
+/// Nothing where it was stopped, or where a volume may reach zero.
+std::shared_ptr<const spread::StackSamples> sampled(const spread::Stack& stack,
+                                                    const spread::Run& run) {
+  try {
+    auto samples = spread::sample(stack, run);
+    if (!samples) return nullptr;
+    return std::make_shared<const spread::StackSamples>(std::move(*samples));
+  } catch (const describe::Refusal&) {
+    return nullptr;
+  }
+}
+
+}  // namespace
+
+void Sampling::start(spread::Stack stack, int count) {
+  running_ = true;
+  const int run = ++run_;
+  thread_ = std::jthread([this, run, count, stack = std::move(stack)](const std::stop_token& stop) {
+    const auto proceed = [this, run, &stop](double share) {
+      QMetaObject::invokeMethod(this, [this, run, share] {
+        if (running_ && run == run_) Q_EMIT progressed(share);
+      });
+      return !stop.stop_requested();
+    };
+    auto samples = sampled(stack, {.count = count, .proceed = proceed});
+    QMetaObject::invokeMethod(this, [this, run, samples] { deliver(run, samples); });
+  });
+}
+
+void Sampling::cancel() {
+  if (!running_) return;
+  running_ = false;
+  thread_.request_stop();
+  Q_EMIT cancelled();
+}
+
+void Sampling::deliver(int run, std::shared_ptr<const spread::StackSamples> samples) {
+  if (!running_ || run != run_) return;
+  running_ = false;
+  if (samples == nullptr) {
+    Q_EMIT cancelled();
+  } else {
+    Q_EMIT finished(std::move(samples));
+  }
+}
+
+}  // namespace strokewright::ui
