@@ -178,7 +178,8 @@ int Comparison::widthOf(int labelDigits, int engineDigits, int differenceDigits)
 bool Comparison::compares() const { return comparedWith_ >= 0 && comparedWith_ != desk_.subject(); }
 
 void Comparison::fitDifferences() {
-  differs_ = compares() && width() >= leastWidthWithDifference();
+  differs_ =
+      compares() && width() >= widthOf(kLeastLabelDigits, kLeastEngineDigits, kDifferenceDigits);
   for (const Row& row : rows_) {
     if (row.difference != nullptr) {
       row.difference->setVisible(differs_);
@@ -386,10 +387,6 @@ QSize Comparison::sizeHint() const {
 }
 
 int Comparison::leastWidth() const { return widthOf(kLeastLabelDigits, kLeastEngineDigits, 0); }
-
-int Comparison::leastWidthWithDifference() const {
-  return widthOf(kLeastLabelDigits, kLeastEngineDigits, kDifferenceDigits);
-}
 
 QSize Comparison::minimumSizeHint() const {
   return {fontMetrics().horizontalAdvance(u'0') * 36,

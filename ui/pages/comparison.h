@@ -38,7 +38,6 @@ class Comparison final : public QWidget {
 
   QSize sizeHint() const override;  ///< all rows without scrolling
   int leastWidth() const;           ///< [px] that needs no scrolling sideways
-  int leastWidthWithDifference() const;
   QSize minimumSizeHint() const override;
 
  Q_SIGNALS:

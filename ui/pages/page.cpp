@@ -22,9 +22,10 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr double kQuestionSize = 1.3;  ///< times the body
-constexpr double kTablesShare = 0.57;  ///< of the width, at most
-constexpr double kResultsShare = 0.3;  ///< of the height, at most
+constexpr double kQuestionSize = 1.3;    ///< times the body
+constexpr double kTablesShare = 0.57;    ///< of the width, at most
+constexpr double kResultsBeside = 0.45;  ///< of the width, where there is no picture
+constexpr double kResultsShare = 0.3;    ///< of the height, at most
 
 QString layoutKey(const PageDescription& page, const QString& part) {
   return u"layout/"_s + page.key + u'/' + part;
@@ -174,7 +175,7 @@ void Page::restoreLayout() {
   // The tables as wide as they like, the picture the rest; the entries come before the results.
   if (!restored(across_, u"across"_s) && entries_ != nullptr) {
     const int room = across_->width() - across_->handleWidth();
-    const int tables = down_ == nullptr ? results_->leastWidthWithDifference()
+    const int tables = down_ == nullptr ? static_cast<int>(kResultsBeside * room)
                                         : std::min(entries_->sizeHint().width(),
                                                    static_cast<int>(kTablesShare * room));
     across_->setSizes({room - tables, tables});

@@ -260,7 +260,8 @@ void ResultLabel::paintNumber(QPainter& painter) {
   const QString mark = fromCore(document_.taste().style().decimalMark);
   const int whole = metrics.horizontalAdvance(told_.number.section(mark, 0, 0));
   const int number = metrics.horizontalAdvance(told_.number + QChar(u' '));
-  const int needed = stacked ? number : number + metrics.horizontalAdvance(told_.after);
+  const int after = metrics.horizontalAdvance(told_.after);
+  const int needed = stacked ? std::max(number, after) : number + after;
   const int x = std::max(0, std::min(ink::figuresBeforeMark(metrics) - whole, width() - needed));
   const int lines = (stacked ? 2 : 1) * metrics.height();
   QRect line(x, (height() - lines) / 2, width() - x, metrics.height());
