@@ -92,27 +92,37 @@ Wants wantsOf(Reader& read) {
   return wants;
 }
 
-/// [m] of a part of the shelf; nothing lies there for kNone.
-double thicknessOf(const Question& question, int part) {
-  return part == kNone ? 0.0 : question.shelf[static_cast<std::size_t>(part)].thickness;
+/// What lies in one place of a cylinder, as it is typed.
+struct Typed {
+  double length = 0.0;     ///< [m]
+  double plusMinus = 0.0;  ///< [m]
+};
+
+Typed thicknessOf(const Question& question, int part) {
+  if (part == kNone) return {};
+  const Part& chosen = question.shelf[static_cast<std::size_t>(part)];
+  return {chosen.thickness, chosen.plusMinus};
 }
 
-double boreOf(const Question& question, int part) {
-  return question.shelf[static_cast<std::size_t>(part)].bore;
+Typed boreOf(const Question& question, int part) {
+  return {question.shelf[static_cast<std::size_t>(part)].bore, 0.0};
 }
 
-/// One text for all cylinders where they are alike, else one for each.
-template <typename Length>
-std::string textOf(const Input& input, const Stack& stack, const Length& length) {
-  std::string text;
-  bool alike = true;
-  for (std::size_t i = 0; i < stack.cylinders.size(); ++i) {
-    const double here = length(stack.cylinders[i].set);
-    alike = alike && here == length(stack.cylinders[0].set);
-    if (i > 0) text += "; ";
-    text += describe::typedText(input, here);
+/// "0.95; 1.05 ± 0.01 mm"
+std::string textOf(const Input& input, const std::vector<Typed>& cylinders) {
+  const auto bare = [&](double length) {
+    const std::string text = describe::typedText(input, length);
+    return text.substr(0, text.find(' '));
+  };
+  std::string text = bare(cylinders.front().length);
+  const bool alike = std::ranges::all_of(
+      cylinders, [&](const Typed& typed) { return typed.length == cylinders.front().length; });
+  for (std::size_t i = 1; !alike && i < cylinders.size(); ++i) {
+    text += "; " + bare(cylinders[i].length);
   }
-  return alike ? describe::typedText(input, length(stack.cylinders[0].set)) : text;
+  const double limit = std::ranges::max(cylinders, {}, &Typed::plusMinus).plusMinus;
+  if (limit > 0.0) text += " ± " + bare(limit);
+  return text + ' ' + std::string(units::Style{}.unit(input.kind));
 }
 
 }  // namespace
@@ -129,19 +139,25 @@ Question questionOf(Reader& read) {
 
 std::vector<std::pair<const Input*, std::string>> entriesOf(const Question& question,
                                                             const Stack& stack) {
-  const auto thickness = [&](auto part) {
-    return [&question, part](const Set& set) { return thicknessOf(question, part(set)); };
+  const auto entry = [&](const Input& input, Typed (*typed)(const Question&, int), auto part) {
+    std::vector<Typed> cylinders;
+    for (const Fit& fit : stack.cylinders) cylinders.push_back(typed(question, part(fit.set)));
+    return std::pair<const Input*, std::string>{&input, textOf(input, cylinders)};
   };
-  const auto entry = [&](const Input& input, const auto& length) {
-    return std::pair<const Input*, std::string>{&input, textOf(input, stack, length)};
-  };
-  return {
-      entry(in::spacer, thickness([](const Set& set) { return set.plate; })),
-      entry(in::baseGasket, thickness([](const Set& set) { return set.baseGaskets[0]; })),
-      entry(in::secondBaseGasket, thickness([](const Set& set) { return set.baseGaskets[1]; })),
+  const auto lower = [](const Set& set) { return set.baseGaskets[0]; };
+  const auto upper = [](const Set& set) { return set.baseGaskets[1]; };
+  const auto head = [](const Set& set) { return set.headGasket; };
+  std::vector<std::pair<const Input*, std::string>> entries = {
+      entry(in::spacer, thicknessOf, [](const Set& set) { return set.plate; }),
+      entry(in::baseGasket, thicknessOf, lower),
+      entry(in::secondBaseGasket, thicknessOf, upper),
       {&in::thirdBaseGasket, ""},
-      entry(in::headGasket, thickness([](const Set& set) { return set.headGasket; })),
-      entry(in::headGasketBore, [&](const Set& set) { return boreOf(question, set.headGasket); })};
+      entry(in::headGasket, thicknessOf, head),
+      entry(in::headGasketBore, boreOf, head)};
+  const bool single = std::ranges::all_of(
+      stack.cylinders, [](const Fit& fit) { return fit.set.baseGaskets[1] == kNone; });
+  if (single) entries[2].second.clear();
+  return entries;
 }
 
 }  // namespace strokewright::choice
@@ -159,16 +175,20 @@ namespace {
 
 constexpr Column kChoices[] = {
     {.key = "place", .name = "Place", .kind = Kind::Count},
-    {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
+    {.key = "cylinders", .name = "Cylinders", .words = true},
     {.key = "plate_m", .name = "Plate", .kind = Kind::FineLength},
     {.key = "base_gasket_m", .name = "Base gasket", .kind = Kind::FineLength},
-    {.key = "second_base_gasket_m", .name = "Second", .kind = Kind::FineLength},
+    {.key = "second_base_gasket_m", .name = "Second base gasket", .kind = Kind::FineLength},
     {.key = "head_gasket_m", .name = "Head gasket", .kind = Kind::FineLength},
     {.key = "squish_m", .name = "Squish gap", .symbol = "s", .kind = Kind::FineLength},
-    {.key = "squish_at_worst_m", .name = "at worst", .kind = Kind::FineLength},
-    {.key = "ratio", .name = "Compression ratio", .symbol = "ε", .kind = Kind::Ratio},
-    {.key = "squish_spread_m", .name = "Gaps apart", .kind = Kind::FineLength},
-    {.key = "ratio_spread", .name = "Ratios apart", .kind = Kind::Ratio}};
+    {.key = "squish_most_m", .name = "Squish gap up to", .symbol = "s", .kind = Kind::FineLength},
+    {.key = "squish_at_worst_m", .name = "Squish gap at worst", .kind = Kind::FineLength},
+    {.key = "ratio", .name = "Ratio", .symbol = "ε", .kind = Kind::Ratio},
+    {.key = "ratio_most", .name = "Ratio up to", .symbol = "ε", .kind = Kind::Ratio}};
+
+constexpr Column kEntries[] = {{.key = "place", .name = "Place", .kind = Kind::Count},
+                               {.key = "entry", .name = "Entry", .words = true},
+                               {.key = "text", .name = "To be typed", .words = true}};
 
 constexpr Column kLost[] = {{.key = "why", .name = "Why", .words = true},
                             {.key = "stacks", .name = "Stacks", .kind = Kind::Count}};
@@ -189,33 +209,86 @@ double thicknessOrNone(const choice::Question& question, int part) {
                                : question.shelf[static_cast<std::size_t>(part)].thickness;
 }
 
+/// The cylinders of a stack that get the same parts, with what these give in them.
+struct Alike {
+  choice::Fit least;  ///< of each number
+  choice::Fit most;
+  std::string cylinders;  ///< "1, 3"
+};
+
+std::vector<Alike> alikeIn(const choice::Stack& stack) {
+  std::vector<Alike> groups;
+  for (std::size_t i = 0; i < stack.cylinders.size(); ++i) {
+    const choice::Fit& fit = stack.cylinders[i];
+    const auto group =
+        std::ranges::find(groups, fit.set, [](const Alike& alike) { return alike.least.set; });
+    if (group == groups.end()) {
+      groups.push_back({fit, fit, std::to_string(i + 1)});
+      continue;
+    }
+    group->cylinders += ", " + std::to_string(i + 1);
+    group->least.squish = std::min(group->least.squish, fit.squish);
+    group->least.squishAtWorst = std::min(group->least.squishAtWorst, fit.squishAtWorst);
+    group->least.ratio = std::min(group->least.ratio, fit.ratio);
+    group->most.squish = std::max(group->most.squish, fit.squish);
+    group->most.ratio = std::max(group->most.ratio, fit.ratio);
+  }
+  if (groups.size() == 1) groups.front().cylinders = "all";
+  return groups;
+}
+
+/// Nothing where it is no more than the least.
+double mostOrNone(double least, double most) { return most > least ? most : describe::kAbsent; }
+
+void addRows(const choice::Question& question, double place, const choice::Stack& stack,
+             Rows& rows) {
+  for (const Alike& alike : alikeIn(stack)) {
+    const choice::Set& set = alike.least.set;
+    rows.add({place, alike.cylinders, thicknessOrNone(question, set.plate),
+              thicknessOrNone(question, set.baseGaskets[0]),
+              thicknessOrNone(question, set.baseGaskets[1]),
+              thicknessOrNone(question, set.headGasket), alike.least.squish,
+              mostOrNone(alike.least.squish, alike.most.squish), alike.least.squishAtWorst,
+              alike.least.ratio, mostOrNone(alike.least.ratio, alike.most.ratio)});
+  }
+}
+
 }  // namespace
 
-const Table stackChoices{
-    .key = "stack_choices",
-    .name = "The best stacks from the shelf",
-    .per = Per::Engine,
-    .columns = kChoices,
-    .formula = kHow,
-    .source = kFrom,
-    .valid = kFor,
-    .fill = [](Reader& read, Rows& rows) {
-      const choice::Question question = choice::questionOf(read);
-      if (!read.complete()) return;
-      const choice::Answer answer = choice::choose(question);
-      double place = 0.0;
-      for (const choice::Stack& stack : answer.best) {
-        ++place;
-        double cylinder = 0.0;
-        for (const choice::Fit& fit : stack.cylinders) {
-          rows.add({place, ++cylinder, thicknessOrNone(question, fit.set.plate),
-                    thicknessOrNone(question, fit.set.baseGaskets[0]),
-                    thicknessOrNone(question, fit.set.baseGaskets[1]),
-                    thicknessOrNone(question, fit.set.headGasket), fit.squish, fit.squishAtWorst,
-                    fit.ratio, stack.squishSpread, stack.ratioSpread});
-        }
-      }
-    }};
+const Table stackChoices{.key = "stack_choices",
+                         .name = "The best stacks from the shelf",
+                         .per = Per::Engine,
+                         .columns = kChoices,
+                         .formula = kHow,
+                         .source = kFrom,
+                         .valid = kFor,
+                         .fill = [](Reader& read, Rows& rows) {
+                           const choice::Question question = choice::questionOf(read);
+                           if (!read.complete()) return;
+                           double place = 0.0;
+                           for (const choice::Stack& stack : choice::choose(question).best) {
+                             addRows(question, ++place, stack, rows);
+                           }
+                         }};
+
+const Table stackEntries{.key = "stack_entries",
+                         .name = "What to enter for each of the best stacks",
+                         .per = Per::Engine,
+                         .columns = kEntries,
+                         .formula = kHow,
+                         .source = kFrom,
+                         .valid = kFor,
+                         .fill = [](Reader& read, Rows& rows) {
+                           const choice::Question question = choice::questionOf(read);
+                           if (!read.complete()) return;
+                           double place = 0.0;
+                           for (const choice::Stack& stack : choice::choose(question).best) {
+                             ++place;
+                             for (const auto& [input, text] : choice::entriesOf(question, stack)) {
+                               rows.add({place, std::string(input->key), text});
+                             }
+                           }
+                         }};
 
 const Table stacksLost{
     .key = "stacks_lost",
@@ -244,7 +317,7 @@ const Table stacksLost{
 namespace strokewright::choice {
 
 std::span<const describe::Table* const> tables() {
-  static constexpr std::array kTables = {&out::stackChoices, &out::stacksLost};
+  static constexpr std::array kTables = {&out::stackChoices, &out::stackEntries, &out::stacksLost};
   return kTables;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
-/// The described tables of this room: the best stacks from the shelf, and why the others lost.
+/// The described tables of this room: the best stacks from the shelf, what to type to have one of
+/// them, and why the others lost.
 
 #include <span>
 #include <string>
@@ -13,7 +14,11 @@ namespace strokewright::out {
 
 using describe::Table;
 
-extern const Table stackChoices, stacksLost;
+/// One row for each kind of stack in a cylinder: one for all cylinders where they get the same.
+extern const Table stackChoices;
+/// For each place in stackChoices the entries of the engine, by key, and their texts.
+extern const Table stackEntries;
+extern const Table stacksLost;
 
 }  // namespace strokewright::out
 
@@ -26,7 +31,8 @@ std::span<const describe::Table* const> tables();
 Question questionOf(describe::Reader& read);
 
 /// The texts that put a stack into the entries of an engine: spacer, base gaskets, head gasket and
-/// its bore, one number for all cylinders where they are alike.
+/// its bore, one number for all cylinders where they are alike, with the largest ± that one of the
+/// parts carries: "0.95; 1.05 ± 0.01 mm". An empty text clears the entry.
 std::vector<std::pair<const describe::Input*, std::string>> entriesOf(const Question& question,
                                                                       const Stack& stack);
 

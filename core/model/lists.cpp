@@ -118,12 +118,12 @@ constexpr std::array<const Input*, 4> kShelfColumns = {&partRole, &partThickness
 }  // namespace
 
 const List shelf{.key = "shelf",
-                 .name = "Gaskets, shims and plates at hand",
-                 .item = "gasket, shim or plate",
+                 .name = "Shelf",
+                 .item = "part",
                  .columns = kShelfColumns,
                  .about =
-                     "What can go into the stack: thickness as clamped, its ±, bore of head "
-                     "gaskets, and how many there are."};
+                     "Gaskets, shims and plates at hand or to be bought: thickness as clamped, "
+                     "its ±, bore of head gaskets, and how many there are."};
 
 constinit const Input holeFor{
     .key = "hole_for",
