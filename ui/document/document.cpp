@@ -9,6 +9,7 @@
 #include "core/storage/project_text.h"
 #include "ui/document/edit_project.h"
 #include "ui/document/entry_text.h"
+#include "ui/document/list_edits.h"
 #include "ui/document/recovery_file.h"
 #include "ui/document/taste.h"
 #include "ui/document/whole_file.h"
@@ -36,6 +37,7 @@ Entry typedOver(const Entry& before, const Input& input, const QString& text,
   entry.instrument = before.instrument;
   entry.date = before.date;
   entry.oneSigma = before.oneSigma && entry.plusMinus.has_value();
+  if (entry.carriesLimit()) entry.shape = before.shape;
   return entry;
 }
 
@@ -95,16 +97,31 @@ Document::Document(Taste& taste, QObject* parent)
 
 Document::~Document() { undoStack_.disconnect(this); }
 
-const Entry& Document::entry(int engine, const Input& input) const {
-  return project_->engines[index(engine)][input];
+const Entry& Document::entry(const EntryPlace& place) const { return entryAt(*project_, place); }
+
+const std::vector<describe::Entries>& Document::items(const ListPlace& place) const {
+  return itemsOf(*project_, place);
 }
 
 QString Document::engineName(int engine) const {
   return fromCore(project_->engines[index(engine)].name);
 }
 
-QString Document::subject(int engine, const Input& input) const {
-  return tr("%1 of %2").arg(inSentence(taste_.label(input)), engineName(engine));
+QString Document::subject(const EntryPlace& place) const {
+  const QString label = inSentence(taste_.label(*place.input));
+  return place.list == nullptr ? tr("%1 of %2").arg(label, engineName(place.engine))
+                               : tr("%1, %2").arg(subject(place.inList(), place.item), label);
+}
+
+QString Document::subject(const ListPlace& place) const {
+  const QString name = taste_.inTerms(fromCore(place.list->name));
+  return place.engine < 0 ? name : tr("%1 of %2").arg(name, engineName(place.engine));
+}
+
+QString Document::subject(const ListPlace& place, int item) const {
+  return tr("%1: %2 %3")
+      .arg(subject(place), taste_.inTerms(fromCore(place.list->item)))
+      .arg(item + 1);
 }
 
 // The edit door ----------------------------------------------------------------------------------
@@ -135,47 +152,99 @@ void Document::undoOpenStep(const QString& mergeKey) {
   if (openStep(mergeKey) != nullptr) undoStack_.undo();
 }
 
-QString Document::mergeKey(int engine, const Input& input) {
-  return QStringLiteral("%1/%2").arg(engine).arg(fromCore(input.key));
+QString Document::mergeKey(const EntryPlace& place) {
+  return QStringLiteral("%1/%2/%3/%4")
+      .arg(place.engine)
+      .arg(place.list == nullptr ? QString() : fromCore(place.list->key))
+      .arg(place.item)
+      .arg(fromCore(place.input->key));
 }
 
-void Document::type(int engine, const Input& input, const QString& text) {
-  const QString key = mergeKey(engine, input);
+void Document::type(const EntryPlace& place, const QString& text) {
+  const QString key = mergeKey(place);
   const EditProject* open = openStep(key);
   const Project& before = open != nullptr ? open->before() : *project_;
-  Entry entry = typedOver(before.engines[index(engine)][input], input, text, taste_.style().group);
+  Entry entry = typedOver(entryAt(before, place), *place.input, text, taste_.style().group);
   edit(
-      subject(engine, input),
-      [&](Project& project) { project.engines[index(engine)].set(input, std::move(entry)); }, key);
+      subject(place), [&](Project& project) { putEntry(project, place, std::move(entry)); }, key);
 }
 
-void Document::say(int engine, const Input& input, const Entry& from) {
-  Entry said = entry(engine, input);
+void Document::say(const EntryPlace& place, const Entry& from) {
+  Entry said = entry(place);
   if (said.known() && !said.plusMinus && from.plusMinus) {
-    said = withPlusMinus(said, input, *from.plusMinus, taste_.style());
+    said = withPlusMinus(said, *place.input, *from.plusMinus, taste_.style());
   }
   said.origin = from.origin;
+  said.shape = from.shape;
   said.instrument = from.instrument;
   said.date = from.date;
   said.note = from.note;
-  edit(tr("origin of %1").arg(subject(engine, input)),
-       [&](Project& project) { project.engines[index(engine)].set(input, said); });
+  edit(tr("origin of %1").arg(subject(place)),
+       [&](Project& project) { putEntry(project, place, said); });
 }
 
 void Document::putComputed(int engine, const Input& input, const QString& text) {
   Entry found = computedOver(entry(engine, input), input, text, taste_.style().group);
-  edit(subject(engine, input),
+  edit(subject({engine, input}),
        [&](Project& project) { project.engines[index(engine)].set(input, std::move(found)); });
 }
 
-void Document::take(int engine, const describe::Mend& mend) {
+void Document::take(int engine, const describe::Mend& mend, const QString& what) {
   if (mend.entries.empty()) return;
-  edit(tr("mend of %1").arg(subject(engine, *mend.entries.front().first)), [&](Project& project) {
+  const QString step = what.isEmpty()
+                           ? tr("mend of %1").arg(subject({engine, *mend.entries.front().first}))
+                           : tr("%1 of %2").arg(what, engineName(engine));
+  edit(step, [&](Project& project) {
     Engine& mended = project.engines[index(engine)];
     const auto over = mend.computed ? computedOver : typedOver;
     for (const auto& [input, text] : mend.entries) {
       mended.set(*input, over(mended[*input], *input, fromCore(text), taste_.style().group));
     }
+  });
+}
+
+// Lists ------------------------------------------------------------------------------------------
+
+void Document::paste(const EntryPlace& first, const QString& block) {
+  const auto columns = first.list->columns.subspan(index(first.input->number));
+  QStringList lines = block.split(u'\n');
+  if (lines.back().trimmed().isEmpty()) lines.removeLast();
+  edit(tr("%1: pasting").arg(subject(first.inList())), [&](Project& project) {
+    EntryPlace place = first;
+    for (const QString& line : lines) {
+      const QStringList cells = line.split(u'\t');
+      const auto count = std::min<qsizetype>(cells.size(), std::ssize(columns));
+      for (qsizetype i = 0; i < count; ++i) {
+        place.input = columns[static_cast<std::size_t>(i)];
+        putEntry(project, place,
+                 typedOver(entryAt(project, place), *place.input, cells[i].trimmed(),
+                           taste_.style().group));
+      }
+      ++place.item;
+    }
+  });
+}
+
+void Document::removeItem(const ListPlace& place, int item) {
+  if (item < 0 || item >= std::ssize(items(place))) return;
+  edit(tr("removing %1").arg(subject(place, item)), [&](Project& project) {
+    changeItems(project, place, [&](auto& items) { items.erase(items.begin() + item); });
+  });
+}
+
+void Document::moveItem(const ListPlace& place, int from, int to) {
+  const auto count = std::ssize(items(place));
+  if (std::min(from, to) < 0 || std::max(from, to) >= count) return;
+  edit(tr("moving %1").arg(subject(place, from)), [&](Project& project) {
+    changeItems(project, place, [&](auto& items) {
+      const auto moved = items.begin() + from;
+      const auto there = items.begin() + to;
+      if (from < to) {
+        std::rotate(moved, moved + 1, there + 1);
+      } else {
+        std::rotate(there, moved, moved + 1);
+      }
+    });
   });
 }
 

@@ -12,6 +12,7 @@
 
 #include "core/assess/assess.h"
 #include "core/model/engine.h"
+#include "ui/document/entry_place.h"
 #include "ui/document/file_stamp.h"
 
 namespace strokewright::ui {
@@ -37,7 +38,12 @@ class Document final : public QObject {
   describe::Evaluation& evaluation() { return assessment_->evaluation(); }
 
   /// The entry of an engine; an empty one where nothing was entered.
-  const describe::Entry& entry(int engine, const describe::Input& input) const;
+  const describe::Entry& entry(int engine, const describe::Input& input) const {
+    return entry({engine, input});
+  }
+  /// The same wherever it stands.
+  const describe::Entry& entry(const EntryPlace& place) const;
+  const std::vector<describe::Entries>& items(const ListPlace& place) const;
   QString engineName(int engine) const;
 
   using Change = std::function<void(model::Project&)>;
@@ -52,17 +58,38 @@ class Document final : public QObject {
   void undoOpenStep(const QString& mergeKey);
 
   /// Text typed into an entry; the one way every field uses. Text that makes no sense is kept.
-  /// Origin, instrument, date and note of the entry stay; without a text the note alone does.
-  void type(int engine, const describe::Input& input, const QString& text);
+  /// Origin, shape of the ±, instrument, date and note of the entry stay; without a text the note
+  /// alone does.
+  void type(int engine, const describe::Input& input, const QString& text) {
+    type({engine, input}, text);
+  }
+  /// In a list, typing behind its last item begins one more.
+  void type(const EntryPlace& place, const QString& text);
   /// The key by which the keystrokes of one field merge.
-  static QString mergeKey(int engine, const describe::Input& input);
-  /// Where an entry comes from: origin, instrument, date and note of `from` are taken, and a ±
-  /// that it has where the entry has none. As one step.
-  void say(int engine, const describe::Input& input, const describe::Entry& from);
+  static QString mergeKey(const EntryPlace& place);
+  static QString mergeKey(int engine, const describe::Input& input) {
+    return mergeKey({engine, input});
+  }
+  /// Where an entry comes from: origin, shape, instrument, date and note of `from` are taken, and a
+  /// ± that it has where the entry has none. As one step.
+  void say(const EntryPlace& place, const describe::Entry& from);
+  void say(int engine, const describe::Input& input, const describe::Entry& from) {
+    say({engine, input}, from);
+  }
   /// A number that the workbench found: like type(), but of origin computed, as a step of its own.
   void putComputed(int engine, const describe::Input& input, const QString& text);
   /// Puts a finding's mend in, as one step; a number it worked out becomes of origin computed.
-  void take(int engine, const describe::Mend& mend);
+  void take(int engine, const describe::Mend& mend) { take(engine, mend, QString()); }
+  /// The same for entries that belong together, "stack" of the engine.
+  void take(int engine, const describe::Mend& mend, const QString& what);
+
+  /// A block of a spreadsheet, cells separated by tabs, as if typed from this place to the right
+  /// and down; what is beyond the last column is left out. As one step.
+  void paste(const EntryPlace& first, const QString& block);
+  void removeItem(const ListPlace& place, int item);        ///< Undoable.
+  void moveItem(const ListPlace& place, int from, int to);  ///< Undoable.
+  /// As undo names it: "bore of Burdock 719", "Shelf: part 2, thickness".
+  QString subject(const EntryPlace& place) const;
 
   int addEngine(model::Part part, int copyOf);  ///< copyOf -1: empty. Undoable. Returns its index.
   void removeEngine(int engine);                ///< Undoable.
@@ -108,7 +135,8 @@ class Document final : public QObject {
   void keepBackup(const QString& path);
   const EditProject* openStep(const QString& mergeKey) const;
   void keepRecovery();
-  QString subject(int engine, const describe::Input& input) const;
+  QString subject(const ListPlace& place) const;
+  QString subject(const ListPlace& place, int item) const;
   QString freeName(const QString& wanted) const;
 
   Taste& taste_;

@@ -10,7 +10,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/model/lists.h"
 #include "core/storage/project_text.h"
+#include "ui/document/list_edits.h"
 #include "ui/document/whole_file.h"
 
 namespace strokewright::ui {
@@ -73,6 +75,21 @@ int differingEntries(const Entries& a, const Entries& b) {
   };
   return static_cast<int>(std::ranges::count_if(a, changed) +
                           std::ranges::count_if(b, missingIn(a)));
+}
+
+/// Of these lists, item by item.
+int differingItems(std::span<const describe::List* const> lists, const Project& a, const Project& b,
+                   int engine) {
+  int count = 0;
+  for (const describe::List* list : lists) {
+    const std::vector<Entries>& some = itemsOf(a, {list, engine});
+    const std::vector<Entries>& others = itemsOf(b, {list, engine});
+    for (std::size_t i = 0; i < std::max(some.size(), others.size()); ++i) {
+      count += differingEntries(i < some.size() ? some[i] : Entries(),
+                                i < others.size() ? others[i] : Entries());
+    }
+  }
+  return count;
 }
 
 RecoveredWork unreadable(RecoveredWork found) {
@@ -172,12 +189,13 @@ std::vector<RecoveredWork> RecoveredWork::find() {
 
 int countDifferences(const Project& a, const Project& b) {
   int count = int{a.name != b.name} + int{a.note != b.note} + int{a.drawnFor != b.drawnFor} +
-              int{a.revision != b.revision};
+              int{a.revision != b.revision} + differingItems(model::projectLists(), a, b, -1);
   for (std::size_t i = 0; i < std::max(a.engines.size(), b.engines.size()); ++i) {
     const Engine* one = i < a.engines.size() ? &a.engines[i] : nullptr;
     const Engine* other = i < b.engines.size() ? &b.engines[i] : nullptr;
     count += differingEntries(one != nullptr ? one->entries : Entries(),
                               other != nullptr ? other->entries : Entries());
+    count += differingItems(model::engineLists(), a, b, static_cast<int>(i));
     if (one == nullptr || other == nullptr) continue;
     count += int{one->name != other->name} + int{one->part != other->part} +
              int{one->note != other->note};
