@@ -165,11 +165,14 @@ constexpr Column kSeatColumns[] = {
 constexpr Column kReadingColumns[] = {
     {.key = "place", .name = "What was measured", .words = true},
     {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
-    {.key = "readings", .name = "Readings", .kind = Kind::Count},
     {.key = "mean_m", .name = "Mean", .kind = Kind::Length, .decimals = 3},
     {.key = "spread_m", .name = "Spread", .kind = Kind::FineLength, .decimals = 3},
-    {.key = "instrument_m", .name = "± of the instrument", .kind = Kind::FineLength, .decimals = 3},
-    {.key = "limit_m", .name = "± of the mean", .kind = Kind::FineLength, .decimals = 3}};
+    {.key = "limit_m", .name = "± of the mean", .kind = Kind::FineLength, .decimals = 3},
+    {.key = "readings", .name = "Readings", .kind = Kind::Count},
+    {.key = "instrument_m",
+     .name = "± of the instrument",
+     .kind = Kind::FineLength,
+     .decimals = 3}};
 
 }  // namespace
 
@@ -207,10 +210,11 @@ const Table readings{
           const bool several = i < entry.readings.size();
           rows.add({std::string(place->label),
                     entry.values.size() > 1 ? static_cast<double>(i + 1) : describe::kAbsent,
-                    several ? static_cast<double>(entry.readings[i].size()) : 1.0, entry.values[i],
+                    entry.values[i],
                     several ? survey::spreadOf(entry.readings[i]) : describe::kAbsent,
-                    entry.plusMinus ? entry.instrumentLimit() : describe::kAbsent,
-                    entry.limit(i) > 0.0 ? entry.limit(i) : describe::kAbsent});
+                    entry.limit(i) > 0.0 ? entry.limit(i) : describe::kAbsent,
+                    several ? static_cast<double>(entry.readings[i].size()) : 1.0,
+                    entry.plusMinus ? entry.instrumentLimit() : describe::kAbsent});
         }
       }
     }};

@@ -106,6 +106,9 @@ class Chart {
     constexpr double kAbove = 0.9;  // of the highest bar, for the words
     PlotPanel& panel = scene_.panels[0];
     panel.y.to = (1.0 + kAbove) * most_;
+    panel.y.names = {
+        {0.0, QStringLiteral("0")},
+        {most_, taste_.number(Kind::Share, fromShown(taste_.style(), Kind::Share, most_))}};
     panel.x.from = shown(bins_.low);
     panel.x.to = shown(bins_.high);
   }
@@ -129,8 +132,9 @@ class Chart {
       const double below = table.rows["chance_below"].numbers[at];
       if (below != 0.025 && below != 0.5 && below != 0.975) continue;
       const double value = table.rows[side_.percentile].numbers[at];
-      addLine(value, taste_.number(side_.result.kind, value, decimals()), kLowest, Ink::Faint,
-              Qt::DashLine);
+      const bool middle = below == 0.5;  // of the bars anyway: its words would only crowd
+      addLine(value, middle ? QString() : taste_.number(side_.result.kind, value, decimals()),
+              kLowest, Ink::Faint, Qt::DashLine);
     }
   }
 
