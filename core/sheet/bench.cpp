@@ -21,11 +21,27 @@ double BenchWork::limit(const Input& input, int cylinder) const {
   return entry.limit(entry.values.size() > 1 ? place : 0);
 }
 
+namespace {
+
+/// Figures of a described text with the reader's decimal mark.
+std::string withMark(std::string_view text, const units::Style& style) {
+  const auto isDigit = [](char letter) { return letter >= '0' && letter <= '9'; };
+  std::string marked;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool mark = text[i] == '.' && i > 0 && isDigit(text[i - 1]) && i + 1 < text.size() &&
+                      isDigit(text[i + 1]);
+    marked += mark ? std::string_view(style.decimalMark) : text.substr(i, 1);
+  }
+  return marked;
+}
+
+}  // namespace
+
 Asked BenchWork::ask(const Input& input, int readings) const {
   Asked asked{.label = std::string(input.label),
               .unit = std::string(style.unit(input.kind)),
               .instrument = std::string(input.instrument),
-              .how = std::string(input.measure),
+              .how = withMark(input.measure, style),
               .readings = readings};
   if (input.plusMinus > 0.0) {
     asked.instrument += ", ± " + style.editable(input.kind, input.plusMinus) + " " + asked.unit;
@@ -105,7 +121,7 @@ std::string cautionsOf(SheetKind kind) {
              "axis and the head torqued, before the engine is turned by anything but hand. Plugs "
              "out before turning, fingers out of chain and gears.";
     case SheetKind::Plate:
-      return "Check bar 100.0 mm before use, and every place on the case itself. Clamp a thin "
+      return "Measure the check bar before use, and every place on the case itself. Clamp a thin "
              "plate "
              "all round, break the edges, take off swarf with a brush; magnesium swarf burns and "
              "is "

@@ -12,7 +12,7 @@
 #include "core/storage/project_text.h"
 #include "tests/ui/fixture.h"
 #include "tests/ui/print_page.h"
-#include "ui/print/sheet_painter.h"
+#include "ui/print/page_frame.h"
 #include "ui/print/sheet_preview.h"
 #include "ui/print/sheet_printer.h"
 

@@ -30,6 +30,7 @@ struct Pair {
 const std::vector<Pair>& pairs() {
   static const std::vector<Pair> all = {
       {QStringLiteral("gudgeon pin"), QStringLiteral("wrist pin")},
+      {QStringLiteral("gudgeon-pin"), QStringLiteral("wrist-pin")},
       {QStringLiteral("con-rod"), QStringLiteral("rod")},
       {QStringLiteral("circlip"), QStringLiteral("retaining clip")},
       {QStringLiteral("bush"), QStringLiteral("bushing")},

@@ -21,14 +21,14 @@ namespace {
 using sheet::SheetKind;
 
 // All in millimetres.
-constexpr double kGap = 1.6;         // between parts of the page
-constexpr double kClosing = 9.0;     // check bar and signature
-constexpr double kWords = 66.0;      // width of what says how to measure
-constexpr double kOneBox = 15.0;     // least width of a place of one box
-constexpr double kOfSeveral = 11.0;  // least width of each of several
-constexpr double kMostBox = 26.0;    // width
-constexpr double kBetween = 1.4;     // places
-constexpr double kLeastBox = 4.6;    // height
+constexpr double kGap = 1.6;        // between parts of the page
+constexpr double kClosing = 9.0;    // check bar and signature
+constexpr double kWords = 66.0;     // width of what says how to measure
+constexpr double kOneBox = 15.0;    // least width of a place of one box
+constexpr double kOfSeveral = 8.4;  // least width of each of several
+constexpr double kMostBox = 26.0;   // width
+constexpr double kBetween = 1.4;    // places
+constexpr double kLeastBox = 4.6;   // height
 constexpr double kMostBoxHeight = 6.4;
 constexpr double kBoxStep = 0.2;
 constexpr double kBlockGap = 1.8;
@@ -180,22 +180,25 @@ class BenchPage {
     return std::clamp<std::size_t>(room, 1, std::max<std::size_t>(1, asked.places.size()));
   }
 
-  double captionHeight(const sheet::Asked& asked) const {
-    return draft_.textHeight() * (asked.columns.empty() ? 1.0 : 2.0) + mm(0.4);
+  /// Over the first line of places, what their columns hold.
+  double headingHeight(const sheet::Asked& asked) const {
+    return asked.columns.empty() ? 0.0 : draft_.textHeight();
   }
+
+  double captionHeight() const { return draft_.textHeight() + mm(0.4); }
 
   int readingsOf(const sheet::Asked& asked, const BoxSize& size) const {
     return std::min(asked.readings, size.readings);
   }
 
   double lineHeight(const sheet::Asked& asked, const BoxSize& size) const {
-    return captionHeight(asked) + readingsOf(asked, size) * mm(size.height) + mm(1.0);
+    return captionHeight() + readingsOf(asked, size) * mm(size.height) + mm(1.0);
   }
 
   double boxesHeight(const sheet::Asked& asked, const BoxSize& size) const {
     const std::size_t inLine = placesInLine(asked);
     const std::size_t lines = (asked.places.size() + inLine - 1) / inLine;
-    return static_cast<double>(lines) * lineHeight(asked, size);
+    return headingHeight(asked) + static_cast<double>(lines) * lineHeight(asked, size);
   }
 
   std::vector<Paragraph> wordsOf(const sheet::Asked& asked, std::size_t number) const {
@@ -275,15 +278,29 @@ class BenchPage {
     const double width =
         std::min((inner().right() - boxesLeft() + mm(kBetween)) / static_cast<double>(inLine),
                  most + mm(kBetween));
+    const double first = top + headingHeight(asked);
+    for (std::size_t i = 0; i < inLine; ++i) {
+      headColumns(asked, QPointF(boxesLeft() + static_cast<double>(i) * width, top),
+                  width - mm(kBetween));
+    }
     for (std::size_t i = 0; i < asked.places.size(); ++i) {
       const double left = boxesLeft() + static_cast<double>(i % inLine) * width;
-      const double line = top + static_cast<double>(i / inLine) * lineHeight(asked, size_);
+      const double line = first + static_cast<double>(i / inLine) * lineHeight(asked, size_);
       paintPlace(asked, asked.places[i], QPointF(left, line), width - mm(kBetween));
     }
     const double bottom = top + std::max(y - top, boxesHeight(asked, size_));
     const double rule = bottom + mm(kBlockGap / 2.0);
     draft_.line(QPointF(inner().left(), rule), QPointF(inner().right(), rule), draft_.narrow());
     return bottom + mm(kBlockGap);
+  }
+
+  void headColumns(const sheet::Asked& asked, QPointF topLeft, double width) {
+    const double box = width / static_cast<double>(columnsOf(asked));
+    for (std::size_t i = 0; i < asked.columns.size(); ++i) {
+      draft_.text(topLeft + QPointF(static_cast<double>(i) * box, 0.0),
+                  Qt::AlignLeft | Qt::AlignTop, fromCore(asked.columns[i]), false,
+                  draft_.ink().faint);
+    }
   }
 
   void paintPlace(const sheet::Asked& asked, const sheet::Box& place, QPointF topLeft,
@@ -293,13 +310,9 @@ class BenchPage {
     draft_.text(topLeft + QPointF(width, 0.0), Qt::AlignRight | Qt::AlignTop, fromCore(place.drawn),
                 true);
     const double box = width / static_cast<double>(columnsOf(asked));
-    const double top = topLeft.y() + captionHeight(asked);
+    const double top = topLeft.y() + captionHeight();
     for (std::size_t column = 0; column < columnsOf(asked); ++column) {
       const double left = topLeft.x() + static_cast<double>(column) * box;
-      if (!asked.columns.empty()) {
-        draft_.text(QPointF(left + mm(0.4), top - mm(0.3)), Qt::AlignLeft | Qt::AlignBottom,
-                    fromCore(asked.columns[column]), false, draft_.ink().faint);
-      }
       for (int reading = 0; reading < readingsOf(asked, size_); ++reading) {
         draft_.rectangle(QRectF(left, top + reading * mm(size_.height), box, mm(size_.height)),
                          draft_.narrow());
