@@ -1,0 +1,300 @@
+#include <gtest/gtest.h>
+
+#include <QComboBox>
+#include <QFile>
+#include <QPrinter>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <algorithm>
+#include <cmath>
+#include <ostream>
+#include <string>
+#include <vector>
+
+#include "core/model/entry_text.h"
+#include "core/model/lists.h"
+#include "core/storage/project_text.h"
+#include "tests/ui/fixture.h"
+#include "tests/ui/print_page.h"
+#include "ui/print/page_frame.h"
+#include "ui/print/sheet_preview.h"
+#include "ui/print/sheet_printer.h"
+
+namespace strokewright::ui {
+namespace {
+
+using sheet::SheetKind;
+
+constexpr double kPointsPerMillimetre = 72.0 / 25.4;
+
+describe::Entry typed(const describe::Input& input, const char* text) {
+  return model::entryFrom(input, text, units::UnitGroup::metric());
+}
+
+/// A sample with its plate entered: small enough for A4 where it has one cylinder.
+model::Project withPlate(const char* name) {
+  QFile file(QStringLiteral(STROKEWRIGHT_SOURCE_DIR "/samples/") + QLatin1StringView(name) +
+             QStringLiteral(".strokewright"));
+  EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+  model::Project project = storage::read(file.readAll().toStdString()).project.value();
+  model::Engine& engine = project.engines[static_cast<std::size_t>(project.target())];
+  engine.set(in::cylinderPitch, typed(in::cylinderPitch, "84"));
+  engine.set(in::plateBore, typed(in::plateBore, "72"));
+  const bool triple = std::string_view(name) == "burdock-719";
+  engine.set(in::plateLength, typed(in::plateLength, triple ? "280" : "112"));
+  engine.set(in::plateWidth, typed(in::plateWidth, "110"));
+  model::engineLists();
+  for (const char* across : {"-45", "45"}) {
+    describe::Entries& hole = engine.lists[&model::list::plateHoles].emplace_back();
+    hole[&model::list::holeAlong] = typed(model::list::holeAlong, "-42");
+    hole[&model::list::holeAcross] = typed(model::list::holeAcross, across);
+    hole[&model::list::holeDiameter] = typed(model::list::holeDiameter, "9");
+  }
+  return project;
+}
+
+/// Twelve unlike cylinders, each with everything entered in several readings.
+model::Project twelve() {
+  model::Project project;
+  model::Engine& engine = project.engines.emplace_back();
+  engine.name = std::string(200, 'W');
+  project.name = engine.name;
+  const auto each = [&](const describe::Input& input, double first, double step) {
+    QStringList texts;
+    for (int i = 0; i < 12; ++i) texts.append(QString::number(first + i * step, 'f', 3));
+    engine.set(input, typed(input, texts.join(QStringLiteral("; ")).toUtf8().constData()));
+  };
+  engine.set(in::cylinderCount, typed(in::cylinderCount, "12"));
+  engine.set(in::cycle, typed(in::cycle, "two-stroke"));
+  each(in::bore, 76.0, 0.013);
+  each(in::crankThrow, 33.0, 0.01);
+  each(in::rodLength, 118.0, 0.07);
+  each(in::compressionHeight, 29.9, 0.031);
+  each(in::seatHeight, 98.0, 0.3);
+  each(in::barrelHeight, 80.0, 0.17);
+  each(in::baseGasket, 0.2, 0.07);
+  each(in::headGasket, 0.6, 0.11);
+  each(in::measuredDeckClearance, -0.2, 0.05);
+  each(in::chamberVolume, 20.5, 3.1);
+  each(in::crownFill, 44.5, 1.1);
+  each(in::wholeVolume, 30.5, 1.1);
+  each(in::crankcaseVolume, 400.0, 5.0);
+  engine.set(in::headGasketBore, typed(in::headGasketBore, "77"));
+  engine.set(in::wantedSquish, typed(in::wantedSquish, "0.9"));
+  engine.set(in::cylinderPitch, typed(in::cylinderPitch, "84"));
+  return project;
+}
+
+struct BenchRow {
+  const char* name;  ///< of a sample; "twelve"
+  SheetKind kind;
+  QPageSize::PageSizeId paper;
+  const char* decimalMark;
+  bool inches;
+  friend void PrintTo(const BenchRow& row, std::ostream* out) {
+    *out << row.name << ' ' << nameOf(row.kind) << ' ' << row.decimalMark;
+  }
+};
+
+std::vector<BenchRow> everySheet() {
+  std::vector<BenchRow> rows;
+  for (const char* name : {"burdock-719", "culvert-1040", "tansy-270", "teasel-125", "twelve"}) {
+    for (const SheetKind kind :
+         {SheetKind::Survey, SheetKind::Burette, SheetKind::Stack, SheetKind::Plate}) {
+      rows.push_back({name, kind, QPageSize::A4, ".", false});
+      rows.push_back({name, kind, QPageSize::Letter, ",", true});
+    }
+  }
+  return rows;
+}
+
+class BenchSheetOnPaper : public testing::TestWithParam<BenchRow> {
+ protected:
+  void SetUp() override {
+    units::Style style;
+    style.decimalMark = GetParam().decimalMark;
+    if (GetParam().inches) style.group = units::UnitGroup::inchPound();
+    const bool crowded = std::string_view(GetParam().name) == "twelve";
+    const model::Project project = crowded ? twelve() : withPlate(GetParam().name);
+    const assess::Assessment assessment(project);
+    const SheetOrder order{.kind = GetParam().kind};
+    QString error;
+    ASSERT_TRUE(writeSheetPdf(assessment, style, order, GetParam().paper, pdf_, &error))
+        << error.toStdString();
+    paper_ = sheetPaper(assessment, style, order, GetParam().paper).size(QPageSize::Point);
+    words_ = printedWords(pdf_);
+    ASSERT_GT(words_.size(), 40u);
+  }
+
+  QTemporaryDir folder_;
+  QString pdf_ = folder_.filePath(QStringLiteral("bench sheet.pdf"));
+  QSizeF paper_;  ///< [pt]
+  std::vector<PrintedWord> words_;
+};
+
+TEST_P(BenchSheetOnPaper, IsOnePage) {
+  const QString info = ran(QStringLiteral("pdfinfo"), {pdf_});
+  EXPECT_TRUE(info.contains(QRegularExpression(QStringLiteral("Pages: +1\n"))))
+      << info.toStdString();
+}
+
+TEST_P(BenchSheetOnPaper, HasNoWordOutsideTheFrame) {
+  const double margin = kMargin * kPointsPerMillimetre;
+  const QRectF frame(QPointF(kFilingMargin * kPointsPerMillimetre, margin),
+                     QPointF(paper_.width() - margin, paper_.height() - margin));
+  for (const PrintedWord& word : words_) {
+    EXPECT_TRUE(frame.contains(word.box))
+        << word.text.toStdString() << " at " << word.box.left() << ", " << word.box.top();
+  }
+}
+
+TEST_P(BenchSheetOnPaper, WritesNoWordOverAnother) {
+  for (std::size_t i = 0; i < words_.size(); ++i) {
+    for (std::size_t j = i + 1; j < words_.size(); ++j) {
+      const QRectF both = words_[i].box & words_[j].box;
+      EXPECT_FALSE(both.width() > 1.0 && both.height() > 2.5)
+          << words_[i].text.toStdString() << " over " << words_[j].text.toStdString() << " at "
+          << both.left() << ", " << both.top();
+    }
+  }
+}
+
+TEST_P(BenchSheetOnPaper, KeepsToTheReadersDecimalMark) {
+  if (std::string_view(GetParam().decimalMark) != ",") return;
+  static const QRegularExpression point(QStringLiteral("^−?\\d+\\.\\d"));
+  for (const PrintedWord& word : words_) {
+    EXPECT_FALSE(word.text.contains(point)) << word.text.toStdString();
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Sheets, BenchSheetOnPaper, testing::ValuesIn(everySheet()),
+                         [](const auto& row) {
+                           std::string name = row.param.name;
+                           std::erase(name, '-');
+                           for (const sheet::SheetName& it : sheet::sheetNames()) {
+                             if (it.kind == row.param.kind) name += std::string("_") += it.key;
+                           }
+                           return name + (row.param.paper == QPageSize::A4 ? "_A4" : "_Letter");
+                         });
+
+/// Some row of the page has a dark line of this length.
+bool hasRun(const QImage& page, double millimetres) {
+  const QImage grey = page.convertToFormat(QImage::Format_Grayscale8);
+  const int wanted = static_cast<int>(std::lround(10.0 * millimetres));
+  for (int y = 0; y < grey.height(); ++y) {
+    const uchar* line = grey.constScanLine(y);
+    int run = 0;
+    for (int x = 0; x < grey.width(); ++x) {
+      if (line[x] < 130) {
+        ++run;
+        continue;
+      }
+      if (std::abs(run - wanted) <= 3) return true;
+      run = 0;
+    }
+  }
+  return false;
+}
+
+class PlateOnPaper : public WithDocument {
+ protected:
+  QString file(const char* name) { return inFolder(QLatin1StringView(name)); }
+  const SheetOrder order_{.kind = SheetKind::Plate};
+};
+
+TEST_F(PlateOnPaper, IsDrawnAtFullSizeBesideACheckBarOfAHundredMillimetres) {
+  const model::Project project = withPlate("teasel-125");
+  const assess::Assessment assessment(project);
+  ASSERT_TRUE(writeSheetPdf(assessment, {}, order_, QPageSize::A4, file("plate.pdf"), nullptr));
+  const QImage page = printedPicture(file("plate.pdf"));
+  EXPECT_TRUE(hasRun(page, 100.0));
+  EXPECT_TRUE(hasRun(page, 112.0)) << "the dimension over its length";
+}
+
+TEST_F(PlateOnPaper, TakesLargerPaperWhereItNeedsIt) {
+  const model::Project triple = withPlate("burdock-719");
+  const assess::Assessment assessment(triple);
+  const QSizeF paper =
+      sheetPaper(assessment, {}, order_, QPageSize::A4).size(QPageSize::Millimeter);
+  EXPECT_GT(paper.height(), 297.0);
+  const model::Project single = withPlate("teasel-125");
+  EXPECT_EQ(sheetPaper(assess::Assessment(single), {}, order_, QPageSize::A4).id(), QPageSize::A4);
+  EXPECT_EQ(sheetPaper(assessment, {}, {}, QPageSize::A4).id(), QPageSize::A4);
+}
+
+TEST_F(PlateOnPaper, IsNotPrintedOnPaperThatIsTooSmall) {
+  const model::Project project = withPlate("burdock-719");
+  const assess::Assessment assessment(project);
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  printer.setOutputFileName(file("printed.pdf"));
+  printer.setPageSize(QPageSize(QPageSize::A4));
+  QString error;
+  EXPECT_FALSE(printSheet(assessment, {}, order_, printer, &error));
+  EXPECT_TRUE(error.contains(QStringLiteral("needs paper"))) << error.toStdString();
+}
+
+TEST_F(PlateOnPaper, IsADrawingInMillimetresAsSvg) {
+  const model::Project project = withPlate("teasel-125");
+  const assess::Assessment assessment(project);
+  ASSERT_TRUE(writeSheetFile(assessment, {}, order_, QPageSize::A4, file("plate.svg"), nullptr));
+  QFile svg(file("plate.svg"));
+  ASSERT_TRUE(svg.open(QIODevice::ReadOnly));
+  const QString text = QString::fromUtf8(svg.readAll());
+  EXPECT_TRUE(text.contains(QStringLiteral("width=\"210mm\" height=\"297mm\"")));
+  EXPECT_TRUE(text.contains(QStringLiteral("viewBox=\"0 0 21000 29700\"")));
+}
+
+// Read back by a program that knows nothing of this one.
+TEST_F(PlateOnPaper, IsADrawingInMillimetresAsDxf) {
+  const model::Project project = withPlate("burdock-719");
+  const assess::Assessment assessment(project);
+  ASSERT_TRUE(writeSheetFile(assessment, {}, order_, QPageSize::A4, file("plate.dxf"), nullptr));
+  const QString told =
+      ran(QStringLiteral("/usr/bin/python3"), {QStringLiteral("-c"), QStringLiteral(R"(
+import sys, ezdxf
+document = ezdxf.readfile(sys.argv[1])
+circles = [(round(c.dxf.center.x, 6), round(c.dxf.center.y, 6), round(2 * c.dxf.radius, 6))
+           for c in document.modelspace().query('CIRCLE')]
+arcs = document.modelspace().query('ARC')
+print(len(document.audit().errors), document.units, len(arcs), circles)
+)"),
+                                               file("plate.dxf")});
+  EXPECT_EQ(told.trimmed(),
+            QStringLiteral("0 4 4 [(0.0, 0.0, 72.0), (84.0, 0.0, 72.0), (168.0, 0.0, 72.0), "
+                           "(-42.0, -45.0, 9.0), (-42.0, 45.0, 9.0)]"));
+}
+
+TEST_F(PlateOnPaper, ThatIsNotEnteredIsNoDxf) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("culvert-1040"))));
+  QString error;
+  EXPECT_FALSE(writePlateDxf(document_.assessment(), {}, order_, file("plate.dxf"), &error));
+  EXPECT_TRUE(error.contains(QStringLiteral("bore of the spacer plate"))) << error.toStdString();
+  EXPECT_FALSE(QFile::exists(file("plate.dxf")));
+}
+
+TEST_F(PlateOnPaper, ChoosesAmongSheetsInThePreview) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
+  SheetPreview preview(document_, taste_);
+  preview.resize(500, 700);
+  QComboBox* kind = nullptr;
+  for (QComboBox* box : preview.findChildren<QComboBox*>()) {
+    if (box->accessibleName() == QStringLiteral("Sheet")) kind = box;
+  }
+  ASSERT_NE(kind, nullptr);
+  ASSERT_EQ(kind->count(), static_cast<int>(sheet::sheetNames().size()));
+  QImage before = preview.grab().toImage();
+  for (int i = 1; i < kind->count(); ++i) {
+    kind->setCurrentIndex(i);
+    const QImage now = preview.grab().toImage();
+    EXPECT_NE(now, before) << kind->currentText().toStdString();
+    before = now;
+  }
+  const auto buttons = preview.findChildren<QPushButton*>();
+  EXPECT_TRUE(std::any_of(buttons.begin(), buttons.end(), [](const QPushButton* button) {
+    return button->text().contains(QStringLiteral("DXF"));
+  }));
+}
+
+}  // namespace
+}  // namespace strokewright::ui
