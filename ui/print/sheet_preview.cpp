@@ -72,7 +72,7 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
     kind_->addItem(fromCore(name.name), static_cast<int>(name.kind));
   }
   kind_->setAccessibleName(tr("Sheet"));
-  auto* kindLabel = new QLabel(tr("S&heet"), this);
+  auto* kindLabel = new QLabel(tr("&Sheet"), this);
   kindLabel->setBuddy(kind_);
   paper_->addItem(tr("A4"), QPageSize::A4);
   paper_->addItem(tr("Letter"), QPageSize::Letter);
