@@ -226,12 +226,12 @@ TEST_F(Window, GivesTheWorkingThePlaceOfThePicture) {
   for (const PageDescription& page : pages()) {
     const Page& shown = show(page);
     const auto tables = shown.findChildren<Comparison*>();
-    if (tables.isEmpty()) {
+    if (tables.isEmpty() || page.results.empty()) {
       continue;
     }
     SCOPED_TRACE(page.key.toStdString());
     const int width = tables.front()->width();
-    window_.page()->explain(kTarget, *page.decides.front(), -1);
+    window_.page()->explain(kTarget, *page.results.front(), -1);
     settle();
     EXPECT_TRUE(shown.findChild<WhyPanel*>()->isVisible());
     EXPECT_GE(tables.front()->width(), width);
@@ -327,15 +327,22 @@ TEST_P(Samples, ShowWhatTheAssessmentTells) {
         }
       }
     }
-    EXPECT_EQ(numbers > 0, !page.results.empty()) << page.key.toStdString();
+    const bool any = std::ranges::any_of(page.results, [&](const describe::Result* result) {
+      return assessment(kTarget, *result).state == describe::State::Value &&
+             assessment.sameInAll(kTarget, *result);
+    });
+    EXPECT_EQ(numbers > 0, any) << page.key.toStdString();
   }
 }
 
+/// What a sample has not measured is named by its entry; ports mean nothing for a four-stroke.
 TEST_P(Samples, AnswerEveryQuestion) {
   openSample(QLatin1StringView(GetParam()));
   for (const PageDescription& page : pages()) {
-    EXPECT_FALSE(show(page).answer().number.isEmpty()) << page.key.toStdString();
-    EXPECT_FALSE(window_.page()->answer().sentence.isEmpty()) << page.key.toStdString();
+    const Answer& answer = show(page).answer();
+    EXPECT_FALSE(answer.sentence.isEmpty()) << page.key.toStdString();
+    const bool without = answer.unlocks != nullptr || answer.result == nullptr;
+    EXPECT_EQ(answer.number.isEmpty(), without) << page.key.toStdString();
   }
 }
 
@@ -442,7 +449,7 @@ TEST_F(Window, LeadsFromNothingToTheSpacerByKeyboardAlone) {
     for (const Entry& entry : first) {
       typist.write(engine, *entry.input, entry.text);
     }
-    typist.page(Qt::Key_2);
+    typist.page(Qt::Key_4);
     for (const Entry& entry : second) {
       typist.write(engine, *entry.input, entry.text);
     }

@@ -180,12 +180,13 @@ TEST_F(NumberField, TextThatMakesNoSenseStaysAndIsMarked) {
       << field_->accessibleDescription().toStdString();
 }
 
-TEST_F(NumberField, ReadingsPastedFromATableBecomeAList) {
+TEST_F(NumberField, ABlockPastedFromATableHasARowForEachCylinder) {
   QApplication::clipboard()->setText(QStringLiteral("98,12\t98,20\n98,29\n"));
   enter();
   QTest::keySequence(field_, QKeySequence(QKeySequence::Paste));
-  EXPECT_EQ(bore().text, "98,12; 98,20; 98,29");
-  EXPECT_EQ(bore().values.size(), 3u);
+  EXPECT_EQ(bore().text, "98,12 | 98,20; 98,29");
+  EXPECT_EQ(bore().values.size(), 2u);
+  EXPECT_EQ(bore().readings.front().size(), 2u);
 }
 
 TEST_F(NumberField, ShowsTheTextAsTypedWhileTheUnitIsTheSame) {
@@ -213,9 +214,9 @@ TEST_F(NumberField, InAnotherUnitItShowsFewDigitsAndEditsAllOfThem) {
 
 TEST_F(NumberField, TheEchoSaysWhatAnotherUnitOrAFractionMeans) {
   typeBore(QStringLiteral("2 5/8 in"));
-  EXPECT_EQ(entryEcho(document_, kTarget, in::bore), QStringLiteral("= 66.675\u00A0mm"));
+  EXPECT_EQ(entryEcho(document_, {kTarget, in::bore}), QStringLiteral("= 66.675\u00A0mm"));
   typeBore(QStringLiteral("66.68"));
-  EXPECT_EQ(entryEcho(document_, kTarget, in::bore), QString());
+  EXPECT_EQ(entryEcho(document_, {kTarget, in::bore}), QString());
 }
 
 TEST_F(NumberField, ItsNameSaysWhatOfWhichEngineAndInWhichUnit) {
@@ -227,7 +228,7 @@ TEST_F(NumberField, ItsNameSaysWhatOfWhichEngineAndInWhichUnit) {
 
 TEST_F(NumberField, ItsTipTellsHowToMeasureAndWhatIsUsual) {
   typeBore(QStringLiteral("98.20"));
-  const QString tip = entryTip(document_, kTarget, in::bore);
+  const QString tip = entryTip(document_, {kTarget, in::bore});
   for (const char* part : {"gauge", "Typical: 76.00", "Usual: 30.00 to 160.00", "(3.8661"}) {
     EXPECT_TRUE(tip.contains(QString::fromLatin1(part))) << part << "\n" << tip.toStdString();
   }

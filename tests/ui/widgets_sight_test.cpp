@@ -78,7 +78,7 @@ TEST_F(Sight, WhateverTakesTheFocusHasAName) {
   expectNames(QAccessible::queryAccessibleInterface(&window), seen);
   EXPECT_GE(seen, 5);
 
-  OriginDialog dialog(document_, kTarget, in::bore);
+  OriginDialog dialog(document_, {kTarget, in::bore});
   dialog.show();
   expectNames(QAccessible::queryAccessibleInterface(&dialog), seen);
 }

@@ -69,7 +69,7 @@ class TableOnScreen : public WithDocument {
 
 TEST_F(TableOnScreen, HasNameAndUnitOnceAndNothingWhereARowHasNoNumber) {
   show();
-  EXPECT_EQ(head(0), QStringLiteral("Part in\nthe stack"));
+  EXPECT_EQ(head(0), QStringLiteral("Part in the\nstack"));
   EXPECT_EQ(head(1), QStringLiteral("Thickness\nmm"));
   EXPECT_EQ(shown(0, 1), QStringLiteral("0.95"));
   EXPECT_EQ(shown(1, 1), QString());
@@ -81,6 +81,22 @@ TEST_F(TableOnScreen, FollowsTheUnitsOfTheReader) {
   taste_.setUnit(units::Kind::FineLength, QStringLiteral("thou"));
   EXPECT_EQ(head(1), QStringLiteral("Thickness\nthou"));
   EXPECT_EQ(shown(0, 1), taste_.number(units::Kind::FineLength, 0.95e-3));
+}
+
+const Table blanks{.key = "blanks",
+                   .name = "Blanks",
+                   .per = describe::Per::Engine,
+                   .columns = kColumns,
+                   .fill = [](describe::Reader&, describe::Rows& rows) {
+                     rows.add({"none", describe::kAbsent});
+                   }};
+
+TEST_F(TableOnScreen, AColumnThatNoRowHasIsNotShown) {
+  TableView view(document_, kTarget, blanks);
+  view.show();
+  EXPECT_FALSE(view.isColumnHidden(0));
+  EXPECT_TRUE(view.isColumnHidden(1));
+  EXPECT_EQ(view.copiedText(), QStringLiteral("Part in the stack\tThickness (mm)\nnone\t\n"));
 }
 
 TEST_F(TableOnScreen, IsFilledOnlyWhileItIsSeen) {

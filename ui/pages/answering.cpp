@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/describe/tabulated.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/desk.h"
@@ -40,6 +41,37 @@ std::vector<const describe::Cell*> cells(const Desk& desk, int engine,
     all.push_back(&assessment(engine, result, cylinder));
   }
   return all;
+}
+
+QString withoutEngine() { return tr("There is no engine yet. Add a target in the menu Engines."); }
+
+/// What it waits for, or why there is none.
+void sayWhyNone(Answer& answer, const Desk& desk, int engine, const QString& name, State state,
+                const describe::Frame& notes) {
+  const assess::Assessment& assessment = desk.document.assessment();
+  if (state == State::Refused) {
+    answer.sentence = desk.taste.sentence(assessment.evaluation().refusal(notes));
+    return;
+  }
+  if (state == State::None) {
+    answer.sentence = fromCore(notes.none);
+    return;
+  }
+  const auto waits = assessment.waitsFor(notes);
+  if (waits.empty()) {
+    return;
+  }
+  answer.unlocks = waits.front().input;
+  answer.unlocksOf = waits.front().donors ? desk.donor() : engine;
+  const QString first = inSentence(desk.taste.label(*waits.front().input));
+  const QString whose =
+      fromCore(desk.document.project().engines[static_cast<std::size_t>(answer.unlocksOf)].name);
+  answer.sentence = whose.isEmpty() ? tr("%1 waits for the %2.").arg(name, first)
+                                    : tr("%1 waits for the %2 of %3.").arg(name, first, whose);
+  if (waits.size() > 1) {
+    answer.further = QCoreApplication::translate("Answer", "and for %n more", nullptr,
+                                                 static_cast<int>(waits.size()) - 1);
+  }
 }
 
 }  // namespace
@@ -114,7 +146,7 @@ Answer unanswered(const Desk& desk, int engine, const describe::Result& result) 
   Answer answer;
   answer.result = &result;
   if (engine < 0) {
-    answer.sentence = tr("There is no engine yet. Add a target in the menu Engines.");
+    answer.sentence = withoutEngine();
     return answer;
   }
   const assess::Assessment& assessment = desk.document.assessment();
@@ -124,31 +156,19 @@ Answer unanswered(const Desk& desk, int engine, const describe::Result& result) 
     ++cylinder;
   }
   const describe::Cell& cell = assessment(engine, result, cylinder);
-  if (cell.state == State::Refused) {
-    answer.sentence = desk.taste.sentence(assessment.evaluation().refusal(cell));
+  sayWhyNone(answer, desk, engine, desk.taste.label(result), cell.state, cell.notes);
+  return answer;
+}
+
+Answer unanswered(const Desk& desk, int engine, const describe::Table& table) {
+  Answer answer;
+  if (engine < 0) {
+    answer.sentence = withoutEngine();
     return answer;
   }
-  if (cell.state == State::None) {
-    answer.sentence = fromCore(cell.notes.none);
-    return answer;
-  }
-  const auto waits = assessment.waitsFor(engine, result, cylinder);
-  if (waits.empty()) {
-    return answer;
-  }
-  answer.unlocks = waits.front().input;
-  answer.unlocksOf = waits.front().donors ? desk.donor() : engine;
-  const QString first = inSentence(desk.taste.label(*waits.front().input));
-  const QString whose =
-      fromCore(desk.document.project().engines[static_cast<std::size_t>(answer.unlocksOf)].name);
-  answer.sentence =
-      whose.isEmpty()
-          ? tr("%1 waits for the %2.").arg(desk.taste.label(result), first)
-          : tr("%1 waits for the %2 of %3.").arg(desk.taste.label(result), first, whose);
-  if (waits.size() > 1) {
-    answer.further = QCoreApplication::translate("Answer", "and for %n more", nullptr,
-                                                 static_cast<int>(waits.size()) - 1);
-  }
+  const describe::Tabulated filled = desk.document.evaluation().tabulated(engine, table);
+  sayWhyNone(answer, desk, engine, desk.taste.inTerms(fromCore(table.name)), filled.state,
+             filled.notes);
   return answer;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 /// The words that answers of all pages are made of.
 
+#include "core/describe/table.h"
 #include "ui/pages/page_description.h"
 
 namespace strokewright::ui {
@@ -22,6 +23,8 @@ QString besideDonor(const Desk& desk, const describe::Result& result);
 
 /// The answer while the result has no number: what it waits for, or why there is none.
 Answer unanswered(const Desk& desk, int engine, const describe::Result& result);
+/// The same of a table of the engine that has no rows to speak of.
+Answer unanswered(const Desk& desk, int engine, const describe::Table& table);
 
 /// The answer of a page that speaks of one result of the subject; sentence is left to the page.
 Answer answerBy(const Desk& desk, const describe::Result& result);

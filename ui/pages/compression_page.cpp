@@ -3,6 +3,8 @@
 
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
+#include "core/cranking/results.h"
+#include "core/cutting/results.h"
 #include "core/deck/results.h"
 #include "core/model/inputs.h"
 #include "ui/document/taste.h"
@@ -52,14 +54,36 @@ PageDescription compressionPage() {
                     &in::headGasket, &in::headGasketBore, &in::bore, &in::spacer}},
                   {tr("Inlet closing"), {&in::inletClosing, &in::inletClosingLift}},
                   {tr("Wanted"), {&in::stackDriver, &in::wantedCompressionRatio}},
-                  {tr("Limits behind the objections"), {&in::ratioSpread}}},
-      .results = {&out::compressionRatio, &out::compressionRatioWithoutCrevice,
-                  &out::effectiveCompressionRatio, &out::clearanceVolume, &out::sweptVolume,
-                  &out::volumesBesideDeck, &out::gasketVolume, &out::deckVolume,
-                  &out::ratioPerTenth, &out::inletClosingTravel, &out::ratioSpread},
+                  {tr("What can be cut"),
+                   {&in::chamberFaceArea, &in::headLand, &in::crownCutArea, &in::crownThickness}},
+                  {tr("Cranking"), {&in::ambientPressure, &in::crankingExponent}},
+                  {tr("Limits behind the objections"),
+                   {&in::ratioSpread, &in::ratioLeast, &in::ratioMost, &in::headLandLeast,
+                    &in::crownLeftShare}}},
+      .results = {&out::compressionRatio,
+                  &out::compressionRatioWithoutCrevice,
+                  &out::effectiveCompressionRatio,
+                  &out::clearanceVolume,
+                  &out::sweptVolume,
+                  &out::volumesBesideDeck,
+                  &out::volumesBesideStack,
+                  &out::gasketVolume,
+                  &out::deckVolume,
+                  &out::ratioPerTenth,
+                  &out::inletClosingTravel,
+                  &out::ratioSpread,
+                  &out::crankingPressure,
+                  &out::wantedClearanceVolume,
+                  &out::volumeToTakeAway,
+                  &out::headSkim,
+                  &out::headLandLeft,
+                  &out::crownCut,
+                  &out::crownLeft,
+                  &out::crownLeftShare},
       .decides = {&out::compressionRatio},
       .answer = &answer,
-      .picture = &picture};
+      .picture = &picture,
+      .tables = {{.table = &out::volumeAndRatio}}};
 }
 
 }  // namespace strokewright::ui

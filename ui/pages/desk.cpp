@@ -1,8 +1,23 @@
 #include "ui/pages/desk.h"
 
+#include "core/deck/results.h"
+#include "core/model/inputs.h"
 #include "ui/document/document.h"
 
 namespace strokewright::ui {
+
+Desk::Desk(Document& openDocument, Taste& readersTaste, QObject* parent)
+    : QObject(parent),
+      document(openDocument),
+      taste(readersTaste),
+      whatIf_{.result = &out::squishGap, .input = &model::in::spacer} {}
+
+void Desk::ask(const WhatIf& question) {
+  if (question != whatIf_) {
+    whatIf_ = question;
+    Q_EMIT whatIfAsked();
+  }
+}
 
 void Desk::showCylinder(int cylinder) {
   if (cylinder != cylinder_) {

@@ -7,6 +7,7 @@
 
 #include "core/describe/input.h"
 #include "core/describe/result.h"
+#include "ui/pages/what_if.h"
 
 namespace strokewright::ui {
 
@@ -18,8 +19,7 @@ class Desk final : public QObject {
   Q_OBJECT
 
  public:
-  Desk(Document& openDocument, Taste& readersTaste, QObject* parent = nullptr)
-      : QObject(parent), document(openDocument), taste(readersTaste) {}
+  Desk(Document& openDocument, Taste& readersTaste, QObject* parent = nullptr);
 
   Document& document;
   Taste& taste;
@@ -32,8 +32,13 @@ class Desk final : public QObject {
   int subject() const;
   int donor() const;  ///< index of the reference donor, or -1
 
+  /// What would have to be what; at first the spacer for another squish gap.
+  const WhatIf& whatIf() const { return whatIf_; }
+  void ask(const WhatIf& question);
+
  Q_SIGNALS:
   void cylinderChanged();
+  void whatIfAsked();  ///< another question
   /// Take the builder to this entry.
   void entryAsked(int engine, const describe::Input* input);
   /// How did you get that?
@@ -45,6 +50,7 @@ class Desk final : public QObject {
 
  private:
   int cylinder_ = -1;
+  WhatIf whatIf_;
 };
 
 }  // namespace strokewright::ui

@@ -14,7 +14,9 @@
 #include "ui/pages/desk.h"
 #include "ui/pages/findings_foot.h"
 #include "ui/pages/link_button.h"
+#include "ui/pages/table_pane.h"
 #include "ui/pages/why_place.h"
+#include "ui/widgets/list_edit.h"
 
 namespace strokewright::ui {
 
@@ -26,6 +28,7 @@ constexpr double kQuestionSize = 1.3;    ///< times the body
 constexpr double kTablesShare = 0.57;    ///< of the width, at most
 constexpr double kResultsBeside = 0.45;  ///< of the width, where there is no picture
 constexpr double kResultsShare = 0.3;    ///< of the height, at most
+constexpr double kListsShare = 0.5;      ///< of the height, at most
 
 QString layoutKey(const PageDescription& page, const QString& part) {
   return u"layout/"_s + page.key + u'/' + part;
@@ -42,10 +45,8 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
       across_(new QSplitter(Qt::Horizontal, this)) {
   across_->setChildrenCollapsible(false);
   across_->setHandleWidth(16);
-  if (description_.picture != nullptr) {
-    QWidget* picture = description_.picture(desk_, across_);
-    whyPlace_ = new WhyPlace(desk_, picture, WhyPlace::Of::Picture, across_);
-    across_->addWidget(whyPlace_);
+  if (QWidget* left = makeLeftSide()) {
+    across_->addWidget(left);
   }
   if (QWidget* right = makeRightSide()) {
     across_->addWidget(right);
@@ -63,9 +64,10 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   column->addWidget(new Rule(this));
   column->addWidget(foot);
 
-  connect(&desk_.document, &Document::projectChanged, this, &Page::refresh);
-  connect(&desk_.taste, &Taste::changed, this, &Page::refresh);
-  connect(&desk_, &Desk::cylinderChanged, this, &Page::refresh);
+  connect(&desk_.document, &Document::projectChanged, this, &Page::refreshWhenSeen);
+  connect(&desk_.taste, &Taste::changed, this, &Page::refreshWhenSeen);
+  connect(&desk_, &Desk::cylinderChanged, this, &Page::refreshWhenSeen);
+  connect(&desk_, &Desk::whatIfAsked, this, &Page::refreshWhenSeen);
   connect(foot, &FindingsFoot::relined, this, &Page::orderTabs);
   connect(answerLine_, &AnswerLine::whyAsked, this, [this] {
     if (desk_.subject() >= 0) {
@@ -76,34 +78,91 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
           [this] { Q_EMIT desk_.entryAsked(answer().unlocksOf, answer().unlocks); });
   connect(answerLine_, &AnswerLine::deedAsked, this, [this] { description_.deed.act(desk_); });
   sizeQuestion();
-  refresh();
   orderTabs();
 }
 
-/// Entries and results; without a picture they share the page side by side.
+/// The picture with the tables below it, or the tables alone.
+QWidget* Page::makeLeftSide() {
+  if (description_.picture != nullptr) {
+    QWidget* picture = description_.picture(desk_, across_);
+    whyPlace_ = new WhyPlace(desk_, picture, WhyPlace::Of::Picture, across_);
+  }
+  if (description_.tables.empty()) {
+    return whyPlace_;
+  }
+  auto* column = new QSplitter(Qt::Vertical, across_);
+  column->setChildrenCollapsible(false);
+  column->setHandleWidth(12);
+  if (whyPlace_ != nullptr) {
+    column->addWidget(whyPlace_);
+  }
+  for (const TableOnPage& table : description_.tables) {
+    column->addWidget(makeTablePane(desk_, table, column));
+  }
+  column->setStretchFactor(0, 1);
+  if (whyPlace_ == nullptr) {
+    whyPlace_ = new WhyPlace(desk_, column, WhyPlace::Of::Tables, across_);
+    return whyPlace_;
+  }
+  return column;
+}
+
+QWidget* Page::withLists(QWidget* entries) {
+  if (description_.lists.empty()) {
+    return entries;
+  }
+  entered_ = new QSplitter(Qt::Vertical, across_);
+  entered_->setChildrenCollapsible(false);
+  entered_->setHandleWidth(12);
+  entered_->addWidget(entries);
+  for (const describe::List* list : description_.lists) {
+    QWidget* pane = makeListPane(desk_, *list, entered_);
+    connect(pane->findChild<ListEdit*>(), &ListEdit::relined, this, &Page::orderTabs);
+    entered_->addWidget(pane);
+  }
+  return entered_;
+}
+
+/// Entries and results have the whole page.
+bool Page::besideEachOther() const {
+  return description_.picture == nullptr && description_.tables.empty();
+}
+
+/// Entries and results; with nothing on the left they share the page side by side.
 QWidget* Page::makeRightSide() {
   if (description_.entries.empty() && description_.results.empty()) {
     return nullptr;
   }
   entries_ = new Comparison(desk_, description_, Comparison::Of::Entries, across_);
-  results_ = new Comparison(desk_, description_, Comparison::Of::Results, across_);
   connect(entries_, &Comparison::rebuilt, this, &Page::orderTabs);
-  connect(results_, &Comparison::rebuilt, this, &Page::orderTabs);
   connect(entries_, &Comparison::rebuilt, this, &Page::roomForTables);
-  if (description_.picture == nullptr) {
-    across_->addWidget(entries_);
+  QWidget* entered = withLists(entries_);
+  if (description_.results.empty()) {
+    return entered;
+  }
+  results_ = new Comparison(desk_, description_, Comparison::Of::Results, across_);
+  connect(results_, &Comparison::rebuilt, this, &Page::orderTabs);
+  if (besideEachOther()) {
+    across_->addWidget(entered);
     whyPlace_ = new WhyPlace(desk_, results_, WhyPlace::Of::Tables, across_);
     return whyPlace_;
   }
   down_ = new QSplitter(Qt::Vertical, across_);
   down_->setChildrenCollapsible(false);
   down_->setHandleWidth(12);
-  down_->addWidget(entries_);
+  down_->addWidget(entered);
   down_->addWidget(results_);
   return down_;
 }
 
 const Answer& Page::answer() const { return answerLine_->answer(); }
+
+/// A page that is not seen works out nothing; it does when it is shown.
+void Page::refreshWhenSeen() {
+  if (isVisible()) {
+    refresh();
+  }
+}
 
 void Page::refresh() {
   answerLine_->setAnswer(description_.answer(desk_));
@@ -152,6 +211,7 @@ void Page::sizeQuestion() {
 }
 
 void Page::showEvent(QShowEvent* event) {
+  refresh();
   QWidget::showEvent(event);
   if (!laidOut_) {
     laidOut_ = true;
@@ -175,9 +235,9 @@ void Page::restoreLayout() {
   // The tables as wide as they like, the picture the rest; the entries come before the results.
   if (!restored(across_, u"across"_s) && entries_ != nullptr) {
     const int room = across_->width() - across_->handleWidth();
-    const int tables = down_ == nullptr ? static_cast<int>(kResultsBeside * room)
-                                        : std::min(entries_->sizeHint().width(),
-                                                   static_cast<int>(kTablesShare * room));
+    const int tables = besideEachOther() ? static_cast<int>(kResultsBeside * room)
+                                         : std::min(entries_->sizeHint().width(),
+                                                    static_cast<int>(kTablesShare * room));
     across_->setSizes({room - tables, tables});
   }
   roomForTables();
@@ -185,6 +245,15 @@ void Page::restoreLayout() {
     const int most = static_cast<int>(kResultsShare * across_->height());
     const int results = std::min(results_->sizeHint().height(), most);
     down_->setSizes({across_->height() - results, results});
+  }
+  if (entered_ != nullptr && !restored(entered_, u"entered"_s)) {
+    const int most = static_cast<int>(kListsShare * entered_->height());
+    QList<int> sizes{entered_->height()};
+    for (int i = 1; i < entered_->count(); ++i) {
+      sizes += std::min(entered_->widget(i)->sizeHint().height(), most / (entered_->count() - 1));
+      sizes.front() -= sizes.back();
+    }
+    entered_->setSizes(sizes);
   }
 }
 
@@ -199,7 +268,7 @@ void Page::roomForTables() {
   const int right = across_->sizes().back();
   if (right < least) {
     across_->setSizes({room - least, least});
-  } else if (down_ == nullptr && room - right < least) {
+  } else if (besideEachOther() && room - right < least) {
     across_->setSizes({least, room - least});
   }
 }
@@ -212,6 +281,9 @@ void Page::keepLayout() const {
   settings.setValue(layoutKey(description_, u"across"_s), across_->saveState());
   if (down_ != nullptr) {
     settings.setValue(layoutKey(description_, u"down"_s), down_->saveState());
+  }
+  if (entered_ != nullptr) {
+    settings.setValue(layoutKey(description_, u"entered"_s), entered_->saveState());
   }
 }
 

@@ -43,11 +43,15 @@ class Page final : public QWidget {
 
  private:
   void refresh();
+  void refreshWhenSeen();
   void sizeQuestion();
   void restoreLayout();
   void roomForTables();
   void orderTabs();
+  bool besideEachOther() const;
+  QWidget* makeLeftSide();
   QWidget* makeRightSide();
+  QWidget* withLists(QWidget* entries);
 
   Desk& desk_;
   const PageDescription& description_;
@@ -58,6 +62,7 @@ class Page final : public QWidget {
   WhyPlace* whyPlace_ = nullptr;
   QSplitter* across_;
   QSplitter* down_ = nullptr;
+  QSplitter* entered_ = nullptr;  ///< entries and lists, where there are lists
   bool laidOut_ = false;
 };
 

@@ -5,7 +5,9 @@
 #include <vector>
 
 #include "core/describe/input.h"
+#include "core/describe/list.h"
 #include "core/describe/result.h"
+#include "core/describe/tabulated.h"
 
 class QWidget;
 
@@ -39,6 +41,14 @@ struct Deed {
   void (*act)(Desk& desk) = nullptr;
 };
 
+/// A described table of the subject.
+struct TableOnPage {
+  const describe::Table* table = nullptr;
+  QString whenEmpty = {};  ///< stands where it has no row
+  /// Enter or a double click on a row; nullptr: nothing.
+  void (*take)(Desk& desk, const describe::Tabulated& filled, int row) = nullptr;
+};
+
 struct PageDescription {
   QString key;       ///< of the page in the settings
   QString name;      ///< in the list: "Deck"
@@ -53,6 +63,8 @@ struct PageDescription {
   bool speaksOfAll = false;   ///< every finding of the project belongs here
   Answer (*answer)(const Desk& desk) = nullptr;
   QWidget* (*picture)(Desk& desk, QWidget* parent) = nullptr;  ///< nullptr: none
+  std::vector<TableOnPage> tables = {};                        ///< below the picture, or instead
+  std::vector<const describe::List*> lists = {};               ///< to write on, below the entries
   Deed deed = {};
 
   bool asksFor(const describe::Input& input) const;
@@ -62,12 +74,20 @@ struct PageDescription {
 const std::vector<PageDescription>& pages();
 
 PageDescription enginesPage();
+PageDescription surveyPage();
+PageDescription fillingsPage();
 PageDescription deckPage();
+PageDescription choicePage();
+PageDescription platePage();
 PageDescription compressionPage();
+PageDescription portsPage();
+PageDescription runningPage();
+PageDescription likelihoodPage();
 PageDescription motionPage();
 PageDescription revsPage();
 PageDescription boreStrokePage();
 PageDescription goingRoundPage();
+PageDescription whatIfPage();
 PageDescription paperPage();
 
 }  // namespace strokewright::ui

@@ -97,7 +97,7 @@ PageDescription revsPage() {
       .results = {&out::revCeiling, &out::governs, &out::nextCeiling, &out::governsNext,
                   &out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
                   &out::ceilingBigEnd, &out::ceilingDonor, &out::overRevCeiling, &out::rodTension,
-                  &out::rodStress, &out::provenAcceleration, &out::provenRodTension,
+                  &out::rodStress, &out::provenAcceleration, &out::provenRodTension, &out::rods,
                   &out::rodLoadRatio, &out::breathingIndex, &out::breathingSpeed},
       .decides = {&out::revCeiling},
       .awaits = {&out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,

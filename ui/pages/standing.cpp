@@ -33,7 +33,7 @@ bool decided(const Desk& desk, const PageDescription& page) {
     return known(desk, desk.subject(), *result);
   };
   const auto isWaiting = [&desk](const describe::Result* result) { return waits(desk, *result); };
-  return std::ranges::all_of(page.decides, isKnown) &&
+  return desk.subject() >= 0 && std::ranges::all_of(page.decides, isKnown) &&
          std::ranges::none_of(page.awaits, isWaiting) &&
          !(page.speaksOfAll && !missingEntries(desk).empty());
 }

@@ -15,9 +15,8 @@
 
 namespace strokewright::ui {
 
-ChoiceEdit::ChoiceEdit(Document& document, int engine, const describe::Input& input,
-                       QWidget* parent)
-    : QComboBox(parent), document_(document), engine_(engine), input_(input) {
+ChoiceEdit::ChoiceEdit(Document& document, const EntryPlace& place, QWidget* parent)
+    : QComboBox(parent), document_(document), place_(place) {
   setFocusPolicy(Qt::StrongFocus);
   setSizeAdjustPolicy(QComboBox::AdjustToContents);
   setSizePolicy(ink::cellPolicy());
@@ -28,7 +27,7 @@ ChoiceEdit::ChoiceEdit(Document& document, int engine, const describe::Input& in
 }
 
 void ChoiceEdit::setEngine(int engine) {
-  engine_ = engine;
+  place_.engine = engine;
   refresh();
 }
 
@@ -49,52 +48,52 @@ int ChoiceEdit::heightForWidth(int width) const {
 /// Nothing entered first, then the choices, then what is none of them.
 QStringList ChoiceEdit::wantedItems() const {
   const Taste& taste = document_.taste();
-  const describe::Entry& entry = document_.entry(engine_, input_);
-  const QString standing = entryDefault(document_, engine_, input_);
+  const describe::Entry& entry = document_.entry(place_);
+  const QString standing = entryDefault(document_, place_);
   QStringList items{standing.isEmpty() ? QStringLiteral("–") : QStringLiteral("– ") + standing};
-  for (const describe::Choice& choice : input_.choices) {
+  for (const describe::Choice& choice : place_.input->choices) {
     items += taste.inTerms(fromCore(choice.label));
   }
   const bool ofThem = entry.values.size() == 1 || (!entry.known() && entry.text.empty());
-  if (!ofThem) items += entryText(input_, entry, taste.style());
+  if (!ofThem) items += entryText(input(), entry, taste.style());
   return items;
 }
 
 void ChoiceEdit::refresh() {
-  if (engine_ >= static_cast<int>(document_.project().engines.size())) return;
+  if (place_.engine >= static_cast<int>(document_.project().engines.size())) return;
   const QStringList items = wantedItems();
   if (items != shownItems_) {
     shownItems_ = items;
     clear();
     addItems(items);
   }
-  const describe::Entry& entry = document_.entry(engine_, input_);
-  const bool other = items.size() > static_cast<qsizetype>(input_.choices.size()) + 1;
+  const describe::Entry& entry = document_.entry(place_);
+  const bool other = items.size() > static_cast<qsizetype>(place_.input->choices.size()) + 1;
   const int chosen = entry.known() ? static_cast<int>(entry.values.front()) + 1 : 0;
   const int height = heightForWidth(width());
   setCurrentIndex(other ? count() - 1 : chosen);
   if (heightForWidth(width()) != height) updateGeometry();
-  const QString name = entryName(document_, engine_, input_);
+  const QString name = entryName(document_, place_);
   if (name != accessibleName()) setAccessibleName(name);
 }
 
 void ChoiceEdit::choose(int item) {
   const auto choice = static_cast<std::size_t>(std::max(0, item - 1));
-  if (choice >= input_.choices.size()) return;
-  document_.type(engine_, input_, item == 0 ? QString() : fromCore(input_.choices[choice].key));
+  if (choice >= place_.input->choices.size()) return;
+  document_.type(place_, item == 0 ? QString() : fromCore(place_.input->choices[choice].key));
 }
 
 bool ChoiceEdit::event(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QComboBox::event(event);
   QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(),
-                     tipFrom(entryTip(document_, engine_, input_)), this);
+                     tipFrom(entryTip(document_, place_)), this);
   return true;
 }
 
 void ChoiceEdit::focusInEvent(QFocusEvent* event) {
   QComboBox::focusInEvent(event);
-  setAccessibleDescription(entryTip(document_, engine_, input_));
-  Q_EMIT attention(&input_);
+  setAccessibleDescription(entryTip(document_, place_));
+  Q_EMIT attention(place_.input);
 }
 
 void ChoiceEdit::focusOutEvent(QFocusEvent* event) {

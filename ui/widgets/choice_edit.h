@@ -15,11 +15,14 @@ class ChoiceEdit final : public QComboBox {
   Q_OBJECT
 
  public:
+  ChoiceEdit(Document& document, const EntryPlace& place, QWidget* parent = nullptr);
   ChoiceEdit(Document& document, int engine, const describe::Input& input,
-             QWidget* parent = nullptr);
+             QWidget* parent = nullptr)
+      : ChoiceEdit(document, EntryPlace(engine, input), parent) {}
 
-  int engine() const { return engine_; }
-  const describe::Input& input() const { return input_; }
+  const EntryPlace& place() const { return place_; }
+  int engine() const { return place_.engine; }
+  const describe::Input& input() const { return *place_.input; }
   void setEngine(int engine);
 
   QSize sizeHint() const override;
@@ -43,8 +46,7 @@ class ChoiceEdit final : public QComboBox {
   void choose(int item);
 
   Document& document_;
-  int engine_;
-  const describe::Input& input_;
+  EntryPlace place_;
   QStringList shownItems_;
 };
 

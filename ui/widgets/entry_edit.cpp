@@ -5,10 +5,9 @@
 
 namespace strokewright::ui {
 
-QWidget* makeEntryEdit(Document& document, int engine, const describe::Input& input,
-                       QWidget* parent) {
-  if (input.kind == units::Kind::Choice) return new ChoiceEdit(document, engine, input, parent);
-  return new QuantityEdit(document, engine, input, parent);
+QWidget* makeEntryEdit(Document& document, const EntryPlace& place, QWidget* parent) {
+  if (place.input->kind == units::Kind::Choice) return new ChoiceEdit(document, place, parent);
+  return new QuantityEdit(document, place, parent);
 }
 
 const describe::Input* inputOf(const QWidget* field) {

@@ -59,6 +59,20 @@ QString accuracyLine(const Taste& taste, const Input& input) {
       .arg(taste.inTerms(fromCore(input.instrument)), taste.shown(input.kind, input.plusMinus, 3));
 }
 
+QString shapeLine(const Entry& entry) {
+  if (entry.shape == describe::Shape::Normal) return {};
+  return tr("Errors within its ±: %1.").arg(shapeText(entry.shape));
+}
+
+/// How several are typed.
+QString listLine(const Taste& taste, const Input& input) {
+  if (!input.list || input.kind == Kind::Choice) return {};
+  const QString number = taste.number(input.kind, input.typical);
+  return tr("Several cylinders: %1; %1. Several readings of one: %1 | %1; a reading may be a step, "
+            "0 to %1. A block copied from a table is taken too, a row for each cylinder.")
+      .arg(number);
+}
+
 QString waitingLine(const Document& document, int engine, const Input& input) {
   const int waiting = document.assessment().waiting(engine, input);
   if (waiting == 0) return {};
@@ -84,8 +98,9 @@ QString findingText(const Taste& taste, const Finding& finding) {
   return says + QChar(u' ') + taste.sentence(finding.hint);
 }
 
-QString entryEcho(const Document& document, int engine, const Input& input) {
-  const Entry& entry = document.entry(engine, input);
+QString entryEcho(const Document& document, const EntryPlace& place) {
+  const Entry& entry = document.entry(place);
+  const Input& input = *place.input;
   if (!entry.known() || entry.text.empty()) return {};
   const Taste& taste = document.taste();
   if (entry.unit != taste.style().unit(input.kind)) return {};
@@ -95,37 +110,50 @@ QString entryEcho(const Document& document, int engine, const Input& input) {
   return says ? equalsText(taste, input, entry) : QString();
 }
 
-QString entryDefault(const Document& document, int engine, const Input& input) {
+QString entryDefault(const Document& document, const EntryPlace& place) {
+  const Input& input = *place.input;
   if (!input.standing.exists()) return {};
-  const double value = document.assessment().evaluation().inputValue(engine, input);
+  const double value = place.list == nullptr
+                           ? document.assessment().evaluation().inputValue(place.engine, input)
+                           : input.standing.value.value_or(input.typical);
   QString text = document.taste().value(input, value);
   const QString unit = document.taste().unit(input.kind);
   if (text.endsWith(unit)) text.chop(unit.size());
   return tr("%1 (default)").arg(text.trimmed());
 }
 
-QString entryName(const Document& document, int engine, const Input& input) {
-  QStringList parts{document.taste().label(input), document.engineName(engine)};
-  const QString unit = document.taste().unit(input.kind);
+QString entryName(const Document& document, const EntryPlace& place) {
+  const Taste& taste = document.taste();
+  QStringList parts{taste.label(*place.input)};
+  if (place.list != nullptr) {
+    parts +=
+        taste.inTerms(fromCore(place.list->item)) + QChar(u' ') + QString::number(place.item + 1);
+  }
+  if (place.engine >= 0) parts += document.engineName(place.engine);
+  const QString unit = taste.unit(place.input->kind);
   if (!unit.isEmpty()) parts += unit;
   return parts.join(QStringLiteral(", "));
 }
 
-QString entryTip(const Document& document, int engine, const Input& input) {
+QString entryTip(const Document& document, const EntryPlace& place) {
   const Taste& taste = document.taste();
-  const Entry& entry = document.entry(engine, input);
-  QStringList lines = findingLines(document, engine, input);
+  const Entry& entry = document.entry(place);
+  const Input& input = *place.input;
+  QStringList lines = place.list == nullptr ? findingLines(document, place.engine, input)
+                                            : QStringList(listTrouble(taste, input, entry));
   lines += valueLine(taste, input, entry);
   lines += originText(entry);
+  lines += shapeLine(entry);
   lines += fromCore(entry.note);
   lines += taste.inTerms(fromCore(input.measure));
   lines += typicalLine(taste, input) + QChar(u' ') + usualLine(taste, input);
   lines += accuracyLine(taste, input);
+  lines += listLine(taste, input);
   if (!input.synonyms.empty()) lines += tr("Also: %1.").arg(fromCore(input.synonyms));
   if (input.standing.exists() && !entry.known()) {
     lines += tr("Default: %1.").arg(taste.inTerms(fromCore(input.standing.origin)));
   }
-  lines += waitingLine(document, engine, input);
+  if (place.list == nullptr) lines += waitingLine(document, place.engine, input);
   lines.removeIf([](const QString& line) { return line.trimmed().isEmpty(); });
   return lines.join(QChar(u'\n'));
 }
@@ -139,6 +167,18 @@ QString originText(const Entry& entry) {
     if (!part.empty()) parts += fromCore(part);
   }
   return parts.join(QStringLiteral(", "));
+}
+
+QString shapeText(describe::Shape shape) {
+  switch (shape) {
+    case describe::Shape::Rectangular:
+      return tr("anywhere within it alike (rectangular)");
+    case describe::Shape::Triangular:
+      return tr("the middle likelier than the ends (triangular)");
+    case describe::Shape::Normal:
+      break;
+  }
+  return tr("most near the middle, 19 in 20 within it (normal)");
 }
 
 QString originMark(describe::Origin origin) {
@@ -159,12 +199,21 @@ QString originMark(describe::Origin origin) {
   return {};
 }
 
-const Finding* findingAbout(const Document& document, int engine, const Input& input) {
-  const auto findings = document.assessment().findings(engine);
+const Finding* findingAbout(const Document& document, const EntryPlace& place) {
+  if (place.list != nullptr) return nullptr;
+  const auto findings = document.assessment().findings(place.engine);
   const auto found = std::ranges::find_if(findings, [&](const Finding& finding) {
-    return !finding.about.empty() && finding.about.front() == &input;
+    return !finding.about.empty() && finding.about.front() == place.input;
   });
   return found == findings.end() ? nullptr : &*found;
+}
+
+QString listTrouble(const Taste& taste, const Input& column, const Entry& entry) {
+  if (entry.empty()) return {};
+  const QString label = taste.label(column);
+  if (!entry.known()) return tr("%1: “%2” is not read.").arg(label, fromCore(entry.text));
+  if (column.accepts(entry.values.front())) return {};
+  return tr("%1: %2 cannot be.").arg(label, taste.value(column, entry.values.front()));
 }
 
 QString tipFrom(const QString& plainLines) {

@@ -10,22 +10,25 @@ namespace strokewright::ui {
 
 /// The values in the reader's unit, "= 66.68 mm", where the text says them in another unit or as a
 /// fraction; else empty.
-QString entryEcho(const Document& document, int engine, const describe::Input& input);
+QString entryEcho(const Document& document, const EntryPlace& place);
 
 /// What stands while nothing is entered: "1.3 (default)", the unit left to the row; or empty.
-QString entryDefault(const Document& document, int engine, const describe::Input& input);
+QString entryDefault(const Document& document, const EntryPlace& place);
 
 /// "Bore, Burdock 719, mm", for those who cannot see the row.
-QString entryName(const Document& document, int engine, const describe::Input& input);
+QString entryName(const Document& document, const EntryPlace& place);
 
 /// Everything worth knowing, several lines of plain text: how to measure, the typical and the usual
 /// range, the other system of units, where the number came from, what speaks against it.
-QString entryTip(const Document& document, int engine, const describe::Input& input);
+QString entryTip(const Document& document, const EntryPlace& place);
 
 /// Where an entry comes from: "measured, bore gauge, 2024-05-01"; empty when nothing is said.
 QString originText(const describe::Entry& entry);
 
-/// The same in one letter, as fields show it: m measured, b maker's book, c catalogue, a assumed,
+/// How errors lie within a ±, in plain words: "anywhere within it alike (rectangular)".
+QString shapeText(describe::Shape shape);
+
+/// Where an entry comes from, in one letter, as fields show it: m measured, b maker's book, c catalogue, a assumed,
 /// = computed; empty when nothing is said.
 QString originMark(describe::Origin origin);
 
@@ -33,8 +36,13 @@ QString originMark(describe::Origin origin);
 QString findingText(const Taste& taste, const describe::Finding& finding);
 
 /// The heaviest finding of this engine that belongs to this entry first of all, or nullptr.
-const describe::Finding* findingAbout(const Document& document, int engine,
-                                      const describe::Input& input);
+/// An item of a list has none.
+const describe::Finding* findingAbout(const Document& document, const EntryPlace& place);
+
+/// Why what was entered in an item of a list is passed over: no number, or one that cannot be;
+/// empty where it is not.
+QString listTrouble(const Taste& taste, const describe::Input& column,
+                    const describe::Entry& entry);
 
 /// Plain lines as a tip that wraps.
 QString tipFrom(const QString& plainLines);

@@ -7,32 +7,41 @@
 #include <QPlainTextEdit>
 
 #include "ui/document/taste.h"
+#include "ui/widgets/entry_words.h"
 
 namespace strokewright::ui {
 namespace {
 
 using describe::Origin;
+using describe::Shape;
 
 constexpr Origin kOrigins[] = {Origin::NotSaid,   Origin::Measured, Origin::MakersBook,
                                Origin::Catalogue, Origin::Assumed,  Origin::Computed};
 
+constexpr Shape kShapes[] = {Shape::Normal, Shape::Rectangular, Shape::Triangular};
+
 }  // namespace
 
-OriginDialog::OriginDialog(const Document& document, int engine, const describe::Input& input,
-                           QWidget* parent)
+OriginDialog::OriginDialog(const Document& document, const EntryPlace& place, QWidget* parent)
     : QDialog(parent),
       origin_(new QComboBox(this)),
+      shape_(new QComboBox(this)),
       instrument_(new QLineEdit(this)),
       date_(new QLineEdit(this)),
       note_(new QPlainTextEdit(this)) {
-  setWindowTitle(tr("%1 of %2").arg(document.taste().label(input), document.engineName(engine)));
-  const describe::Entry& entry = document.entry(engine, input);
+  const QString subject = document.subject(place);
+  setWindowTitle(subject.front().toUpper() + subject.mid(1));
+  const describe::Entry& entry = document.entry(place);
   for (const Origin origin : kOrigins) {
     origin_->addItem(fromCore(describe::originLabel(origin)), static_cast<int>(origin));
   }
   origin_->setCurrentIndex(origin_->findData(static_cast<int>(entry.origin)));
+  for (const Shape shape : kShapes) {
+    shape_->addItem(shapeText(shape), static_cast<int>(shape));
+  }
+  shape_->setCurrentIndex(shape_->findData(static_cast<int>(entry.shape)));
   instrument_->setText(fromCore(entry.instrument));
-  instrument_->setPlaceholderText(fromCore(input.instrument));
+  instrument_->setPlaceholderText(fromCore(place.input->instrument));
   date_->setText(fromCore(entry.date));
   date_->setPlaceholderText(tr("year-month-day"));
   note_->setPlainText(fromCore(entry.note));
@@ -44,6 +53,7 @@ OriginDialog::OriginDialog(const Document& document, int engine, const describe:
   auto* rows = new QFormLayout(this);
   rows->addRow(tr("&Where from"), origin_);
   rows->addRow(tr("&Measured with, or source"), instrument_);
+  rows->addRow(tr("&Errors within its ±"), shape_);
   rows->addRow(tr("&Date"), date_);
   rows->addRow(tr("&Note"), note_);
   rows->addRow(buttons);
@@ -52,6 +62,7 @@ OriginDialog::OriginDialog(const Document& document, int engine, const describe:
 describe::Entry OriginDialog::answer() const {
   describe::Entry entry;
   entry.origin = static_cast<Origin>(origin_->currentData().toInt());
+  entry.shape = static_cast<Shape>(shape_->currentData().toInt());
   entry.instrument = instrument_->text().trimmed().toStdString();
   entry.date = date_->text().trimmed().toStdString();
   entry.note = note_->toPlainText().trimmed().toStdString();

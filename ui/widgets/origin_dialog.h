@@ -15,14 +15,14 @@ class OriginDialog final : public QDialog {
   Q_OBJECT
 
  public:
-  OriginDialog(const Document& document, int engine, const describe::Input& input,
-               QWidget* parent = nullptr);
+  OriginDialog(const Document& document, const EntryPlace& place, QWidget* parent = nullptr);
 
-  /// Origin, instrument, date and note as they stand in the dialog; nothing else of the entry.
+  /// Origin, shape of the ±, instrument, date and note as they stand in the dialog; nothing else of the entry.
   describe::Entry answer() const;
 
  private:
   QComboBox* origin_;
+  QComboBox* shape_;
   QLineEdit* instrument_;
   QLineEdit* date_;
   QPlainTextEdit* note_;

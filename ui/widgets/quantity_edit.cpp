@@ -18,6 +18,7 @@
 #include "ui/widgets/entry_words.h"
 #include "ui/widgets/ink.h"
 #include "ui/widgets/origin_dialog.h"
+#include "ui/widgets/pasted_readings.h"
 #include "ui/widgets/stepped_text.h"
 
 namespace strokewright::ui {
@@ -62,9 +63,8 @@ class OriginKey final : public QAbstractButton {
 
 }  // namespace
 
-QuantityEdit::QuantityEdit(Document& document, int engine, const describe::Input& input,
-                           QWidget* parent)
-    : QLineEdit(parent), document_(document), engine_(engine), input_(input) {
+QuantityEdit::QuantityEdit(Document& document, const EntryPlace& place, QWidget* parent)
+    : QLineEdit(parent), document_(document), place_(place) {
   setFrame(false);
   setFocusPolicy(Qt::StrongFocus);
   setSizePolicy(ink::cellPolicy());
@@ -77,7 +77,7 @@ QuantityEdit::QuantityEdit(Document& document, int engine, const describe::Input
 }
 
 void QuantityEdit::setEngine(int engine) {
-  engine_ = engine;
+  place_.engine = engine;
   refresh();
 }
 
@@ -108,7 +108,7 @@ void QuantityEdit::takeColours() {
 
 // What stands in it ------------------------------------------------------------------------------
 
-void QuantityEdit::typeText(const QString& text) { document_.type(engine_, input_, text); }
+void QuantityEdit::typeText(const QString& text) { document_.type(place_, text); }
 
 void QuantityEdit::show(const QString& shown) {
   if (shown == text()) return;
@@ -121,27 +121,31 @@ void QuantityEdit::show(const QString& shown) {
 }
 
 void QuantityEdit::refresh() {
-  if (engine_ >= static_cast<int>(document_.project().engines.size())) return;
-  const Entry& entry = document_.entry(engine_, input_);
+  if (place_.engine >= static_cast<int>(document_.project().engines.size())) return;
+  const Entry& entry = document_.entry(place_);
   const units::Style& style = document_.taste().style();
   const bool asTyped = text().trimmed() == fromCore(entry.text).trimmed();
-  const bool beingTyped = isModified() && asTyped && entry.unit == style.unit(input_.kind);
+  const bool beingTyped = isModified() && asTyped && entry.unit == style.unit(place_.input->kind);
   const Digits digits = hasFocus() ? Digits::All : Digits::Seen;
-  if (!beingTyped) show(entryText(input_, entry, style, digits));
-  setPlaceholderText(entryDefault(document_, engine_, input_));
-  const QString name = entryName(document_, engine_, input_);
+  if (!beingTyped) show(entryText(input(), entry, style, digits));
+  setPlaceholderText(entryDefault(document_, place_));
+  const QString name = entryName(document_, place_);
   if (name != accessibleName()) setAccessibleName(name);
-  if (hasFocus()) setAccessibleDescription(entryTip(document_, engine_, input_));
+  if (hasFocus()) setAccessibleDescription(entryTip(document_, place_));
   refreshBeside();
 }
 
 QuantityEdit::Beside QuantityEdit::findBeside() const {
   Beside beside;
-  const Entry& entry = document_.entry(engine_, input_);
+  const Entry& entry = document_.entry(place_);
   beside.known = entry.known();
   beside.origin = entry.origin;
-  beside.echo = entryEcho(document_, engine_, input_);
-  const Finding* finding = findingAbout(document_, engine_, input_);
+  beside.echo = entryEcho(document_, place_);
+  if (place_.list != nullptr && !listTrouble(document_.taste(), input(), entry).isEmpty()) {
+    beside.mark = QStringLiteral("!");
+    beside.word = entry.known() ? tr("passed over") : tr("not read");
+  }
+  const Finding* finding = findingAbout(document_, place_);
   if (finding == nullptr || finding->weight == Weight::Remarks) return beside;
   const bool read = entry.known() || entry.text.empty();
   beside.heavy = finding->weight == Weight::Forbids;
@@ -216,7 +220,7 @@ bool QuantityEdit::event(QEvent* event) {
       break;
     case QEvent::ToolTip:
       QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(),
-                         tipFrom(entryTip(document_, engine_, input_)), this);
+                         tipFrom(entryTip(document_, place_)), this);
       return true;
     case QEvent::PaletteChange:
       takeColours();
@@ -233,7 +237,7 @@ bool QuantityEdit::event(QEvent* event) {
 
 void QuantityEdit::focusInEvent(QFocusEvent* event) {
   QLineEdit::focusInEvent(event);
-  setAccessibleDescription(entryTip(document_, engine_, input_));
+  setAccessibleDescription(entryTip(document_, place_));
   if (!isModified()) refresh();
   align();
   if (event->reason() == Qt::MouseFocusReason) {
@@ -242,7 +246,7 @@ void QuantityEdit::focusInEvent(QFocusEvent* event) {
              event->reason() != Qt::ActiveWindowFocusReason) {
     selectAll();
   }
-  Q_EMIT attention(&input_);
+  Q_EMIT attention(place_.input);
 }
 
 void QuantityEdit::focusOutEvent(QFocusEvent* event) {
@@ -258,7 +262,7 @@ void QuantityEdit::focusOutEvent(QFocusEvent* event) {
 void QuantityEdit::enterEvent(QEnterEvent* event) {
   QLineEdit::enterEvent(event);
   align();
-  Q_EMIT attention(&input_);
+  Q_EMIT attention(place_.input);
 }
 
 void QuantityEdit::leaveEvent(QEvent* event) {
@@ -308,16 +312,25 @@ void QuantityEdit::step(int by) {
 
 bool QuantityEdit::restore() {
   const int steps = document_.undoStack().index();
-  document_.undoOpenStep(Document::mergeKey(engine_, input_));
+  document_.undoOpenStep(Document::mergeKey(place_));
   selectAll();
   return document_.undoStack().index() != steps;
 }
 
+/// In a list a block fills its cells; elsewhere several cells are readings.
 void QuantityEdit::pasteReadings() {
-  static const QRegularExpression betweenCells(QStringLiteral("\\s*[\\t\\r\\n]+\\s*"));
-  QString pasted = QApplication::clipboard()->text().trimmed();
-  pasted.replace(betweenCells, QStringLiteral("; "));
-  insert(pasted);
+  const QString block = QApplication::clipboard()->text();
+  if (place_.list != nullptr && (block.contains(u'\t') || block.trimmed().contains(u'\n'))) {
+    setModified(false);
+    document_.paste(place_, block);
+    return;
+  }
+  if (place_.list != nullptr) {
+    insert(block.trimmed());
+  } else {
+    const int cylinders = document_.assessment().evaluation().cylinders(place_.engine);
+    insert(readingsText(block, cylinders, place_.input->list));
+  }
   typeText(text());
 }
 
@@ -336,7 +349,7 @@ void QuantityEdit::contextMenuEvent(QContextMenuEvent* event) {
 }
 
 void QuantityEdit::addUnits(QMenu& menu) {
-  const auto all = units::unitsOf(input_.kind);
+  const auto all = units::unitsOf(place_.input->kind);
   if (all.size() < 2) return;
   QMenu* choice = menu.addMenu(tr("Type in"));
   for (const units::Unit& unit : all) {
@@ -345,7 +358,7 @@ void QuantityEdit::addUnits(QMenu& menu) {
 }
 
 void QuantityEdit::typeIn(const units::Unit& unit) {
-  Entry entry = document_.entry(engine_, input_);
+  Entry entry = document_.entry(place_);
   const QString name = QChar(u' ') + fromCore(unit.name);
   if (!entry.known()) {
     setText(name);
@@ -354,9 +367,9 @@ void QuantityEdit::typeIn(const units::Unit& unit) {
     return;
   }
   units::Style style = document_.taste().style();
-  style.group.choose(input_.kind, unit.name);
+  style.group.choose(place_.input->kind, unit.name);
   entry.text.clear();
-  setText(entryText(input_, entry, style) + name);
+  setText(entryText(input(), entry, style) + name);
   typeText(text());
   document_.closeStep();
 }
@@ -397,7 +410,7 @@ void QuantityEdit::openOrigins() {
 
 void QuantityEdit::addOrigins(QMenu& menu) {
   QMenu* from = menu.addMenu(tr("&Where from"));
-  from->setEnabled(document_.entry(engine_, input_).known());
+  from->setEnabled(document_.entry(place_).known());
   addOriginChoices(*from);
   addOriginDialog(menu);
 }
@@ -407,38 +420,39 @@ void QuantityEdit::addOriginDialog(QMenu& menu) {
 }
 
 void QuantityEdit::addOriginChoices(QMenu& menu) {
-  if (!input_.instrument.empty()) {
+  if (!place_.input->instrument.empty()) {
     const Taste& taste = document_.taste();
-    menu.addAction(tr("Measured with %1, ± %2")
-                       .arg(taste.inTerms(fromCore(input_.instrument)),
-                            fromCore(taste.style().editable(input_.kind, input_.plusMinus)) +
-                                QChar(u' ') + taste.unit(input_.kind)),
-                   this, [this] { sayMeasured(); });
+    menu.addAction(
+        tr("Measured with %1, ± %2")
+            .arg(taste.inTerms(fromCore(place_.input->instrument)),
+                 fromCore(taste.style().editable(place_.input->kind, place_.input->plusMinus)) +
+                     QChar(u' ') + taste.unit(place_.input->kind)),
+        this, [this] { sayMeasured(); });
   }
   for (const Origin origin : {Origin::MakersBook, Origin::Catalogue, Origin::Assumed}) {
     menu.addAction(fromCore(describe::originLabel(origin)), this, [this, origin] {
-      Entry entry = document_.entry(engine_, input_);
+      Entry entry = document_.entry(place_);
       entry.origin = origin;
       entry.instrument.clear();
-      document_.say(engine_, input_, entry);
+      document_.say(place_, entry);
     });
   }
 }
 
 void QuantityEdit::sayMeasured() {
-  Entry entry = document_.entry(engine_, input_);
+  Entry entry = document_.entry(place_);
   entry.origin = Origin::Measured;
-  entry.instrument = input_.instrument;
+  entry.instrument = place_.input->instrument;
   entry.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
-  if (!entry.plusMinus && input_.plusMinus > 0.0) entry.plusMinus = input_.plusMinus;
-  document_.say(engine_, input_, entry);
+  if (!entry.plusMinus && place_.input->plusMinus > 0.0) entry.plusMinus = place_.input->plusMinus;
+  document_.say(place_, entry);
 }
 
 void QuantityEdit::askOrigin() {
-  auto* dialog = new OriginDialog(document_, engine_, input_, this);
+  auto* dialog = new OriginDialog(document_, place_, this);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   connect(dialog, &QDialog::accepted, this,
-          [this, dialog] { document_.say(engine_, input_, dialog->answer()); });
+          [this, dialog] { document_.say(place_, dialog->answer()); });
   dialog->open();
 }
 

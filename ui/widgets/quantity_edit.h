@@ -25,11 +25,14 @@ class QuantityEdit final : public QLineEdit {
   Q_OBJECT
 
  public:
+  QuantityEdit(Document& document, const EntryPlace& place, QWidget* parent = nullptr);
   QuantityEdit(Document& document, int engine, const describe::Input& input,
-               QWidget* parent = nullptr);
+               QWidget* parent = nullptr)
+      : QuantityEdit(document, EntryPlace(engine, input), parent) {}
 
-  int engine() const { return engine_; }
-  const describe::Input& input() const { return input_; }
+  const EntryPlace& place() const { return place_; }
+  int engine() const { return place_.engine; }
+  const describe::Input& input() const { return *place_.input; }
   /// The same row of another engine.
   void setEngine(int engine);
 
@@ -91,8 +94,7 @@ class QuantityEdit final : public QLineEdit {
   void askOrigin();
 
   Document& document_;
-  int engine_;
-  const describe::Input& input_;
+  EntryPlace place_;
   bool selectOnRelease_ = false;
   int lines_ = 1;                         ///< that the text takes without the focus
   QAbstractButton* originKey_ = nullptr;  ///< made when the field is first pointed at

@@ -7,6 +7,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QPainter>
 #include <QRegularExpression>
 #include <QScrollBar>
 #include <algorithm>
@@ -26,8 +27,8 @@ using describe::Cells;
 using describe::Column;
 using describe::Tabulated;
 
-constexpr int kHeadLetters = 11;  ///< a head is broken at blanks before it gets longer
-constexpr int kRowsAtFirst = 8;   ///< that a table asks room for
+constexpr int kHeadLetters = 8;  ///< a head is broken at blanks before it gets longer
+constexpr int kRowsAtFirst = 8;  ///< that a table asks room for
 constexpr int kRowsAtLeast = 3;
 
 std::size_t index(int i) { return static_cast<std::size_t>(i); }
@@ -60,6 +61,31 @@ bool before(const Cells& cells, bool words, int a, int b, Qt::SortOrder order) {
   return order == Qt::AscendingOrder ? one < other : one > other;
 }
 
+/// Names and units over a thin rule, quietly.
+class Heads final : public QHeaderView {
+ public:
+  explicit Heads(QWidget* parent) : QHeaderView(Qt::Horizontal, parent) {
+    setSectionResizeMode(QHeaderView::Fixed);
+    setHighlightSections(false);
+    viewport()->setAutoFillBackground(false);
+  }
+
+ protected:
+  void paintSection(QPainter* painter, const QRect& section, int column) const override {
+    const auto of = [&](int role) { return model()->headerData(column, Qt::Horizontal, role); };
+    QString text = of(Qt::DisplayRole).toString();
+    if (isSortIndicatorShown() && sortIndicatorSection() == column) {
+      text +=
+          sortIndicatorOrder() == Qt::AscendingOrder ? QStringLiteral(" ▴") : QStringLiteral(" ▾");
+    }
+    const int margin = style()->pixelMetric(QStyle::PM_HeaderMargin, nullptr, this);
+    painter->setPen(ink::muted(palette()));
+    painter->drawText(section.adjusted(margin, 0, -margin, 0), of(Qt::TextAlignmentRole).toInt(),
+                      text);
+    painter->fillRect(section.left(), section.bottom(), section.width(), 1, ink::rule(palette()));
+  }
+};
+
 }  // namespace
 
 /// The rows as they are shown.
@@ -81,6 +107,12 @@ class TableModel final : public QAbstractTableModel {
     putInOrder();
     if (!sameSize) endResetModel();
     if (sameSize) reword();
+  }
+
+  /// There are rows, and none has a number there.
+  bool blank(int column) const {
+    const Eigen::ArrayXd& numbers = filled_.rows.cells()[index(column)].numbers;
+    return numbers.size() > 0 && numbers.isNaN().all();
   }
 
   /// Units or terms are others.
@@ -146,8 +178,10 @@ class TableModel final : public QAbstractTableModel {
   }
 
   /// All numbers of a column have as many decimals, so that their marks stand under each other.
+  /// Words keep clear of the numbers beside them.
   Qt::Alignment alignment(int column) const {
-    return (columnAt(column).words ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter;
+    const Qt::Alignment words = column == 0 ? Qt::AlignLeft : Qt::AlignHCenter;
+    return (columnAt(column).words ? words : Qt::AlignRight) | Qt::AlignVCenter;
   }
 
   void putInOrder() {
@@ -178,6 +212,7 @@ TableView::TableView(Document& document, int engine, const describe::Table& tabl
       model_(new TableModel(document.taste(), table, this)),
       message_(new QLabel(viewport())),
       sortHere_(new QAction(tr("&Sort by this column"), this)) {
+  setHorizontalHeader(new Heads(this));
   setModel(model_);
   setFrameShape(QFrame::NoFrame);
   setShowGrid(false);
@@ -190,8 +225,6 @@ TableView::TableView(Document& document, int engine, const describe::Table& tabl
   viewport()->setAutoFillBackground(false);
   verticalHeader()->hide();
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  horizontalHeader()->setHighlightSections(false);
   message_->setWordWrap(true);
   message_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   connect(message_, &QLabel::linkActivated, this, [this] {
@@ -218,11 +251,13 @@ TableView::TableView(Document& document, int engine, const describe::Table& tabl
 }
 
 void TableView::setEngine(int engine) {
+  if (engine == engine_) return;
   engine_ = engine;
   refreshWhenSeen();
 }
 
 void TableView::setCylinder(int cylinder) {
+  if (cylinder == cylinder_) return;
   cylinder_ = cylinder;
   refreshWhenSeen();
 }
@@ -269,6 +304,9 @@ void TableView::reword() {
   model_->reword();
   verticalHeader()->setDefaultSectionSize(ink::rowHeight(fontMetrics()));
   resizeColumnsToContents();
+  for (int column = 0; column < model_->columnCount(); ++column) {
+    setColumnHidden(column, model_->blank(column));
+  }
   const QString name = taste.inTerms(fromCore(table_.name));
   setAccessibleName(engine_ >= 0 && engine_ < document_.assessment().evaluation().engines()
                         ? name + QStringLiteral(", ") + document_.engineName(engine_)
@@ -352,7 +390,7 @@ QSize TableView::sizeHint() const {
 }
 
 QSize TableView::minimumSizeHint() const {
-  return {fontMetrics().averageCharWidth() * 2 * kHeadLetters,
+  return {fontMetrics().averageCharWidth() * 3 * kHeadLetters,
           horizontalHeader()->sizeHint().height() + kRowsAtLeast * ink::rowHeight(fontMetrics())};
 }
 

@@ -1,0 +1,399 @@
+/// Survey, running gap, how sure, fillings, ports, what if: the pictures against the core.
+
+#include <QApplication>
+#include <QComboBox>
+#include <QElapsedTimer>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+#include <algorithm>
+#include <cmath>
+
+#include "core/burette/results.h"
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "core/describe/tabulated.h"
+#include "core/plate/results.h"
+#include "core/ports/results.h"
+#include "core/running/results.h"
+#include "core/spread/tables.h"
+#include "core/survey/results.h"
+#include "tests/ui/fixture.h"
+#include "ui/pages/answer_line.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/measure_first.h"
+#include "ui/pages/page.h"
+#include "ui/pages/what_if_view.h"
+#include "ui/plots/fillings_scene.h"
+#include "ui/plots/likelihood_plot.h"
+#include "ui/plots/plot_widget.h"
+#include "ui/plots/ports_scene.h"
+#include "ui/plots/running_scene.h"
+#include "ui/plots/sampling.h"
+#include "ui/plots/survey_scene.h"
+#include "ui/widgets/origin_dialog.h"
+#include "ui/widgets/pasted_readings.h"
+#include "ui/widgets/quantity_edit.h"
+#include "ui/widgets/search_box.h"
+
+namespace strokewright::ui {
+namespace {
+
+using namespace Qt::StringLiterals;
+
+constexpr double kMillimetres = 1e3;
+
+class Question : public WithDocument {
+ protected:
+  Question() { EXPECT_TRUE(document_.openCopy(sample(u"burdock-719"_s), u"burdock"_s)); }
+
+  double value(const describe::Result& result, int cylinder = 0) {
+    return document_.assessment()(kTarget, result, cylinder).value;
+  }
+  void type(const describe::Input& input, const QString& text) {
+    document_.type(kTarget, input, text);
+  }
+  static const PageDescription& pageOf(const QString& key) {
+    return *std::ranges::find(pages(), key, &PageDescription::key);
+  }
+
+  Desk desk_{document_, taste_};
+};
+
+// Survey -----------------------------------------------------------------------------------------
+
+class SurveyPicture : public Question {
+ protected:
+  SurveyPicture() {
+    type(in::cylinderPitch, u"90"_s);
+    type(in::seatHeight, u"98.12 | 98.13 | 98.11; 98.20; 98.29"_s);
+  }
+  SceneShown shown_() { return surveyScene(document_, kTarget); }
+};
+
+TEST_F(SurveyPicture, HasASeatForEachCylinderOnItsHeightAndPlace) {
+  const PlotScene scene = shown_().scene;
+  std::vector<PlotMark> seats;
+  std::ranges::copy_if(scene.marks, std::back_inserter(seats),
+                       [](const PlotMark& mark) { return mark.panel == 0; });
+  ASSERT_EQ(seats.size(), 3u);
+  EXPECT_NEAR(seats[2].at.x(), 180.0, 1e-9);
+  EXPECT_NEAR(seats[1].at.y(), 98.20, 1e-9);
+  EXPECT_GT(seats[0].plusMinus.y(), 0.0) << "the scatter of its readings";
+}
+
+TEST_F(SurveyPicture, DrawsTheFlatAndTheTaperedPlateAsThickAsTheyAre) {
+  const PlotScene scene = shown_().scene;
+  const auto plate = [&](const QString& name) {
+    return *std::ranges::find(scene.curves, name, &PlotCurve::label);
+  };
+  EXPECT_NEAR(plate(u"flat"_s).y.front(), value(out::flatSpacer) * kMillimetres, 1e-9);
+  const PlotCurve tapered = plate(u"tapered"_s);
+  const double share = (180.0 - tapered.x[0]) / (tapered.x[1] - tapered.x[0]);
+  EXPECT_NEAR(tapered.y[0] + share * (tapered.y[1] - tapered.y[0]),
+              value(out::taperedSpacer, 2) * kMillimetres, 1e-9);
+}
+
+TEST_F(SurveyPicture, SaysHowMuchSteeperItIsDrawn) {
+  SceneView view(document_, taste_, u"seats"_s, [this] { return shown_(); });
+  view.resize(800, 600);
+  view.show();
+  QApplication::processEvents();
+  EXPECT_TRUE(view.sentence().contains(u"times as steep"_s)) << view.sentence().toStdString();
+  EXPECT_FALSE(view.sentence().contains(u"%1"_s));
+}
+
+TEST_F(SurveyPicture, WithoutAPitchItSaysWhatItWaitsFor) {
+  type(in::cylinderPitch, {});
+  EXPECT_TRUE(shown_().sentence.contains(u"cylinder pitch"_s)) << shown_().sentence.toStdString();
+}
+
+TEST_F(Question, TheSurveyAnswersWithHowFarTheTwoWaysAreApart) {
+  type(in::seatHeight, u"98.12; 98.20; 98.29"_s);
+  type(in::measuredDeckClearance, u"0.10"_s);
+  ASSERT_EQ(document_.assessment()(kTarget, out::deckClosure).state, describe::State::Value);
+  const Answer answer = pageOf(u"survey"_s).answer(desk_);
+  EXPECT_EQ(answer.result, &out::deckClosure);
+  EXPECT_TRUE(
+      answer.number.contains(taste_.number(units::Kind::FineLength, value(out::deckClosure))))
+      << answer.number.toStdString();
+}
+
+// Readings ---------------------------------------------------------------------------------------
+
+struct Pasted {
+  const char* block;
+  int cylinders;
+  bool list;
+  const char* text;
+};
+void PrintTo(const Pasted& row, std::ostream* out) { *out << row.block; }
+
+class PastedBlock : public testing::TestWithParam<Pasted> {};
+
+TEST_P(PastedBlock, BecomesCylindersAndReadings) {
+  const Pasted& row = GetParam();
+  EXPECT_EQ(readingsText(QString::fromLatin1(row.block), row.cylinders, row.list),
+            QString::fromLatin1(row.text));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Tables, PastedBlock,
+    testing::Values(Pasted{"98.12\t98.13\n98.20\t98.21\n", 2, true, "98.12 | 98.13; 98.20 | 98.21"},
+                    Pasted{"98.12\r\n98.20\r\n98.29", 3, true, "98.12; 98.20; 98.29"},
+                    Pasted{"98.12\t98.20\t98.29", 3, true, "98.12; 98.20; 98.29"},
+                    Pasted{"98.12\t98.20\t98.29", 2, true, "98.12 | 98.20 | 98.29"},
+                    Pasted{"98.12\t\n98.20\t98.21", 2, true, "98.12; 98.20 | 98.21"},
+                    Pasted{"90.1\n90.2", 3, false, "90.1 | 90.2"},
+                    Pasted{"98.12", 3, true, "98.12"}, Pasted{"", 3, true, ""}));
+
+// Running gap ------------------------------------------------------------------------------------
+
+TEST_F(Question, TheRunningGapIsACurveForEachEngineThroughItsMarks) {
+  const PlotScene scene = runningScene(document_, kTarget, 0).scene;
+  const QString name = document_.engineName(kTarget);
+  const PlotCurve& curve = *std::ranges::find(scene.curves, name, &PlotCurve::label);
+  EXPECT_TRUE(curve.heavy);
+  ASSERT_EQ(scene.marks.size(), 2u);
+  EXPECT_NEAR(scene.marks[0].at.y(), value(out::runningSquish) * kMillimetres, 1e-9);
+  EXPECT_NEAR(scene.marks[1].at.y(), value(out::overRevSquish) * kMillimetres, 1e-9);
+  // The gap falls with the square of the speed: between two of the points it is nearly straight.
+  const auto after = std::ranges::upper_bound(curve.x, scene.marks[0].at.x());
+  const auto i = static_cast<std::size_t>(after - curve.x.begin());
+  const double share = (scene.marks[0].at.x() - curve.x[i - 1]) / (curve.x[i] - curve.x[i - 1]);
+  EXPECT_NEAR(curve.y[i - 1] + share * (curve.y[i] - curve.y[i - 1]), scene.marks[0].at.y(), 1e-3);
+}
+
+TEST_F(Question, WithoutASpeedWantedTheCurveIsDrawnAndTheMarkIsNot) {
+  type(in::wantedSpeed, {});
+  const PlotScene scene = runningScene(document_, kTarget, 0).scene;
+  EXPECT_TRUE(scene.marks.empty());
+  EXPECT_NE(std::ranges::find(scene.curves, document_.engineName(kTarget), &PlotCurve::label),
+            scene.curves.end());
+}
+
+TEST_F(Question, TheRunningGapSaysItsParts) {
+  const QString sentence = runningScene(document_, kTarget, 0).sentence;
+  EXPECT_TRUE(sentence.contains(taste_.value(out::runningSquish, value(out::runningSquish))))
+      << sentence.toStdString();
+}
+
+// How sure ---------------------------------------------------------------------------------------
+
+class HowSure : public Question {
+ protected:
+  HowSure() {
+    view_.resize(700, 600);
+    view_.show();
+    QApplication::processEvents();
+  }
+  const PlotScene& scene(int plot) { return view_.findChildren<PlotWidget*>()[plot]->scene(); }
+
+  LikelihoodPlot view_{document_, taste_, [] { return CylinderShown{kTarget, 0}; }};
+};
+
+TEST_F(HowSure, TheBarsHoldAllThatCanBe) {
+  double sum = 0.0;
+  for (const PlotRegion& bar : scene(0).regions) sum += bar.most.y() - bar.least.y();
+  EXPECT_NEAR(sum, 100.0, 0.01);
+  const describe::Tabulated table = document_.evaluation().tabulated(kTarget, out::gapHistogram, 0);
+  ASSERT_EQ(scene(0).regions.size(), table.rows.size());
+  EXPECT_NEAR(scene(0).regions.front().least.x(), table.rows["from_m"].numbers[0] * kMillimetres,
+              1e-9);
+}
+
+TEST_F(HowSure, BarsUnderTheLeastAreHatched) {
+  const double least = document_.evaluation().inputValue(kTarget, in::squishLeast) * kMillimetres;
+  for (const PlotRegion& bar : scene(0).regions) {
+    const bool under = 0.5 * (bar.least.x() + bar.most.x()) < least;
+    EXPECT_EQ(bar.fill == PlotRegion::Fill::Falling, under) << bar.least.x();
+  }
+}
+
+TEST_F(HowSure, SamplingStandsBesideTheComputedChances) {
+  QSignalSpy sampled(&view_, &LikelihoodPlot::sampled);
+  QTest::mouseClick(view_.findChild<QPushButton*>(), Qt::LeftButton);
+  EXPECT_TRUE(view_.sampling());
+  ASSERT_TRUE(sampled.wait(20'000));
+  EXPECT_FALSE(view_.sampling());
+  EXPECT_TRUE(view_.readout().contains(u"sampled"_s)) << view_.readout().toStdString();
+  const auto& curves = scene(0).curves;
+  const PlotCurve& outline =
+      *std::ranges::find_if(curves, [](const PlotCurve& curve) { return curve.x.size() > 2; });
+  double apart = 0.0;
+  for (std::size_t i = 0; i < scene(0).regions.size(); ++i) {
+    apart = std::max(apart, std::abs(outline.y[2 * i] - scene(0).regions[i].most.y()));
+  }
+  EXPECT_LT(apart, 0.15) << "per cent, of a million samples";
+}
+
+TEST_F(HowSure, WhatWasSampledStaysAfterAnEditAndSaysThatItIsOlder) {
+  QSignalSpy sampled(&view_, &LikelihoodPlot::sampled);
+  view_.sample();
+  ASSERT_TRUE(sampled.wait(20'000));
+  type(in::chamberVolume, u"21"_s);
+  EXPECT_TRUE(view_.readout().contains(u"before the last change"_s))
+      << view_.readout().toStdString();
+}
+
+TEST_F(Question, SamplingStopsWithinAFifthOfASecondAndTheWindowLives) {
+  Sampling sampling;
+  QSignalSpy progressed(&sampling, &Sampling::progressed);
+  QSignalSpy cancelled(&sampling, &Sampling::cancelled);
+  sampling.start(spread::stackOf(document_.evaluation(), kTarget, 0), 2'000'000'000);
+  ASSERT_TRUE(progressed.wait(20'000));
+  QElapsedTimer timer;
+  timer.start();
+  sampling.cancel();
+  EXPECT_FALSE(sampling.running());
+  EXPECT_EQ(cancelled.count(), 1);
+  { const Sampling last; }
+  EXPECT_LT(timer.elapsed(), 200);
+}
+
+TEST_F(Question, SamplingThatIsUnderWayEndsWithItsOwner) {
+  QElapsedTimer timer;
+  {
+    Sampling sampling;
+    sampling.start(spread::stackOf(document_.evaluation(), kTarget, 0), 2'000'000'000);
+    QTest::qWait(50);
+    timer.start();
+  }
+  EXPECT_LT(timer.elapsed(), 200);
+}
+
+TEST_F(Question, MeasureFirstNamesTheLargestContributorFirst) {
+  MeasureFirst first(desk_, [] { return CylinderShown{kTarget, 0}; });
+  first.show();
+  const auto gap = document_.evaluation().contributors(kTarget, out::squishGap);
+  ASSERT_FALSE(gap.empty());
+  EXPECT_TRUE(first.text().contains(taste_.label(*gap.front().input)))
+      << first.text().toStdString();
+}
+
+TEST_F(Question, TheShapeOfAPlusMinusIsSaidWithItsOriginAndStaysWhileTyping) {
+  type(in::bore, u"68.00 ± 0.02"_s);
+  QuantityEdit field(document_, kTarget, in::bore);
+  OriginDialog dialog(document_, {kTarget, in::bore});
+  QComboBox* shape = nullptr;
+  for (QComboBox* box : dialog.findChildren<QComboBox*>()) {
+    if (box->currentText().contains(u"normal"_s)) shape = box;
+  }
+  ASSERT_NE(shape, nullptr);
+  shape->setCurrentIndex(shape->findText(u"rectangular"_s, Qt::MatchContains));
+  document_.say({kTarget, in::bore}, dialog.answer());
+  EXPECT_EQ(bore().shape, describe::Shape::Rectangular);
+  type(in::bore, u"68.01 ± 0.02"_s);
+  EXPECT_EQ(bore().shape, describe::Shape::Rectangular);
+}
+
+// Fillings and ports -----------------------------------------------------------------------------
+
+TEST_F(Question, TheBuretteStandsBesideTheVolumesComputed) {
+  type(in::wholeVolume, u"25.4"_s);
+  type(in::plugHoleVolume, u"1.0"_s);
+  ASSERT_EQ(document_.assessment()(kTarget, out::clearanceByBurette).state, describe::State::Value);
+  const PlotScene scene = fillingsScene(document_, kTarget).scene;
+  const auto mark = std::ranges::find_if(scene.marks, [](const PlotMark& each) {
+    return each.panel == 1 && each.shape == PlotMark::Shape::Square;
+  });
+  ASSERT_NE(mark, scene.marks.end());
+  EXPECT_NEAR(mark->at.y(), value(out::clearanceVolume) * 1e6, 1e-6);
+}
+
+TEST_F(Question, PortsOfATwoStrokeAreOpenForTheirDuration) {
+  ASSERT_TRUE(document_.openCopy(sample(u"teasel-125"_s), u"teasel"_s));
+  const PlotScene scene = portsScene(document_, kTarget, 0).scene;
+  ASSERT_FALSE(scene.regions.empty());
+  const PlotRegion& exhaust = scene.regions.front();
+  EXPECT_NEAR(exhaust.most.x() - exhaust.least.x(), value(out::exhaustDuration) * 180.0 / M_PI,
+              1e-6);
+}
+
+TEST_F(Question, PortsOfAFourStrokeSayWhyThereAreNone) {
+  EXPECT_FALSE(portsScene(document_, kTarget, 0).sentence.isEmpty());
+}
+
+// What if ----------------------------------------------------------------------------------------
+
+class WhatWouldItBe : public Question {
+ protected:
+  WhatWouldItBe() {
+    type(in::spacer, u"0.95"_s);
+    page_.resize(1100, 600);
+    page_.show();
+    QApplication::processEvents();
+  }
+  void ask(const describe::Result& result, double wanted, const describe::Input& input) {
+    desk_.ask({.result = &result, .wanted = wanted, .input = &input});
+    QApplication::processEvents();
+  }
+
+  Page page_{desk_, pageOf(u"what_if"_s)};
+  WhatIfView& view_ = *page_.findChild<WhatIfView*>();
+};
+
+TEST_F(WhatWouldItBe, FindsTheSpacerForAnotherGapAndOneKeyTakesIt) {
+  const double wanted = value(out::squishGap) + 0.1e-3;
+  auto* field = view_.findChildren<QLineEdit*>().constFirst();
+  for (QLineEdit* each : view_.findChildren<QLineEdit*>()) {
+    if (each->accessibleName() == u"What it should be"_s) field = each;
+  }
+  field->setFocus();
+  QTest::keyClicks(field, fromCore(taste_.style().editable(units::Kind::FineLength, wanted)));
+  EXPECT_TRUE(page_.answer().number.contains(u"1.05"_s)) << page_.answer().number.toStdString();
+  EXPECT_TRUE(view_.readout().contains(u"then"_s));
+  QTest::keyClick(field, Qt::Key_Return, Qt::ControlModifier);
+  EXPECT_NEAR(value(out::squishGap), wanted, 1e-9);
+  EXPECT_EQ(document_.entry(kTarget, in::spacer).origin, describe::Origin::Computed);
+  document_.undoStack().undo();
+  EXPECT_EQ(document_.entry(kTarget, in::spacer).text, "0.95");
+}
+
+TEST_F(WhatWouldItBe, OffersOnlyEntriesThatMoveTheResult) {
+  ask(out::compressionRatio, 11.0, in::chamberVolume);
+  const auto moving = movers(desk_);
+  EXPECT_NE(std::ranges::find(moving, &in::chamberVolume), moving.end());
+  EXPECT_EQ(std::ranges::find(moving, &in::pistonMass), moving.end());
+}
+
+TEST_F(WhatWouldItBe, SaysWhatIsNearestWhereThereIsNoAnswer) {
+  ask(out::compressionRatio, 400.0, in::creviceVolume);
+  EXPECT_TRUE(page_.answer().number.isEmpty());
+  EXPECT_TRUE(page_.answer().sentence.contains(u"nearest is"_s))
+      << page_.answer().sentence.toStdString();
+  EXPECT_FALSE(canTakeWhatIf(desk_));
+}
+
+TEST_F(WhatWouldItBe, ThePlotRunsThroughThePresentPointAndTheOneFound) {
+  ask(out::compressionRatio, 11.0, in::chamberVolume);
+  const PlotScene& scene = page_.findChild<PlotWidget*>()->scene();
+  ASSERT_EQ(scene.marks.size(), 2u);
+  EXPECT_NEAR(scene.marks[0].at.y(), value(out::compressionRatio), 1e-9);
+  EXPECT_NEAR(scene.marks[1].at.y(), 11.0, 1e-9);
+}
+
+TEST_F(WhatWouldItBe, AnEntryForEachCylinderIsChangedInTheOneShown) {
+  type(in::spacer, u"0.95; 1.00; 1.05"_s);
+  desk_.showCylinder(1);
+  ask(out::squishGap, value(out::squishGap, 1) + 0.1e-3, in::spacer);
+  takeWhatIf(desk_);
+  const std::vector<double>& spacers = document_.entry(kTarget, in::spacer).values;
+  ASSERT_EQ(spacers.size(), 3u);
+  EXPECT_NEAR(spacers[0], 0.95e-3, 1e-12);
+  EXPECT_NEAR(spacers[1], 1.10e-3, 1e-9);
+}
+
+TEST_F(WhatWouldItBe, ASearchThatFindsNothingGivesWayToWhatWasChosen) {
+  auto* box = view_.findChildren<SearchBox*>().constFirst();
+  const QString before = box->currentText();
+  box->lineEdit()->setFocus();
+  box->lineEdit()->selectAll();
+  QTest::keyClicks(box->lineEdit(), u"no such thing"_s);
+  QTest::keyClick(box->lineEdit(), Qt::Key_Return);
+  EXPECT_EQ(box->currentText(), before);
+}
+
+}  // namespace
+}  // namespace strokewright::ui

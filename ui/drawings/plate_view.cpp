@@ -1,0 +1,56 @@
+#include "ui/drawings/plate_view.h"
+
+#include <QEvent>
+#include <QPainter>
+#include <algorithm>
+
+#include "core/describe/tabulated.h"
+#include "core/plate/outline.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/drawings/plate_painter.h"
+
+namespace strokewright::ui {
+
+PlateView::PlateView(Document& document, Taste& taste, QWidget* parent)
+    : QWidget(parent), document_(document), taste_(taste) {
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+  setAccessibleName(tr("The spacer plate"));
+  connect(&document, &Document::projectChanged, this, qOverload<>(&QWidget::update));
+  connect(&taste, &Taste::changed, this, qOverload<>(&QWidget::update));
+}
+
+QSize PlateView::sizeHint() const { return QSize(32, 18) * fontMetrics().height(); }
+
+QSize PlateView::minimumSizeHint() const { return QSize(18, 10) * fontMetrics().height(); }
+
+void PlateView::paintEvent(QPaintEvent* /*event*/) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  Medium medium = Medium::screen(*this, font(), palette());
+  const int engine = document_.project().target();
+  const describe::Tabulated plate =
+      engine < 0 ? describe::Tabulated{.rows = describe::Rows({})}
+                 : document_.evaluation().tabulated(engine, out::plateOutline);
+  if (plate.state != describe::State::Value) {
+    painter.setPen(medium.ink.faint);
+    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
+                     tr("The plate is drawn once its bore, length and width are entered, and where "
+                        "the cylinders stand."));
+    return;
+  }
+  const plate::Outline outline = plate::outlineFrom(plate.rows);
+  const QSizeF room = plateRoom(outline, PlateLies::Level);  // [mm]
+  const double scale = std::min(width() / room.width(), height() / room.height());
+  medium.narrow *= medium.millimetre / scale;
+  medium.millimetre = scale;
+  Drafting draft(painter, medium);
+  paintPlate(draft, QRectF(rect()).center(), outline, PlateLies::Level, taste_.style());
+}
+
+void PlateView::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) update();
+  QWidget::changeEvent(event);
+}
+
+}  // namespace strokewright::ui

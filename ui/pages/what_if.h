@@ -1,0 +1,45 @@
+#pragma once
+/// What would it have to be: the question, and what the workbench finds.
+
+#include <optional>
+#include <vector>
+
+#include "core/assess/assess.h"
+
+namespace strokewright::ui {
+
+class Desk;
+
+/// Which result should be what, and by which entry.
+struct WhatIf {
+  const describe::Result* result = nullptr;
+  std::optional<double> wanted = {};  ///< [SI] nothing: not said yet
+  const describe::Input* input = nullptr;
+
+  bool operator==(const WhatIf&) const = default;
+};
+
+/// Where it is asked: the subject, in the cylinder shown, else in the first. An entry that holds a
+/// number for each cylinder is changed in that one alone.
+struct WhatIfPlace {
+  int engine = -1;
+  int cylinder = 0;
+  int inputCylinder = -1;  ///< -1: the same in every cylinder
+};
+WhatIfPlace placeOf(const Desk& desk);
+
+/// Results of the subject that have a number there.
+std::vector<const describe::Result*> askable(const Desk& desk);
+
+/// Measured entries of the subject that move the result asked for, in page order.
+std::vector<const describe::Input*> movers(const Desk& desk);
+
+/// Nothing while no value is wanted, or the result has none.
+std::optional<assess::Solution> solved(const Desk& desk);
+
+/// The entry can be made what was found, and is not already.
+bool canTakeWhatIf(const Desk& desk);
+/// Puts what was found into the entry, of origin computed, as one step.
+void takeWhatIf(Desk& desk);
+
+}  // namespace strokewright::ui

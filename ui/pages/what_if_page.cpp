@@ -1,0 +1,97 @@
+#include <QCoreApplication>
+
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/answering.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/what_if_view.h"
+
+namespace strokewright::ui {
+
+namespace {
+
+using describe::Input;
+
+QString tr(const char* text) { return QCoreApplication::translate("WhatIfPage", text); }
+
+/// What the answer rests on unasked, or that it would be unusual.
+QString further(const Desk& desk, const WhatIfPlace& place, const assess::Solution& found) {
+  const WhatIf& asked = desk.whatIf();
+  const auto follows =
+      assess::whatFollows(desk.document.evaluation(), place.engine, *asked.result, place.cylinder,
+                          found, *asked.input, place.inputCylinder);
+  if (follows) {
+    return desk.taste.sentence(*follows);
+  }
+  const describe::Limits& usual = asked.input->usual;
+  if (!found.value || usual.holds(*found.value)) {
+    return {};
+  }
+  return *found.value > usual.most
+             ? tr("Unusual: at most %1 is usual.").arg(desk.taste.value(*asked.input, usual.most))
+             : tr("Unusual: at least %1 is usual.")
+                   .arg(desk.taste.value(*asked.input, usual.least));
+}
+
+/// There is no answer: why, and how near it can come.
+QString nearest(const Desk& desk, const assess::Solution& found) {
+  const WhatIf& asked = desk.whatIf();
+  const QString result = inSentence(desk.taste.label(*asked.result));
+  const QString input = inSentence(desk.taste.label(*asked.input));
+  const QString reached = desk.taste.value(*asked.result, found.reached);
+  if (found.still) {
+    return tr("The %1 stays at %2, whatever the %3.").arg(result, reached, input);
+  }
+  return tr("Nothing possible for the %1 makes the %2 %3: nearest is %4, where it is %5.")
+      .arg(input, result, desk.taste.value(*asked.result, *asked.wanted),
+           desk.taste.value(*asked.input, found.nearest), reached);
+}
+
+Answer answer(const Desk& desk) {
+  const WhatIf& asked = desk.whatIf();
+  const WhatIfPlace place = placeOf(desk);
+  if (place.engine < 0) {
+    return unanswered(desk, place.engine, *asked.result);
+  }
+  const describe::Cell& now =
+      desk.document.assessment()(place.engine, *asked.result, place.cylinder);
+  if (now.state != describe::State::Value) {
+    return unanswered(desk, place.engine, *asked.result);
+  }
+  Answer said;
+  said.result = asked.result;
+  const QString result = inSentence(desk.taste.label(*asked.result));
+  const std::optional<assess::Solution> found = solved(desk);
+  if (!found) {
+    said.number = desk.taste.value(*asked.result, now.value);
+    said.sentence = tr("is the %1 now. Say below what it should be.").arg(result);
+    return said;
+  }
+  said.further = further(desk, place, *found);
+  if (!found->value) {
+    said.sentence = nearest(desk, *found);
+    return said;
+  }
+  said.number = desk.taste.value(*asked.input, *found->value);
+  said.sentence = tr("for the %1: the %2 is then %3 instead of %4")
+                      .arg(inSentence(desk.taste.label(*asked.input)), result,
+                           desk.taste.value(*asked.result, found->reached),
+                           desk.taste.value(*asked.result, now.value));
+  return said;
+}
+
+QWidget* picture(Desk& desk, QWidget* parent) { return new WhatIfView(desk, parent); }
+
+}  // namespace
+
+PageDescription whatIfPage() {
+  return {
+      .key = QStringLiteral("what_if"),
+      .name = tr("What if"),
+      .question = tr("What would it have to be?"),
+      .answer = &answer,
+      .picture = &picture,
+      .deed = {.says = tr("take it (Ctrl+Enter)"), .possible = &canTakeWhatIf, .act = &takeWhatIf}};
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,203 @@
+#include "ui/pages/what_if_view.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QShortcut>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <array>
+
+#include "core/compression/results.h"
+#include "core/deck/results.h"
+#include "core/limits/results.h"
+#include "core/motion/results.h"
+#include "core/units/parse.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/link_button.h"
+#include "ui/plots/engines_shown.h"
+#include "ui/plots/plot_readout.h"
+#include "ui/plots/plot_widget.h"
+#include "ui/plots/refresher.h"
+#include "ui/plots/sweep_scene.h"
+#include "ui/widgets/search_box.h"
+
+namespace strokewright::ui {
+
+using describe::Cell;
+using describe::Result;
+using describe::State;
+
+namespace {
+
+constexpr std::array<const Result*, 5> kMain = {&out::spacerInStack, &out::squishGap,
+                                                &out::compressionRatio, &out::meanPistonSpeed,
+                                                &out::revCeiling};
+
+template <typename Described>
+QStringList labelsOf(const Taste& taste, const std::vector<const Described*>& all) {
+  QStringList labels;
+  for (const Described* each : all) labels += taste.label(*each);
+  return labels;
+}
+
+template <typename Described>
+int placeIn(const std::vector<const Described*>& all, const Described* one) {
+  const auto found = std::ranges::find(all, one);
+  return found == all.end() ? -1 : static_cast<int>(found - all.begin());
+}
+
+}  // namespace
+
+WhatIfView::WhatIfView(Desk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      result_(new SearchBox(tr("Result that should be different"), this)),
+      cylinderLabel_(new QuietLabel(tr("in cylinder"), this)),
+      cylinder_(new QComboBox(this)),
+      wanted_(new QLineEdit(this)),
+      unit_(new QLabel(this)),
+      input_(new SearchBox(tr("Entry to be changed"), this)),
+      plot_(new PlotWidget(this)),
+      readout_(new PlotReadout(this)),
+      refresher_(new Refresher(desk.document, desk.taste, *this, [this] { refresh(); })) {
+  cylinder_->setAccessibleName(tr("Cylinder asked for"));
+  cylinder_->setFocusPolicy(Qt::StrongFocus);
+  wanted_->setAccessibleName(tr("What it should be"));
+  wanted_->setPlaceholderText(tr("so much"));
+  wanted_->setMaximumWidth(wanted_->fontMetrics().averageCharWidth() * 14);
+  plot_->setAccessibleName(tr("The result over the entry"));
+  layOut();
+  connect(&desk_, &Desk::whatIfAsked, this, [this] { refresher_->changed(); });
+  connect(&desk_, &Desk::cylinderChanged, this, [this] { refresher_->changed(); });
+  connect(result_, &SearchBox::chosen, this,
+          [this](int row) { choose(results_[static_cast<std::size_t>(row)]); });
+  connect(input_, &SearchBox::chosen, this, [this](int row) {
+    WhatIf asked = desk_.whatIf();
+    asked.input = inputs_[static_cast<std::size_t>(row)];
+    desk_.ask(asked);
+  });
+  connect(cylinder_, &QComboBox::activated, &desk_, &Desk::showCylinder);
+  connect(wanted_, &QLineEdit::textEdited, this, &WhatIfView::takeWanted);
+  for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter}) {
+    auto* take = new QShortcut(QKeySequence(Qt::CTRL | key), this);
+    take->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(take, &QShortcut::activated, this, [this] { takeWhatIf(desk_); });
+  }
+}
+
+void WhatIfView::layOut() {
+  auto* row = new QHBoxLayout;
+  row->setSpacing(8);
+  row->addWidget(result_, 3);
+  row->addWidget(cylinderLabel_);
+  row->addWidget(cylinder_);
+  row->addWidget(new QuietLabel(tr("is to be"), this));
+  row->addWidget(wanted_);
+  row->addWidget(unit_);
+  row->addWidget(new QuietLabel(tr("by changing"), this));
+  row->addWidget(input_, 3);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(8);
+  column->addLayout(row);
+  column->addWidget(plot_, 1);
+  column->addWidget(readout_);
+}
+
+QString WhatIfView::readout() const { return readout_->text(); }
+
+void WhatIfView::refresh() {
+  const WhatIf& asked = desk_.whatIf();
+  const WhatIfPlace place = placeOf(desk_);
+  results_ = askable(desk_);
+  inputs_ = movers(desk_);
+  result_->offer(labelsOf(desk_.taste, results_), placeIn(results_, asked.result));
+  input_->offer(labelsOf(desk_.taste, inputs_), placeIn(inputs_, asked.input));
+  offerCylinders(place);
+  say(*unit_, desk_.taste.unit(asked.result->kind));
+  if (!wanted_->hasFocus()) {
+    wanted_->setText(asked.wanted
+                         ? fromCore(desk_.taste.style().editable(asked.result->kind, *asked.wanted))
+                         : QString());
+  }
+  const std::optional<assess::Solution> found = solved(desk_);
+  plot_->setScene(sweepScene(desk_.document, {.engine = place.engine,
+                                              .cylinder = place.cylinder,
+                                              .result = asked.result,
+                                              .input = asked.input,
+                                              .inputCylinder = place.inputCylinder,
+                                              .wanted = asked.wanted,
+                                              .found = found ? found->value : std::nullopt}));
+  sayBeforeAndAfter(found);
+  plot_->setAccessibleDescription(readout_->text());
+}
+
+/// Only where the cylinders can differ.
+void WhatIfView::offerCylinders(const WhatIfPlace& place) {
+  const int count = place.engine < 0 || desk_.whatIf().result->per == describe::Per::Engine
+                        ? 1
+                        : desk_.document.assessment().evaluation().cylinders(place.engine);
+  const QSignalBlocker quiet(cylinder_);
+  while (cylinder_->count() < count) cylinder_->addItem(QString::number(cylinder_->count() + 1));
+  while (cylinder_->count() > count) cylinder_->removeItem(cylinder_->count() - 1);
+  cylinder_->setCurrentIndex(place.cylinder);
+  cylinder_->setVisible(count > 1);
+  cylinderLabel_->setVisible(count > 1);
+}
+
+void WhatIfView::takeWanted() {
+  WhatIf asked = desk_.whatIf();
+  const units::Parsed read = units::parse(asked.result->kind, wanted_->text().toStdString(),
+                                          desk_.taste.style().group[asked.result->kind]);
+  asked.wanted = read.values.size() == 1 ? std::optional(read.values.front()) : std::nullopt;
+  desk_.ask(asked);
+}
+
+/// The entry stays where it moves this result too.
+void WhatIfView::choose(const Result* result) {
+  desk_.ask({.result = result, .wanted = {}, .input = desk_.whatIf().input});
+  const auto moving = movers(desk_);
+  if (moving.empty() || placeIn(moving, desk_.whatIf().input) >= 0) return;
+  desk_.ask({.result = result, .wanted = {}, .input = moving.front()});
+}
+
+void WhatIfView::sayBeforeAndAfter(const std::optional<assess::Solution>& found) {
+  const WhatIfPlace place = placeOf(desk_);
+  if (place.engine < 0) return;
+  std::vector<const Result*> told(kMain.begin(), kMain.end());
+  if (placeIn(told, desk_.whatIf().result) < 0) told.insert(told.begin(), desk_.whatIf().result);
+  describe::Evaluation then = desk_.document.evaluation();
+  const bool changes = found && found->value;
+  if (changes) {
+    then.put(place.engine, *desk_.whatIf().input, place.inputCylinder, *found->value);
+  }
+  QStringList headings{tr("Cylinder %1").arg(place.cylinder + 1)};
+  std::vector<QStringList> rows = {{tr("now")}};
+  if (changes) rows.insert(rows.end(), {{tr("then")}, {tr("difference")}});
+  for (const Result* result : told) {
+    const int cylinder = result->per == describe::Per::Engine ? 0 : place.cylinder;
+    headings += titled(desk_.taste.label(*result), desk_.taste, result->kind);
+    const Cell before = desk_.document.assessment()(place.engine, *result, cylinder);
+    const auto shown = [&](const Cell& cell) {
+      return cell.state == State::Value
+                 ? desk_.taste.number(result->kind, cell.value, result->decimals)
+                 : QStringLiteral("–");
+    };
+    rows[0] += shown(before);
+    if (!changes) continue;
+    const Cell& after = then.fresh(place.engine, *result, cylinder);
+    rows[1] += shown(after);
+    rows[2] +=
+        before.state == State::Value && after.state == State::Value
+            ? desk_.taste.difference(result->kind, after.value - before.value, result->decimals)
+            : QStringLiteral("–");
+  }
+  readout_->show(headings, rows);
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,65 @@
+#include "ui/widgets/search_box.h"
+
+#include <QCompleter>
+#include <QLineEdit>
+#include <QSignalBlocker>
+#include <QWheelEvent>
+
+namespace strokewright::ui {
+
+SearchBox::SearchBox(const QString& name, QWidget* parent) : QComboBox(parent) {
+  setEditable(true);
+  setInsertPolicy(QComboBox::NoInsert);
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  setMinimumContentsLength(16);
+  setAccessibleName(name);
+  lineEdit()->setAccessibleName(name);
+  completer()->setFilterMode(Qt::MatchContains);
+  completer()->setCompletionMode(QCompleter::PopupCompletion);
+  completer()->setCaseSensitivity(Qt::CaseInsensitive);
+  connect(this, &QComboBox::activated, this, [this](int row) {
+    if (row == chosen_) return;
+    chosen_ = row;
+    Q_EMIT chosen(row);
+  });
+  connect(lineEdit(), &QLineEdit::editingFinished, this, &SearchBox::settle);
+}
+
+void SearchBox::offer(const QStringList& words, int current) {
+  QStringList standing;
+  for (int i = 0; i < count(); ++i) standing += itemText(i);
+  chosen_ = current;
+  const QSignalBlocker quiet(this);
+  if (standing != words) {
+    clear();
+    addItems(words);
+  }
+  if (currentIndex() != current || !lineEdit()->hasFocus()) setCurrentIndex(current);
+}
+
+void SearchBox::wheelEvent(QWheelEvent* event) { event->ignore(); }
+
+int SearchBox::lastWith(const QString& part) const {
+  for (int i = count() - 1; i >= 0; --i) {
+    if (itemText(i).contains(part, Qt::CaseInsensitive)) return i;
+  }
+  return -1;
+}
+
+/// The one that is meant where only one holds what was typed; else what was chosen before.
+void SearchBox::settle() {
+  const QString typed = currentText().trimmed();
+  int meant = findText(typed, Qt::MatchFixedString);
+  if (meant < 0) {
+    const int first = findText(typed, Qt::MatchContains);
+    const int last = lastWith(typed);
+    meant = first == last ? first : -1;
+  }
+  const bool another = meant >= 0 && meant != chosen_;
+  if (another) chosen_ = meant;
+  setCurrentIndex(chosen_);
+  setEditText(itemText(chosen_));
+  if (another) Q_EMIT chosen(meant);
+}
+
+}  // namespace strokewright::ui
