@@ -69,7 +69,7 @@ class TableOnScreen : public WithDocument {
 
 TEST_F(TableOnScreen, HasNameAndUnitOnceAndNothingWhereARowHasNoNumber) {
   show();
-  EXPECT_EQ(head(0), QStringLiteral("Part in the\nstack"));
+  EXPECT_EQ(head(0), QStringLiteral("Part in\nthe\nstack"));
   EXPECT_EQ(head(1), QStringLiteral("Thickness\nmm"));
   EXPECT_EQ(shown(0, 1), QStringLiteral("0.95"));
   EXPECT_EQ(shown(1, 1), QString());
