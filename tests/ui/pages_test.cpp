@@ -342,7 +342,7 @@ TEST_P(Samples, AnswerEveryQuestion) {
     const Answer& answer = show(page).answer();
     EXPECT_FALSE(answer.sentence.isEmpty()) << page.key.toStdString();
     const bool without = answer.unlocks != nullptr || answer.result == nullptr;
-    EXPECT_EQ(answer.number.isEmpty(), without) << page.key.toStdString();
+    EXPECT_TRUE(without || !answer.number.isEmpty()) << page.key.toStdString();
   }
 }
 
