@@ -347,16 +347,14 @@ class ProjectReader {
 
   void engine(const Node& node) {
     Engine& engine = project_.engines.emplace_back();
-    object(node, {{"name", [&](const Node& name) { text(name, engine.name); }},
-                  {"part", [&](const Node& part) { this->part(part, engine.part); }},
-                  {"note", [&](const Node& note) { text(note, engine.note); }},
-                  {"entries",
-                   [&](const Node& entries) {
-                     this->entries(entries, model::inputs(), engine.entries);
-                   }},
-                  {"lists", [&](const Node& lists) {
-                     this->lists(lists, model::engineLists(), engine.lists);
-                   }}});
+    object(node,
+           {{"name", [&](const Node& name) { text(name, engine.name); }},
+            {"part", [&](const Node& part) { this->part(part, engine.part); }},
+            {"note", [&](const Node& note) { text(note, engine.note); }},
+            {"entries",
+             [&](const Node& entries) { this->entries(entries, model::inputs(), engine.entries); }},
+            {"lists",
+             [&](const Node& lists) { this->lists(lists, model::engineLists(), engine.lists); }}});
   }
 
   void part(const Node& node, model::Part& into) {

@@ -34,7 +34,7 @@ enum class Heed : std::uint8_t {
 };
 
 struct Parsed {
-  std::vector<double> values;       ///< [SI] empty exactly when problem is not None
+  std::vector<double> values;  ///< [SI] empty exactly when problem is not None
   /// [SI] of each value, where one of them is the mean of several readings; else empty.
   std::vector<std::vector<double>> readings;
   std::optional<double> plusMinus;  ///< [SI] from "98.20 ± 0.03", "98.20 +- 0.03 mm", "+/-"
@@ -51,7 +51,8 @@ struct Parsed {
 /// A fraction behind a whole number must be proper; 13/8 alone may be improper.
 ///
 /// Accepted after a number: blanks (also no-break), then a unit as findUnit() knows it.
-/// - Numbers without a unit take the one unit that is written in their list or reading; where the list has
+/// - Numbers without a unit take the one unit that is written in their list or reading; where the
+/// list has
 ///   none but its ± has, they take that one ("98.12; 98.20 ± 0.03 mm"); else the bare unit.
 /// - Where a list has two units, each of its numbers must carry its own.
 /// - A ± without a unit has the unit of the last number.

@@ -41,7 +41,7 @@ void SceneView::refresh() { refresher_->changed(); }
 
 const PlotScene& SceneView::scene() const { return plot_->scene(); }
 
-QString SceneView::sentence() const { return readout_->text(); }
+QString SceneView::sentence() const { return plot_->accessibleDescription(); }
 
 void SceneView::showScene() {
   SceneShown shown = look_();
@@ -60,12 +60,23 @@ void SceneView::sayWords() {
   }
   words.removeAll(QString());
   readout_->setRemark(words.join(u' '));
-  plot_->setAccessibleDescription(readout_->text());
+  plot_->setAccessibleDescription(words.join(u' '));
+  plot_->setToolTip(words.join(u' '));
+  giveRoom();
 }
+
+/// The words stay only below a plot that can be read.
+void SceneView::giveRoom() {
+  constexpr int kLeastLines = 12;
+  const int left = height() - readout_->heightForWidth(width());
+  readout_->setVisible(left >= kLeastLines * fontMetrics().lineSpacing());
+}
+
+QSize SceneView::minimumSizeHint() const { return plot_->minimumSizeHint(); }
 
 void SceneView::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  if (!exaggerated_.isEmpty()) sayWords();
+  sayWords();
 }
 
 }  // namespace strokewright::ui

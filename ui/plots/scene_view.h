@@ -22,6 +22,7 @@ struct SceneShown {
   QString exaggerated = {};
 };
 
+/// Where there is little height the picture has it, and its words are the tip of the plot.
 class SceneView final : public QWidget {
   Q_OBJECT
 
@@ -37,12 +38,15 @@ class SceneView final : public QWidget {
   const PlotScene& scene() const;
   QString sentence() const;
 
+  QSize minimumSizeHint() const override;
+
  protected:
   void resizeEvent(QResizeEvent* event) override;
 
  private:
   void showScene();
   void sayWords();
+  void giveRoom();
 
   std::function<SceneShown()> look_;
   QString sentence_;

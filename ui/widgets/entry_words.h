@@ -28,8 +28,8 @@ QString originText(const describe::Entry& entry);
 /// How errors lie within a ±, in plain words: "anywhere within it alike (rectangular)".
 QString shapeText(describe::Shape shape);
 
-/// Where an entry comes from, in one letter, as fields show it: m measured, b maker's book, c catalogue, a assumed,
-/// = computed; empty when nothing is said.
+/// Where an entry comes from, in one letter, as fields show it: m measured, b maker's book, c
+/// catalogue, a assumed, = computed; empty when nothing is said.
 QString originMark(describe::Origin origin);
 
 /// What a finding says, with its hint.

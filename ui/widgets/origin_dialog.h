@@ -17,7 +17,8 @@ class OriginDialog final : public QDialog {
  public:
   OriginDialog(const Document& document, const EntryPlace& place, QWidget* parent = nullptr);
 
-  /// Origin, shape of the ±, instrument, date and note as they stand in the dialog; nothing else of the entry.
+  /// Origin, shape of the ±, instrument, date and note as they stand in the dialog; nothing else of
+  /// the entry.
   describe::Entry answer() const;
 
  private:
