@@ -164,7 +164,6 @@ std::vector<std::pair<const Input*, std::string>> entriesOf(const Question& ques
 
 namespace strokewright::out {
 
-namespace in = model::in;
 using describe::Column;
 using describe::Per;
 using describe::Reader;

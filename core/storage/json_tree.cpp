@@ -146,7 +146,9 @@ void append(std::string& out, const Node& node, int depth, int flatFrom) {
   if (node.type == Node::Type::Other) out += "null";
   if (node.type != Node::Type::Object && node.type != Node::Type::List) return;
 
-  const bool flat = depth >= flatFrom || node.children.empty();
+  const bool listsObjects = node.type == Node::Type::List && !node.children.empty() &&
+                            node.children.front().type == Node::Type::Object;
+  const bool flat = node.children.empty() || (depth >= flatFrom && !listsObjects);
   const auto newLine = [&](int level) {
     if (!flat) out += '\n' + std::string(2 * static_cast<std::size_t>(level), ' ');
   };

@@ -39,7 +39,8 @@ std::variant<Node, Unreadable> parseJson(std::string_view text);
 
 /// UTF-8 text with two blanks of indent, a point as decimal mark and the shortest numbers that read
 /// back the same; bytes that are not UTF-8 become U+FFFD.
-/// @param flatFrom  objects and lists nested this deep stand on one line; the outermost is 0.
+/// @param flatFrom  what is nested this deep stands on one line, but a list has one for each of its
+///                  objects; the outermost is 0.
 std::string jsonText(const Node& node, int flatFrom);
 
 }  // namespace strokewright::storage

@@ -144,11 +144,23 @@ const Rule scatter{
       });
     }};
 
+/// Seats that lie far apart are objected to by themselves.
+bool saidOfPlaces(Reader& read) {
+  double least = read(in::seatHeight);
+  double largest = least;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    const double height = read.at(i)(in::seatHeight);
+    least = std::min(least, height);
+    largest = std::max(largest, height);
+  }
+  return largest - least > read(in::seatSpread);
+}
+
 const Rule slope{
     .key = "seats_out_of_parallel", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
       const double rise = read(out::seatSlopeAlong);
       const double most = read(in::seatSlopeMost);
-      if (std::abs(rise) <= most) return;
+      if (std::abs(rise) <= most || saidOfPlaces(read)) return;
       speak.say(Weight::Objects,
                 {"The seats rise by {1} in 100 mm along the crankshaft, {2} per cylinder; over {3} "
                  "should be put right.",

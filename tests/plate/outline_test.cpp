@@ -64,6 +64,7 @@ class PlateOfTheTriple : public testing::Test {
  protected:
   PlateOfTheTriple() : project_(sample("burdock-719")) {
     model::engineLists();
+    target().lists.clear();
     type(target(), "cylinder_pitch_m", "84");
     type(target(), "plate_bore_m", "72");
     type(target(), "plate_length_m", "280");
