@@ -8,11 +8,13 @@
 #include <QApplication>
 #include <QTemporaryDir>
 #include <clocale>
+#include <string>
 
 #include "core/model/inputs.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/main_window.h"
+#include "ui/pages/page_description.h"
 
 namespace strokewright::ui {
 namespace {
@@ -27,13 +29,13 @@ void settle() {
 }
 
 /// One key typed into the bore of the target, seen on one page.
-void edit(benchmark::State& state, const char* page) {
+void edit(benchmark::State& state, const std::string& page) {
   Taste taste;
   Document document(taste);
   MainWindow window(document, taste);
   window.openFile(QStringLiteral(STROKEWRIGHT_SOURCE_DIR "/samples/burdock-719.strokewright"));
   window.resize(kLaptop);
-  window.showPage(QString::fromLatin1(page));
+  window.showPage(QString::fromStdString(page));
   window.show();
   settle();
   bool wide = false;
@@ -59,10 +61,9 @@ int main(int argc, char** argv) {
   QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
   QApplication::setStyle(QStringLiteral("Fusion"));
-  for (const char* page : {"engines", "deck", "compression", "motion", "revs", "bore_stroke",
-                           "going_round", "paper"}) {
-    benchmark::RegisterBenchmark((std::string("edit/") + page).c_str(), strokewright::ui::edit,
-                                 page)
+  for (const strokewright::ui::PageDescription& page : strokewright::ui::pages()) {
+    const std::string key = page.key.toStdString();
+    benchmark::RegisterBenchmark(("edit/" + key).c_str(), strokewright::ui::edit, key)
         ->Unit(benchmark::kMillisecond);
   }
   benchmark::Initialize(&argc, argv);
