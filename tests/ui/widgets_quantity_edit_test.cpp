@@ -321,6 +321,7 @@ const QAbstractButton* originKey(const QuantityEdit& field) {
 
 TEST_F(NumberField, WithTheFocusItOffersToSayWhereTheNumberComesFrom) {
   field_->resize(200, field_->height());
+  QTest::mouseMove(window_->windowHandle(), other_->geometry().center());
   enter();
   EXPECT_EQ(originKey(*field_), nullptr);
   type(QStringLiteral("98.20"));
