@@ -140,7 +140,8 @@ class Writer {
   }
 
   /// @param dashes [mm] negative: a gap
-  void writeLineType(std::string_view name, std::string_view looks, std::vector<double> dashes) {
+  void writeLineType(std::string_view name, std::string_view looks,
+                     const std::vector<double>& dashes) {
     pair(0, "LTYPE");
     pair(2, name);
     pair(70, 0);

@@ -80,7 +80,8 @@ Outline outlineAround(std::vector<Hole> holes, double length, double width) {
                   .length = length,
                   .width = width,
                   .corner = std::min(kCorner, kMostCornerShare * std::min(length, width)),
-                  .holes = std::move(holes)};
+                  .holes = {}};
+  outline.holes = std::move(holes);
   return outline;
 }
 

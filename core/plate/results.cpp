@@ -40,7 +40,6 @@ double squishWith(Reader& read, double spacer) {
 
 namespace strokewright::out {
 
-namespace in = model::in;
 using describe::Column;
 using describe::Judged;
 using describe::Per;

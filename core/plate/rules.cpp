@@ -16,7 +16,6 @@ namespace strokewright::plate {
 namespace in = model::in;
 using describe::fine;
 using describe::kPractice;
-using describe::Per;
 using describe::Quantity;
 using describe::Reader;
 using describe::Rule;

@@ -46,7 +46,7 @@ class ChainWriter {
     return {lower(input.label), work_.withLimit(input.kind, value, work_.limit(input, cylinder_)),
             value};
   }
-  Link link(std::string name, const Result& result) const {
+  Link link(const std::string& name, const Result& result) const {
     const describe::Cell& cell = work_.cell(result, cylinder_);
     return {lower(name), work_.withLimit(result.kind, cell.value, cell.worst), cell.value};
   }

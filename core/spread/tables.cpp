@@ -12,7 +12,6 @@
 
 namespace strokewright::spread {
 
-namespace in = model::in;
 using describe::Reader;
 using describe::Rows;
 

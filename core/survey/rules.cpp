@@ -89,9 +89,9 @@ const Rule closure{
       Finding& finding =
           speak.say(forbids ? Weight::Forbids : Weight::Objects,
                     {"Two ways to the deck differ by {1} in cylinder {2}: {3} by what stands on "
-                     "the case, {4} "
-                     "by crown and measured clearance. Their joint ± is {5} likely, {6} at worst.",
-                     {fine(farthest), count(static_cast<std::size_t>(worstCylinder + 1)),
+                     "the case, {4} by crown and measured clearance. Their joint ± is {5} likely, "
+                     "{6} at worst.",
+                     {fine(farthest), count(static_cast<std::size_t>(worstCylinder) + 1),
                       Quantity{Kind::Length, here(out::deckHeight)},
                       Quantity{Kind::Length, here(out::heightByCrown)},
                       fine(here.likely(out::deckClosure)), fine(here.worst(out::deckClosure))}},

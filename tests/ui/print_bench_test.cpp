@@ -44,6 +44,7 @@ model::Project withPlate(const char* name) {
   engine.set(in::plateLength, typed(in::plateLength, triple ? "280" : "112"));
   engine.set(in::plateWidth, typed(in::plateWidth, "110"));
   model::engineLists();
+  engine.lists.clear();
   for (const char* across : {"-45", "45"}) {
     describe::Entries& hole = engine.lists[&model::list::plateHoles].emplace_back();
     hole[&model::list::holeAlong] = typed(model::list::holeAlong, "-42");
