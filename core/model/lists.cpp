@@ -19,17 +19,15 @@ std::span<const List* const> numbered(std::span<const List* const> lists) {
 constexpr std::array<const List*, 1> kOfProject = {&list::shelf};
 constexpr std::array<const List*, 1> kOfEngine = {&list::plateHoles};
 
+// Before main(): who holds a list has its columns numbered.
+const std::span<const List* const> kProjectLists = numbered(kOfProject);
+const std::span<const List* const> kEngineLists = numbered(kOfEngine);
+
 }  // namespace
 
-std::span<const List* const> projectLists() {
-  static const std::span<const List* const> lists = numbered(kOfProject);
-  return lists;
-}
+std::span<const List* const> projectLists() { return kProjectLists; }
 
-std::span<const List* const> engineLists() {
-  static const std::span<const List* const> lists = numbered(kOfEngine);
-  return lists;
-}
+std::span<const List* const> engineLists() { return kEngineLists; }
 
 const List* listOf(std::span<const List* const> lists, std::string_view key) {
   const auto found =

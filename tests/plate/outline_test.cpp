@@ -63,7 +63,6 @@ TEST(PlateOutline, MeasuresWallsFromEdgeToEdge) {
 class PlateOfTheTriple : public testing::Test {
  protected:
   PlateOfTheTriple() : project_(sample("burdock-719")) {
-    model::engineLists();
     target().lists.clear();
     type(target(), "cylinder_pitch_m", "84");
     type(target(), "plate_bore_m", "72");

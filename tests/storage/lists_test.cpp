@@ -39,8 +39,6 @@ std::string said(const Read& read) {
 Project withLists() {
   Project project;
   model::Engine& engine = project.engines.emplace_back();
-  model::projectLists();
-  model::engineLists();
   Entries gasket;
   gasket[&list::partRole] = typed(list::partRole, "base gasket or shim");
   gasket[&list::partThickness] = typed(list::partThickness, "0.25 ± 0.03");

@@ -43,7 +43,6 @@ model::Project withPlate(const char* name) {
   const bool triple = std::string_view(name) == "burdock-719";
   engine.set(in::plateLength, typed(in::plateLength, triple ? "280" : "112"));
   engine.set(in::plateWidth, typed(in::plateWidth, "110"));
-  model::engineLists();
   engine.lists.clear();
   for (const char* across : {"-45", "45"}) {
     describe::Entries& hole = engine.lists[&model::list::plateHoles].emplace_back();
