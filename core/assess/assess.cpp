@@ -63,10 +63,10 @@ Catalogue makeCatalogue() {
       Subject{survey::results(), survey::rules(), survey::tables()},
       Subject{plate::results(), plate::rules(), plate::tables()},
       Subject{{}, {}, spread::tables()},
-      Subject{{}, {}, choice::tables()},
+      Subject{{}, choice::rules(), choice::tables()},
       Subject{burette::results(), burette::rules(), burette::tables()},
       Subject{ports::results(), ports::rules(), ports::tables()},
-      Subject{cranking::results(), {}},
+      Subject{cranking::results(), cranking::rules()},
       Subject{cutting::results(), cutting::rules(), cutting::tables()},
   };
   const auto inputs = model::inputs();

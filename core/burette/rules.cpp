@@ -2,10 +2,13 @@
 #include <array>
 #include <cmath>
 #include <string>
+#include <vector>
 
 #include "core/burette/results.h"
+#include "core/chamber/chamber.h"
 #include "core/compression/results.h"
 #include "core/model/inputs.h"
+#include "core/survey/joint.h"
 
 namespace strokewright::burette {
 
@@ -28,10 +31,31 @@ constexpr std::string_view kJoint =
     "two ways round close within their joint ±: JCGM 100:2008, 5.1.2";
 constexpr double kRounding = 1e-12;  // [m3]
 
-/// A joint ± [m3], but no less than a filling is usually good to: an entry without a ± is not
-/// exact.
-double atLeastUsual(double joint, const describe::Input& filling) {
-  return std::max(joint, filling.plusMinus) + kRounding;
+/// What the crown volume rests on, by the burette and as entered.
+survey::Joint crownJoint(Reader& read) {
+  const double area = chamber::boreArea(read(in::bore));
+  std::vector<survey::Rests> ways = {{.on = &in::crownFill},
+                                     {.on = &in::crownFillDepth, .worth = area}};
+  survey::addPart(read, ways, in::crownVolume);
+  return survey::jointOf(read, out::crownClosure, ways);
+}
+
+/// What the clearance volume rests on, by the burette and as computed. What the diameters add is
+/// far less than a filling is good to.
+survey::Joint clearanceJoint(Reader& read) {
+  std::vector<survey::Rests> ways = {{.on = &in::wholeVolume}, {.on = &in::chamberVolume}};
+  for (const describe::Input* part :
+       {&in::plugHoleVolume, &in::crownVolume, &in::creviceVolume, &in::headGasketVolume}) {
+    survey::addPart(read, ways, *part);
+  }
+  const double area = chamber::boreArea(read(in::bore));
+  for (const survey::Rests& way : survey::deckRestsOn(read)) {
+    ways.push_back({.on = way.on, .worth = way.worth * area});
+  }
+  if (!read.given(in::headGasketVolume) && read(in::headGasket) > 0.0) {
+    survey::addPart(read, ways, in::headGasket, chamber::boreArea(read(in::headGasketBore)));
+  }
+  return survey::jointOf(read, out::clearanceClosure, ways);
 }
 
 Quantity volume(double value) { return {Kind::Volume, value, 2}; }
@@ -77,8 +101,7 @@ int farthestCrown(Reader& read) {
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
     const double apart = std::abs(here(out::crownClosure));
-    const double joint = atLeastUsual(here.likely(out::crownClosure), in::crownFill);
-    if (apart <= joint || apart <= most) continue;
+    if (apart <= crownJoint(here).likely + kRounding || apart <= most) continue;
     most = apart;
     farthest = i;
   }
@@ -92,7 +115,7 @@ const Rule crown{
       Reader here = read.at(cylinder);
       const double filled = here(out::crownByBurette);
       const double entered = crownAsEntered(here);
-      const double likely = atLeastUsual(here.likely(out::crownClosure), in::crownFill);
+      const double likely = crownJoint(here).likely;
       Finding& finding = speak.say(
           Weight::Objects,
           {entered == 0.0
@@ -112,7 +135,7 @@ const Rule crown{
 void offerOtherSense(Reader& read, Finding& finding) {
   const double taken = crownAsEntered(read);
   const double flipped = read(out::clearanceClosure) - 2.0 * taken;
-  const double likely = atLeastUsual(read.likely(out::clearanceClosure), in::wholeVolume);
+  const double likely = clearanceJoint(read).likely + kRounding;
   if (taken == 0.0 || std::abs(flipped) > likely) return;
   finding.hint = {
       "It would close were the crown's {1} the other way: a dish taken for a dome, or a dome for a "
@@ -127,11 +150,10 @@ const Rule closure{
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       const double apart = std::abs(read(out::clearanceClosure));
-      const double likely = atLeastUsual(read.likely(out::clearanceClosure), in::wholeVolume);
-      const double worst = atLeastUsual(read.worst(out::clearanceClosure), in::wholeVolume);
-      if (apart <= likely) return;
+      const auto [likely, worst] = clearanceJoint(read);
+      if (apart <= likely + kRounding) return;
       Finding& finding = speak.say(
-          apart > worst ? Weight::Forbids : Weight::Objects,
+          apart > worst + kRounding ? Weight::Forbids : Weight::Objects,
           {"The clearance volume is {1} by the burette and {2} as computed, {3} apart: ratios of "
            "{4} and {5}. Their joint ± is {6} likely, {7} at worst.",
            {volume(read(out::clearanceByBurette)), volume(read(out::clearanceVolume)),

@@ -49,6 +49,8 @@ constexpr std::array kFillings = {
     Filling{&in::wholeVolume, ofWhole}, Filling{&in::plugHoleVolume, ofWhole},
     Filling{&in::crankcaseVolume, ofCrankcase}};
 
+constexpr double kTenth = 1e-7;  // [m3] of a millilitre
+
 void addRows(Reader& read, const Filling& filling, describe::Rows& rows) {
   const describe::Entry& entry = *read.entry(*filling.what);
   for (std::size_t i = 0; i < entry.values.size(); ++i) {
@@ -57,11 +59,12 @@ void addRows(Reader& read, const Filling& filling, describe::Rows& rows) {
     Reader here = read.at(cylinder);
     const bool several = i < entry.readings.size();
     const double limit = entry.limit(i) > 0.0 ? entry.limit(i) : describe::kAbsent;
+    const double worth = filling.worth(here);
     rows.add({std::string(filling.what->label),
               entry.values.size() > 1 ? cylinder + 1.0 : describe::kAbsent,
               several ? static_cast<double>(entry.readings[i].size()) : 1.0, entry.values[i],
               several ? survey::spreadOf(entry.readings[i]) : describe::kAbsent, limit,
-              limit * filling.worth(here)});
+              limit * worth, kTenth * worth});
   }
 }
 
@@ -86,7 +89,8 @@ constexpr Column kColumns[] = {
     {.key = "mean_m3", .name = "Mean", .kind = Kind::Volume, .decimals = 2},
     {.key = "spread_m3", .name = "Spread", .kind = Kind::Volume, .decimals = 2},
     {.key = "limit_m3", .name = "± of the mean", .kind = Kind::Volume, .decimals = 2},
-    {.key = "limit_in_ratio", .name = "That ± in ratio", .symbol = "Δε", .kind = Kind::Ratio}};
+    {.key = "limit_in_ratio", .name = "That ± in ratio", .symbol = "Δε", .kind = Kind::Ratio},
+    {.key = "tenth_ml_in_ratio", .name = "0.1 ml in ratio", .kind = Kind::Ratio, .decimals = 3}};
 
 }  // namespace
 

@@ -96,12 +96,12 @@ class Slices {
       const Nm squish = cylinder.squish + headGasket.thickness;
       const double ratioMost = cylinder.ratio(first, headGasket.volume);
       const double ratioLeast = cylinder.ratio(last, headGasket.volume);
-      reach.take(squish + first, ratioMost);
+      reach.take({.squish = squish + first, .ratio = ratioMost});
       fastest = std::max(fastest, cylinder.ratioFall(ratioMost));
       slowest = std::min(slowest, cylinder.ratioFall(ratioLeast));
       if (!pieces.sortsByNearness()) continue;
       nearest += pieces.share(std::clamp(pieces.squishWanted, squish + first, squish + last),
-                              std::max(std::min(pieces.wants.ratio, ratioMost), ratioLeast));
+                              std::max(std::min(pieces.ratioWanted, ratioMost), ratioLeast));
     }
     const double change = (fastest - slowest) * (last - first) + kRounding * reach.ratioMost;
     const double spread = reach.ratioSpread();
@@ -156,7 +156,7 @@ class AlikeSearch {
     }
     greatestPlusMinus_ = std::ranges::max(baseSets_, {}, &Piece::plusMinus).plusMinus;
     Reach squish;
-    for (const Bare& cylinder : pieces.cylinders) squish.take(cylinder.squish, 0.0);
+    for (const Bare& cylinder : pieces.cylinders) squish.take({.squish = cylinder.squish});
     squishSpreads_ = squish.squishSpread() > pieces.squishSpread;
   }
 
@@ -267,16 +267,17 @@ class AlikeSearch {
     Reach reach;
     for (std::size_t i = 0; i < measures_.size(); ++i) {
       measures_[i] = measureOf(pieces_.cylinders[i], plate, baseSet, headGasket);
-      reach.take(measures_[i].squish, measures_[i].ratio);
+      reach.take(measures_[i]);
     }
     if (reach.ratioSpread() > pieces_.wants.ratioSpread) return false;
     const double key = pieces_.key(measures_);
     const int parts = platesNeeded_ * plate.count + cylinders_ * (baseSet.count + headGasket.count);
     const bool twice = baseSet.count == 2 && baseSet.parts[0] == baseSet.parts[1];
     const int different = plate.count + baseSet.count - (twice ? 1 : 0) + headGasket.count;
-    if (best_.mayTake(key, parts, different)) {
+    const Nm atWorst = pieces_.atWorst(reach.atWorst);
+    if (best_.mayTake(key, atWorst, parts, different)) {
       const Set set = setOf(plate, baseSet, headGasket);
-      best_.offer({key, parts, different, std::vector<Set>(measures_.size(), set)});
+      best_.offer({key, atWorst, parts, different, std::vector<Set>(measures_.size(), set)});
     }
     return true;
   }

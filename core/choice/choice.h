@@ -23,10 +23,12 @@ enum class Role : std::uint8_t {
 /// One kind of part on the shelf.
 struct Part {
   Role role = Role::BaseGasket;
-  double thickness = 0.0;  ///< [m] compressed; 0 to 100 mm
-  double plusMinus = 0.0;  ///< [m] limit of error of the thickness; 0 to 100 mm
-  double bore = 0.0;       ///< [m] > 0, head gaskets only: diameter of the hole
-  int quantity = 0;        ///< how many there are; 0: can be bought, any number
+  double thickness = 0.0;      ///< [m] compressed; 0 to 100 mm
+  double plusMinus = 0.0;      ///< [m] limit of error of the thickness; 0 to 100 mm
+  double bore = 0.0;           ///< [m] > 0, head gaskets only: diameter of the hole
+  double borePlusMinus = 0.0;  ///< [m] limit of error of the bore; only what is typed carries it
+  int quantity = 0;            ///< how many there are; 0: can be bought, any number
+  bool operator==(const Part&) const = default;
 };
 
 /// One cylinder without what is to be chosen.
@@ -37,6 +39,7 @@ struct Cylinder {
   double sweptVolume = 0.0;         ///< [m3] > 0
   double volumesBesideStack = 0.0;  ///< [m3] above the piston, without head gasket and deck volume
   double worst = 0.0;               ///< [m] worst-case ± of the gap from all that is not chosen
+  bool operator==(const Cylinder&) const = default;
 };
 
 enum class SortBy : std::uint8_t {
@@ -49,13 +52,12 @@ enum class SortBy : std::uint8_t {
 /// What a stack has to meet; a limit met exactly is met. Limits not given are infinite.
 struct Wants {
   static constexpr double kNoLimit = std::numeric_limits<double>::infinity();
-  static constexpr double kNotGiven = std::numeric_limits<double>::quiet_NaN();
 
-  double squish = kNotGiven;        ///< [m] wanted
-  double squishLeast = -kNoLimit;   ///< [m]
-  double squishMost = kNoLimit;     ///< [m]
+  std::optional<double> squish = std::nullopt;  ///< [m] wanted
+  double squishLeast = -kNoLimit;               ///< [m]
+  double squishMost = kNoLimit;                 ///< [m]
   double leastAtWorst = -kNoLimit;  ///< [m] the gap less its worst-case ± may not be under it
-  double ratio = kNotGiven;         ///< wanted
+  std::optional<double> ratio = std::nullopt;  ///< wanted
   double ratioLeast = -kNoLimit;
   double ratioMost = kNoLimit;
   double squishSpread = kNoLimit;  ///< [m] greatest gap less least gap of the cylinders
@@ -66,12 +68,14 @@ struct Wants {
   bool onePlateForAll = true;    ///< one piece of metal under all barrels; else each its own
   bool sameGasketsInAll = true;  ///< else base gaskets and head gasket may differ
   SortBy sortBy = SortBy::SquishNearness;
+  bool operator==(const Wants&) const = default;
 };
 
 struct Question {
   std::vector<Part> shelf;
   std::vector<Cylinder> cylinders;
   Wants wants;
+  bool operator==(const Question&) const = default;
 };
 
 inline constexpr int kNone = -1;
@@ -144,8 +148,9 @@ struct Tally {
 inline constexpr std::size_t kBestCount = 20;
 
 struct Answer {
-  /// At most kBestCount: the least rank first; of equals fewer parts, then fewer different parts,
-  /// then the order of the shelf, cylinder by cylinder.
+  /// At most kBestCount: the least rank first; of equally near ones the larger gap at worst (the
+  /// least of the cylinders'); then fewer parts, then fewer different parts, then the order of the
+  /// shelf, cylinder by cylinder.
   std::vector<Stack> best;
   Tally tally;
   /// False where cylinders may differ and the search had to stop: there are too many stacks that

@@ -47,7 +47,7 @@ class EveryStack {
     const Reason why = verdictOn(pieces_, sets_, measures_).reason;
     ++tally_.lostTo(why);
     if (why == Reason::Beaten) {
-      best_.offer(candidateOf(pieces_, pieces_.key(measures_), sets_));
+      best_.offer(candidateOf(pieces_, measures_, sets_));
     }
   }
 

@@ -20,16 +20,16 @@ namespace {
 
 using Span = std::span<const Piece>;
 
-constexpr std::int64_t kMostSteps = 10'000'000;  // about a tenth of a second
-constexpr double kRounding = 1e-9;               // far more than a ratio is rounded by
+constexpr std::int64_t kMostSteps = 1'000'000;  // under a frame
+constexpr double kRounding = 1e-9;              // far more than a ratio is rounded by
 
 // What one cylinder may get: within its own limits.
 struct Option {
   double value = 0.0;  // what is sorted by, of this cylinder: gap [nm] or ratio
+  Nm atWorst = 0;      // Pieces::atWorst() of its gap
   int parts = 0;
   Set set;
-  Nm squish = 0;
-  double ratio = 0.0;
+  Measure measure;
 };
 
 // The beginning of a stack: what the first cylinders get.
@@ -74,6 +74,7 @@ class MixedSearch {
         options_(pieces.cylinders.size()),
         leastShares_(pieces.cylinders.size()),
         leastParts_(pieces.cylinders.size()),
+        mostAtWorst_(pieces.cylinders.size()),
         used_(pieces.quantities.size()) {}
 
   bool search() {
@@ -127,31 +128,36 @@ class MixedSearch {
                  const Piece& headGasket, const Measure& measure) {
     options_[cylinder].push_back(
         {.value = pieces_.sortsBySquish() ? static_cast<double>(measure.squish) : measure.ratio,
+         .atWorst = pieces_.atWorst(measure.squishAtWorst),
          .parts = (countsPlate(cylinder) ? plate.count : 0) + baseSet.count + headGasket.count,
          .set = setOf(plate, baseSet, headGasket),
-         .squish = measure.squish,
-         .ratio = measure.ratio});
+         .measure = measure});
   }
 
-  // Sorts them by value, of equals the fewest parts first, and notes the best that can be had.
+  // Sorts them by value, of equals the largest gap at worst and then the fewest parts first, and
+  // notes the best that can be had.
   void sortOptions(std::size_t cylinder) {
     std::vector<Option>& options = options_[cylinder];
     std::ranges::sort(options, [](const Option& one, const Option& other) {
-      return std::tie(one.value, one.parts, one.set) <
-             std::tie(other.value, other.parts, other.set);
+      return std::tie(one.value, other.atWorst, one.parts, one.set) <
+             std::tie(other.value, one.atWorst, other.parts, other.set);
     });
     double leastShare = Wants::kNoLimit;
     int leastParts = std::numeric_limits<int>::max();
+    Nm mostAtWorst = std::numeric_limits<Nm>::lowest();
     for (const Option& option : options) {
       leastShare = std::min(leastShare, share(option));
       leastParts = std::min(leastParts, option.parts);
+      mostAtWorst = std::max(mostAtWorst, option.atWorst);
     }
     leastShares_[cylinder] = leastShare;
     leastParts_[cylinder] = leastParts;
+    mostAtWorst_[cylinder] = mostAtWorst;
   }
 
   double share(const Option& option) const {
-    return pieces_.sortsByNearness() ? pieces_.share(option.squish, option.ratio) : 0.0;
+    return pieces_.sortsByNearness() ? pieces_.share(option.measure.squish, option.measure.ratio)
+                                     : 0.0;
   }
 
   bool countsPlate(std::size_t cylinder) const {
@@ -181,7 +187,7 @@ class MixedSearch {
       case SortBy::SquishNearness:
         return pieces_.squishWanted;
       case SortBy::RatioNearness:
-        return wants.ratio;
+        return pieces_.ratioWanted;
       case SortBy::SquishSpread:
         return sets_.empty() ? 0.0 : 0.5 * reach.squishLeast + 0.5 * reach.squishMost;
       case SortBy::RatioSpread:
@@ -192,7 +198,8 @@ class MixedSearch {
 
   void goOn(const Beginning& beginning) {
     if (sets_.size() == options_.size()) {
-      best_.offer({beginning.key, beginning.parts, beginning.differentParts, sets_});
+      best_.offer({beginning.key, pieces_.atWorst(beginning.reach.atWorst), beginning.parts,
+                   beginning.differentParts, sets_});
       return;
     }
     outwardsFrom(middle(beginning), window(beginning),
@@ -203,19 +210,21 @@ class MixedSearch {
   bool tryOption(const Beginning& beginning, const Option& option) {
     if (++steps_ > kMostSteps) return false;
     Beginning next = beginning;
-    next.reach.take(option.squish, option.ratio);
+    next.reach.take(option.measure);
     next.key = keyWith(beginning, option, next.reach);
     next.parts += option.parts;
     double leastKey = next.key;
     int leastParts = next.parts;
+    Nm mostAtWorst = pieces_.atWorst(next.reach.atWorst);
     for (std::size_t i = sets_.size() + 1; i < options_.size(); ++i) {
       leastKey += leastShares_[i];
       leastParts += leastParts_[i];
+      mostAtWorst = std::min(mostAtWorst, mostAtWorst_[i]);
     }
     if (leastKey > best_.worstKey()) return false;
     if (next.reach.squishSpread() <= pieces_.squishSpread &&
         next.reach.ratioSpread() <= pieces_.wants.ratioSpread &&
-        best_.mayTake(leastKey, leastParts, next.differentParts)) {
+        best_.mayTake(leastKey, mostAtWorst, leastParts, next.differentParts)) {
       goOnWith(option.set, next);
     }
     return true;
@@ -250,10 +259,12 @@ class MixedSearch {
   BestList& best_;
   Tally& tally_;
   std::int64_t steps_ = 0;
-  // Of each cylinder: its options, and the least that it adds to key and parts.
+  // Of each cylinder: its options, the least that it adds to key and parts, and its largest gap at
+  // worst.
   std::vector<std::vector<Option>> options_;
   std::vector<double> leastShares_;
   std::vector<int> leastParts_;
+  std::vector<Nm> mostAtWorst_;
   // The beginning of a stack that is being looked at, and how many of each part it takes.
   std::vector<Set> sets_;
   std::vector<int> used_;

@@ -17,6 +17,7 @@ using units::Kind;
 constexpr double kThickest = 0.1;    // [m]
 constexpr double kFarthest = 0.2;    // [m] of a gap with nothing chosen
 constexpr double kFarthestNm = 1e9;  // beyond all gaps
+constexpr double kNotGiven = std::numeric_limits<double>::quiet_NaN();
 
 Nm wholeNm(double length) {
   return static_cast<Nm>(std::lround(std::clamp(length * 1e9, -kFarthestNm, kFarthestNm)));
@@ -84,11 +85,11 @@ void check(const Wants& wants) {
     refuseNaN(limit, Kind::Ratio, "A limit of {1} is no limit.");
   }
   if (wants.sortBy == SortBy::SquishNearness) {
-    refuseOver(std::abs(wants.squish), kFarthest, Kind::FineLength,
+    refuseOver(std::abs(wants.squish.value_or(kNotGiven)), kFarthest, Kind::FineLength,
                "A wanted gap of {1} cannot be come near to: at most {2} is searched.");
   }
   if (wants.sortBy == SortBy::RatioNearness) {
-    refuseUnlessOver(wants.ratio, 1.0, Kind::Ratio,
+    refuseUnlessOver(wants.ratio.value_or(kNotGiven), 1.0, Kind::Ratio,
                      "A compression ratio of {1} cannot be come near to: it must exceed {2}.");
   }
   refuseUnder(wants.baseGasketsLeast, 0, Kind::Count,
@@ -165,7 +166,7 @@ Bare bareOf(const Cylinder& cylinder) {
 
 Reach reachOf(std::span<const Measure> measures) {
   Reach reach;
-  for (const Measure& measure : measures) reach.take(measure.squish, measure.ratio);
+  for (const Measure& measure : measures) reach.take(measure);
   return reach;
 }
 
@@ -178,7 +179,8 @@ Pieces::Pieces(const Question& question) : wants(question.wants) {
               "{1} cylinders leave nothing to choose for: at least {2} is needed.");
   // No ratio is infinite where there is room above the piston.
   wants.ratioMost = std::min(wants.ratioMost, std::numeric_limits<double>::max());
-  squishWanted = wants.sortBy == SortBy::SquishNearness ? wholeNm(wants.squish) : 0;
+  squishWanted = wants.sortBy == SortBy::SquishNearness ? wholeNm(*wants.squish) : 0;
+  ratioWanted = wants.sortBy == SortBy::RatioNearness ? *wants.ratio : 0.0;
   squishLeast = wholeNm(wants.squishLeast);
   squishMost = wholeNm(wants.squishMost);
   leastAtWorst = wholeNm(wants.leastAtWorst);
@@ -200,7 +202,7 @@ Pieces::Pieces(const Question& question) : wants(question.wants) {
 
 double Pieces::share(Nm squish, double ratio) const {
   const double distance =
-      sortsBySquish() ? static_cast<double>(squish - squishWanted) : ratio - wants.ratio;
+      sortsBySquish() ? static_cast<double>(squish - squishWanted) : ratio - ratioWanted;
   return distance * distance;
 }
 
@@ -295,8 +297,11 @@ Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
   return verdict;
 }
 
-Candidate candidateOf(const Pieces& pieces, double key, std::vector<Set> sets) {
-  Candidate candidate{.key = key, .sets = std::move(sets)};
+Candidate candidateOf(const Pieces& pieces, std::span<const Measure> measures,
+                      std::vector<Set> sets) {
+  Candidate candidate{.key = pieces.key(measures),
+                      .atWorst = pieces.atWorst(reachOf(measures).atWorst),
+                      .sets = std::move(sets)};
   for (const int count : needs(pieces, candidate.sets)) {
     candidate.parts += count;
     candidate.differentParts += count > 0 ? 1 : 0;
@@ -305,15 +310,15 @@ Candidate candidateOf(const Pieces& pieces, double key, std::vector<Set> sets) {
 }
 
 bool Candidate::operator<(const Candidate& other) const {
-  return std::tie(key, parts, differentParts, sets) <
-         std::tie(other.key, other.parts, other.differentParts, other.sets);
+  return std::tie(key, other.atWorst, parts, differentParts, sets) <
+         std::tie(other.key, atWorst, other.parts, other.differentParts, other.sets);
 }
 
-bool BestList::mayTake(double key, int parts, int differentParts) const {
+bool BestList::mayTake(double key, Nm atWorst, int parts, int differentParts) const {
   if (!full()) return true;
   const Candidate& worst = candidates_.back();
-  return std::tie(key, parts, differentParts) <=
-         std::tie(worst.key, worst.parts, worst.differentParts);
+  return std::tie(key, worst.atWorst, parts, differentParts) <=
+         std::tie(worst.key, atWorst, worst.parts, worst.differentParts);
 }
 
 void BestList::offer(Candidate candidate) {
@@ -343,11 +348,10 @@ Stack stackOf(const Question& question, const Pieces& pieces, const std::vector<
          .ratio = measure.ratio});
   }
   const Reach reach = reachOf(measures);
-  const double key = pieces.key(measures);
-  const Candidate candidate = candidateOf(pieces, key, sets);
+  const Candidate candidate = candidateOf(pieces, measures, sets);
   stack.squishSpread = metres(reach.squishSpread());
   stack.ratioSpread = reach.ratioSpread();
-  stack.rank = pieces.rank(key);
+  stack.rank = pieces.rank(candidate.key);
   stack.parts = candidate.parts;
   stack.differentParts = candidate.differentParts;
   return stack;

@@ -62,8 +62,11 @@ struct Reach {
   Nm squishMost = std::numeric_limits<Nm>::lowest();
   double ratioLeast = std::numeric_limits<double>::infinity();
   double ratioMost = -std::numeric_limits<double>::infinity();
+  Nm atWorst = std::numeric_limits<Nm>::max();  // least of the gaps at worst
 
-  void take(Nm squish, double ratio) {
+  void take(const Measure& measure) {
+    const auto [squish, squishAtWorst, ratio] = measure;
+    atWorst = std::min(atWorst, squishAtWorst);
     squishLeast = std::min(squishLeast, squish);
     squishMost = std::max(squishMost, squish);
     ratioLeast = std::min(ratioLeast, ratio);
@@ -82,6 +85,7 @@ struct Pieces {
 
   Wants wants;
   Nm squishWanted = 0;
+  double ratioWanted = 0.0;
   Nm squishLeast = 0;
   Nm squishMost = 0;
   Nm leastAtWorst = 0;
@@ -98,6 +102,9 @@ struct Pieces {
   bool sortsBySquish() const {
     return wants.sortBy == SortBy::SquishNearness || wants.sortBy == SortBy::SquishSpread;
   }
+  /// What decides between stacks that are equally near, the larger the better: a gap at worst. All
+  /// are alike in that where spread sorts.
+  Nm atWorst(Nm gap) const { return sortsByNearness() ? gap : 0; }
   /// What one cylinder adds to the key where nearness sorts.
   double share(Nm squish, double ratio) const;
   /// What the stacks are sorted by.
@@ -135,6 +142,7 @@ Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
 /// A stack within all limits, in the order of the list.
 struct Candidate {
   double key = 0.0;
+  Nm atWorst = 0;  ///< Pieces::atWorst() of the least of its gaps
   int parts = 0;
   int differentParts = 0;
   std::vector<Set> sets;
@@ -142,8 +150,9 @@ struct Candidate {
   bool operator<(const Candidate& other) const;
 };
 
-/// Counts the parts of a stack.
-Candidate candidateOf(const Pieces& pieces, double key, std::vector<Set> sets);
+/// Ranks a stack and counts its parts.
+Candidate candidateOf(const Pieces& pieces, std::span<const Measure> measures,
+                      std::vector<Set> sets);
 
 /// The best so far.
 class BestList {
@@ -152,8 +161,9 @@ class BestList {
   double worstKey() const {
     return full() ? candidates_.back().key : std::numeric_limits<double>::infinity();
   }
-  /// Whether a stack with no less than these could come onto the list.
-  bool mayTake(double key, int parts, int differentParts) const;
+  /// Whether a stack with no less than these, and gaps at worst no larger, could come onto the
+  /// list.
+  bool mayTake(double key, Nm atWorst, int parts, int differentParts) const;
   void offer(Candidate candidate);
   const std::vector<Candidate>& candidates() const { return candidates_; }
 

@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 
 #include "core/chamber/results.h"
 #include "core/deck/results.h"
 #include "core/deck/stack.h"
+#include "core/describe/common_practice.h"
 #include "core/describe/finding.h"
 #include "core/model/inputs.h"
 #include "core/model/lists.h"
@@ -17,7 +19,13 @@ namespace in = model::in;
 namespace list = model::list;
 using describe::Entries;
 using describe::Input;
+using describe::kPractice;
+using describe::Quantity;
 using describe::Reader;
+using describe::Rule;
+using describe::Speaker;
+using describe::Weight;
+using units::Kind;
 
 namespace {
 
@@ -26,23 +34,30 @@ Part partOf(const Entries& item) {
     return describe::standingIn(item, column).value_or(0.0);
   };
   const auto role = static_cast<model::PartRole>(static_cast<int>(number(list::partRole)));
-  const auto entry = item.find(&list::partThickness);
+  const auto limit = [&](const Input& column) {
+    const auto entry = item.find(&column);
+    return entry == item.end() ? 0.0 : entry->second.limit();
+  };
   return {.role = role == model::PartRole::HeadGasket ? Role::HeadGasket
                   : role == model::PartRole::Plate    ? Role::Plate
                                                       : Role::BaseGasket,
           .thickness = number(list::partThickness),
-          .plusMinus = entry == item.end() ? 0.0 : entry->second.limit(),
+          .plusMinus = limit(list::partThickness),
           .bore = number(list::partBore),
+          .borePlusMinus = limit(list::partBore),
           .quantity = static_cast<int>(number(list::partQuantity))};
 }
 
-/// Enough was entered for it to be a part; the others are passed over.
-bool isPart(const Entries& item) {
+/// What is missing for it to be a part; nullptr: nothing.
+const Input* missingIn(const Entries& item) {
   const auto has = [&](const Input& column) {
     return describe::standingIn(item, column).has_value();
   };
-  if (!has(list::partRole) || !has(list::partThickness)) return false;
-  return partOf(item).role != Role::HeadGasket || has(list::partBore);
+  for (const Input* column : {&list::partRole, &list::partThickness}) {
+    if (!has(*column)) return column;
+  }
+  const bool boreNeeded = partOf(item).role == Role::HeadGasket;
+  return boreNeeded && !has(list::partBore) ? &list::partBore : nullptr;
 }
 
 Cylinder cylinderOf(Reader read) {
@@ -78,12 +93,13 @@ Wants wantsOf(Reader& read) {
     wants.ratio = read(in::wantedCompressionRatio);
   }
   wants.squishMost = read(in::squishMost);
-  wants.leastAtWorst = 0.0;
+  wants.leastAtWorst = read(in::squishLeastAtWorst);
   wants.squishLeast = read(in::squishLeast);
   if (read.given(in::ratioLeast)) wants.ratioLeast = read(in::ratioLeast);
   if (read.given(in::ratioMost)) wants.ratioMost = read(in::ratioMost);
   wants.squishSpread = read(in::deckSpread);
   wants.ratioSpread = read(in::ratioSpread);
+  wants.baseGasketsLeast = static_cast<int>(read(in::baseGasketsLeast));
   wants.baseGasketsMost = static_cast<int>(read(in::baseGasketsMost));
   wants.onePlateForAll =
       read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForAll;
@@ -91,6 +107,22 @@ Wants wantsOf(Reader& read) {
       read.choice<model::GasketsInStack>(in::gasketsInStack) == model::GasketsInStack::SameInAll;
   return wants;
 }
+
+/// A part of which too little is known is left out, and that is said.
+const Rule incompleteParts{
+    .key = "incomplete_parts", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;
+      double line = 0.0;
+      for (const Entries& item : read.items(list::shelf)) {
+        ++line;
+        const Input* missing = missingIn(item);
+        if (missing == nullptr || item.empty()) continue;
+        speak.say(Weight::Remarks,
+                  {"Line {1} of the shelf is left out of the choice: {2} is missing.",
+                   {Quantity{Kind::Count, line}, std::string(missing->label)}},
+                  {&in::stackOrder});
+      }
+    }};
 
 /// What lies in one place of a cylinder, as it is typed.
 struct Typed {
@@ -105,7 +137,69 @@ Typed thicknessOf(const Question& question, int part) {
 }
 
 Typed boreOf(const Question& question, int part) {
-  return {question.shelf[static_cast<std::size_t>(part)].bore, 0.0};
+  const Part& chosen = question.shelf[static_cast<std::size_t>(part)];
+  return {chosen.bore, chosen.borePlusMinus};
+}
+
+/// The answer to the question asked last: three tables of one page ask the same.
+const Answer& chosen(const Question& question) {
+  thread_local std::optional<std::pair<Question, Answer>> last;
+  if (!last || !(last->first == question)) last.emplace(question, choose(question));
+  return last->second;
+}
+
+/// A stack that is not on the list, and why.
+struct Loser {
+  Stack stack;
+  Loss loss;
+};
+
+/// The stacks nearest to what is wanted, whatever else they give and however many of each part are
+/// needed. Looked for close by first: what lies outside in one of n cylinders is no nearer than the
+/// half of the window by √n.
+std::vector<Stack> nearestOfAll(const Question& question) {
+  Question free = question;
+  for (Part& part : free.shelf) part.quantity = 0;
+  const Wants& wants = question.wants;
+  const bool byRatio = wants.sortBy == SortBy::RatioNearness;
+  free.wants = {.squish = wants.squish,
+                .ratio = wants.ratio,
+                .baseGasketsLeast = wants.baseGasketsLeast,
+                .baseGasketsMost = wants.baseGasketsMost,
+                .onePlateForAll = wants.onePlateForAll,
+                .sameGasketsInAll = wants.sameGasketsInAll,
+                .sortBy = byRatio ? SortBy::RatioNearness : SortBy::SquishNearness};
+  const double wanted = (byRatio ? wants.ratio : wants.squish).value_or(0.0);
+  double& least = byRatio ? free.wants.ratioLeast : free.wants.squishLeast;
+  double& most = byRatio ? free.wants.ratioMost : free.wants.squishMost;
+  const double wide = byRatio ? 1.0 : 1e-3;  // ratio or [m]
+  const double farthest = std::sqrt(static_cast<double>(question.cylinders.size()));
+  for (const double half : {0.02 * wide, 0.1 * wide, wide}) {
+    least = wanted - half;
+    most = wanted + half;
+    Answer answer = choose(free);
+    if (answer.best.size() == kBestCount && answer.best.back().rank * farthest < half) {
+      return std::move(answer.best);
+    }
+  }
+  least = -Wants::kNoLimit;
+  most = Wants::kNoLimit;
+  return choose(free).best;
+}
+
+/// The nearest of those that are not on the list.
+std::vector<Loser> nearestLosers(const Question& question) {
+  constexpr std::size_t kMost = 12;
+  const Answer& answer = chosen(question);
+  std::vector<Loser> losers;
+  for (Stack& stack : nearestOfAll(question)) {
+    if (losers.size() == kMost) break;
+    std::vector<Set> sets;
+    for (const Fit& fit : stack.cylinders) sets.push_back(fit.set);
+    const std::optional<Loss> loss = whyLost(question, answer, sets);
+    if (loss) losers.push_back({std::move(stack), *loss});
+  }
+  return losers;
 }
 
 /// "0.95; 1.05 ± 0.01 mm"
@@ -130,7 +224,7 @@ std::string textOf(const Input& input, const std::vector<Typed>& cylinders) {
 Question questionOf(Reader& read) {
   Question question;
   for (const Entries& item : read.items(list::shelf)) {
-    if (isPart(item)) question.shelf.push_back(partOf(item));
+    if (missingIn(item) == nullptr) question.shelf.push_back(partOf(item));
   }
   for (int i = 0; i < read.cylinders(); ++i) question.cylinders.push_back(cylinderOf(read.at(i)));
   question.wants = wantsOf(read);
@@ -152,6 +246,8 @@ std::vector<std::pair<const Input*, std::string>> entriesOf(const Question& ques
       entry(in::baseGasket, thicknessOf, lower),
       entry(in::secondBaseGasket, thicknessOf, upper),
       {&in::thirdBaseGasket, ""},
+      {&in::headGasketVolume, ""},
+      {&in::headGasketTaper, ""},
       entry(in::headGasket, thicknessOf, head),
       entry(in::headGasketBore, boreOf, head)};
   const bool single = std::ranges::all_of(
@@ -193,9 +289,32 @@ constexpr Column kLost[] = {{.key = "why", .name = "Why", .words = true},
                             {.key = "stacks", .name = "Stacks", .kind = Kind::Count}};
 
 constexpr std::array<std::string_view, choice::kReasonCount> kReasons = {
-    "gap under the least", "gap at worst closed",   "gap over the most",
-    "ratio over the most", "ratio under the least", "more of a part than there are",
-    "gaps too far apart",  "ratios too far apart",  "within the limits, but others are nearer"};
+    "gap under the least",
+    "gap at worst under the least",
+    "gap over the most",
+    "ratio over the most",
+    "ratio under the least",
+    "more of a part than there are",
+    "gaps too far apart",
+    "ratios too far apart",
+    "within the limits, but others are nearer"};
+
+constexpr Column kBeaten[] = {
+    {.key = "place", .name = "Place", .kind = Kind::Count},
+    {.key = "cylinders", .name = "Cylinders", .words = true},
+    {.key = "plate_m", .name = "Plate", .kind = Kind::FineLength},
+    {.key = "base_gasket_m", .name = "Base gasket", .kind = Kind::FineLength},
+    {.key = "second_base_gasket_m", .name = "Second base gasket", .kind = Kind::FineLength},
+    {.key = "head_gasket_m", .name = "Head gasket", .kind = Kind::FineLength},
+    {.key = "squish_m", .name = "Squish gap", .symbol = "s", .kind = Kind::FineLength},
+    {.key = "ratio", .name = "Ratio", .symbol = "ε", .kind = Kind::Ratio},
+    {.key = "why", .name = "Why it lost", .words = true},
+    {.key = "gap_is_m", .name = "Gap is", .kind = Kind::FineLength},
+    {.key = "gap_limit_m", .name = "Gap limit", .kind = Kind::FineLength},
+    {.key = "ratio_is", .name = "Ratio is", .kind = Kind::Ratio},
+    {.key = "ratio_limit", .name = "Ratio limit", .kind = Kind::Ratio},
+    {.key = "parts_needed", .name = "Needed", .kind = Kind::Count},
+    {.key = "parts_there", .name = "There", .kind = Kind::Count}};
 
 constexpr std::string_view kHow = "every stack that can be laid from the shelf, ranked";
 constexpr std::string_view kFrom = "plane geometry; Heywood ch. 2";
@@ -252,6 +371,56 @@ void addRows(const choice::Question& question, double place, const choice::Stack
   }
 }
 
+/// What the number is that a stack lost by.
+enum class LostBy { Gap, Ratio, Parts };
+
+LostBy lostBy(const choice::Question& question, choice::Reason reason) {
+  using choice::Reason;
+  using choice::SortBy;
+  switch (reason) {
+    case Reason::TooClose:
+    case Reason::TooCloseAtWorst:
+    case Reason::TooWide:
+    case Reason::SquishSpreadOver:
+      return LostBy::Gap;
+    case Reason::RatioOver:
+    case Reason::RatioUnder:
+    case Reason::RatioSpreadOver:
+      return LostBy::Ratio;
+    case Reason::TooFew:
+      return LostBy::Parts;
+    case Reason::Beaten:
+      break;
+  }
+  const SortBy sortBy = question.wants.sortBy;
+  return sortBy == SortBy::RatioNearness || sortBy == SortBy::RatioSpread ? LostBy::Ratio
+                                                                          : LostBy::Gap;
+}
+
+void addRows(const choice::Question& question, double place, const choice::Loser& loser,
+             Rows& rows) {
+  const choice::Loss& loss = loser.loss;
+  const LostBy by = lostBy(question, loss.reason);
+  const auto number = [&](LostBy kind, double value) {
+    return kind == by && std::isfinite(value) ? value : describe::kAbsent;
+  };
+  std::string why(kReasons[static_cast<std::size_t>(loss.reason)]);
+  if (loss.cylinder != choice::kNone && loser.stack.cylinders.size() > 1) {
+    why += ", cylinder " + std::to_string(loss.cylinder + 1);
+  }
+  for (const Alike& alike : alikeIn(loser.stack)) {
+    const choice::Set& set = alike.least.set;
+    rows.add({place, alike.cylinders, thicknessOrNone(question, set.plate),
+              thicknessOrNone(question, set.baseGaskets[0]),
+              thicknessOrNone(question, set.baseGaskets[1]),
+              thicknessOrNone(question, set.headGasket), alike.least.squish,
+              std::isfinite(alike.least.ratio) ? alike.least.ratio : describe::kAbsent, why,
+              number(LostBy::Gap, loss.value), number(LostBy::Gap, loss.limit),
+              number(LostBy::Ratio, loss.value), number(LostBy::Ratio, loss.limit),
+              number(LostBy::Parts, loss.value), number(LostBy::Parts, loss.limit)});
+  }
+}
+
 }  // namespace
 
 const Table stackChoices{.key = "stack_choices",
@@ -265,7 +434,7 @@ const Table stackChoices{.key = "stack_choices",
                            const choice::Question question = choice::questionOf(read);
                            if (!read.complete()) return;
                            double place = 0.0;
-                           for (const choice::Stack& stack : choice::choose(question).best) {
+                           for (const choice::Stack& stack : choice::chosen(question).best) {
                              addRows(question, ++place, stack, rows);
                            }
                          }};
@@ -281,7 +450,7 @@ const Table stackEntries{.key = "stack_entries",
                            const choice::Question question = choice::questionOf(read);
                            if (!read.complete()) return;
                            double place = 0.0;
-                           for (const choice::Stack& stack : choice::choose(question).best) {
+                           for (const choice::Stack& stack : choice::chosen(question).best) {
                              ++place;
                              for (const auto& [input, text] : choice::entriesOf(question, stack)) {
                                rows.add({place, std::string(input->key), text});
@@ -300,23 +469,48 @@ const Table stacksLost{
     .fill = [](Reader& read, Rows& rows) {
       const choice::Question question = choice::questionOf(read);
       if (!read.complete()) return;
-      const choice::Answer answer = choice::choose(question);
+      const choice::Answer& answer = choice::chosen(question);
       for (std::size_t i = 0; i < kReasons.size(); ++i) {
         if (answer.tally.lost[i] > 0.0) rows.add({std::string(kReasons[i]), answer.tally.lost[i]});
       }
       if (answer.tally.undecided > 0.0) {
-        rows.add({"spread, quantity or nearness, not told apart", answer.tally.undecided});
+        rows.add({"too few parts, too far apart, or others nearer", answer.tally.undecided});
       }
       if (!answer.searchedAll)
         rows.add({"the search stopped; a better one may exist", describe::kAbsent});
+    }};
+
+const Table stacksBeaten{
+    .key = "stacks_beaten",
+    .name = "The nearest stacks that lost, and why",
+    .per = Per::Engine,
+    .columns = kBeaten,
+    .formula =
+        "the nearest to what is wanted, were there no limits and enough of each part; of several "
+        "reasons the first one, with the number where the limit stands",
+    .source = kFrom,
+    .valid = kFor,
+    .fill = [](Reader& read, Rows& rows) {
+      const choice::Question question = choice::questionOf(read);
+      if (!read.complete()) return;
+      double place = 0.0;
+      for (const choice::Loser& loser : choice::nearestLosers(question)) {
+        addRows(question, ++place, loser, rows);
+      }
     }};
 
 }  // namespace strokewright::out
 
 namespace strokewright::choice {
 
+std::span<const Rule* const> rules() {
+  static constexpr std::array kRules = {&incompleteParts};
+  return kRules;
+}
+
 std::span<const describe::Table* const> tables() {
-  static constexpr std::array kTables = {&out::stackChoices, &out::stackEntries, &out::stacksLost};
+  static constexpr std::array kTables = {&out::stackChoices, &out::stackEntries, &out::stacksLost,
+                                         &out::stacksBeaten};
   return kTables;
 }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/choice/choice.h"
+#include "core/describe/finding.h"
 #include "core/describe/table.h"
 
 namespace strokewright::out {
@@ -19,11 +20,14 @@ extern const Table stackChoices;
 /// For each place in stackChoices the entries of the engine, by key, and their texts.
 extern const Table stackEntries;
 extern const Table stacksLost;
+/// The nearest stacks that are not in stackChoices, in rows like those, each with its reason.
+extern const Table stacksBeaten;
 
 }  // namespace strokewright::out
 
 namespace strokewright::choice {
 
+std::span<const describe::Rule* const> rules();
 std::span<const describe::Table* const> tables();
 
 /// The shelf, the cylinders and the wants of an engine.
@@ -31,8 +35,9 @@ std::span<const describe::Table* const> tables();
 Question questionOf(describe::Reader& read);
 
 /// The texts that put a stack into the entries of an engine: spacer, base gaskets, head gasket and
-/// its bore, one number for all cylinders where they are alike, with the largest ± that one of the
-/// parts carries: "0.95; 1.05 ± 0.01 mm". An empty text clears the entry.
+/// its bore, without what was measured of another gasket; one number for all cylinders where they
+/// are alike, with the largest ± that one of the parts carries: "0.95; 1.05 ± 0.01 mm". An empty
+/// text clears the entry.
 std::vector<std::pair<const describe::Input*, std::string>> entriesOf(const Question& question,
                                                                       const Stack& stack);
 

@@ -1,8 +1,9 @@
 #pragma once
-/// The described results of this room.
+/// The described results and rules of this room.
 
 #include <span>
 
+#include "core/describe/finding.h"
 #include "core/describe/result.h"
 
 namespace strokewright::out {
@@ -16,5 +17,6 @@ extern const Result crankingPressure;
 namespace strokewright::cranking {
 
 std::span<const describe::Result* const> results();
+std::span<const describe::Rule* const> rules();
 
 }  // namespace strokewright::cranking

@@ -16,6 +16,10 @@ double cutDepth(const Cut& cut) {
 
 double leftAfter(double thickness, double cut) { return thickness - std::max(cut, 0.0); }
 
+double squishAfterSkim(double squish, double recess, double cut) {
+  return squish - std::clamp(cut, 0.0, recess);
+}
+
 double volumeStep(double clearanceVolume) {
   for (const double step : {0.1e-6, 0.05e-6, 0.02e-6}) {
     if (step <= clearanceVolume / 100.0) return step;

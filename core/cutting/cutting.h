@@ -17,6 +17,13 @@ double cutDepth(const Cut& cut);
 /// What is left of a thickness [m] after a cut [m]; a negative cut takes nothing.
 double leftAfter(double thickness, double cut);
 
+/// What a squish gap [m] becomes when the joint face of the head is cut back [m]: a band that lies
+/// recessed in the head comes nearer until the face has reached it, one level with the face does
+/// not. A negative cut takes nothing.
+/// @param recess depth of the band below the face [m] ≥ 0
+/// @source plane geometry
+double squishAfterSkim(double squish, double recess, double cut);
+
 /// The step in which a clearance volume [m3] is best told [m3]: 0.01, 0.02, 0.05 or 0.1 ml, the
 /// largest that is no more than a hundredth of it.
 /// @source common practice, no published source

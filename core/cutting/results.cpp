@@ -6,6 +6,7 @@
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
 #include "core/cutting/cutting.h"
+#include "core/deck/results.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::out {
@@ -68,6 +69,19 @@ const Result headLandLeft{
     .valid = kFlatCut,
     .value = [](Reader& read) { return cutting::leftAfter(read(in::headLand), read(headSkim)); }};
 
+const Result squishAfterSkim{
+    .key = "squish_after_skim_m",
+    .name = "Squish gap once the head is faced",
+    .symbol = "s_x",
+    .kind = Kind::FineLength,
+    .judged = describe::Judged::WorstCase,
+    .formula = "s_x = s − x_head, of which no more than h_rec counts",
+    .source = "plane geometry",
+    .valid = "a flat cut; the band itself is not touched before the face has reached it",
+    .value = [](Reader& read) {
+      return cutting::squishAfterSkim(read(squishGap), read(in::headRecess), read(headSkim));
+    }};
+
 const Result crownCut{
     .key = "crown_cut_m",
     .name = "Off the crown for the ratio wanted",
@@ -107,9 +121,8 @@ namespace strokewright::cutting {
 
 std::span<const describe::Result* const> results() {
   static constexpr std::array kResults = {
-      &out::wantedClearanceVolume, &out::volumeToTakeAway, &out::headSkim,
-      &out::headLandLeft,          &out::crownCut,         &out::crownLeft,
-      &out::crownLeftShare};
+      &out::wantedClearanceVolume, &out::volumeToTakeAway, &out::headSkim,  &out::headLandLeft,
+      &out::squishAfterSkim,       &out::crownCut,         &out::crownLeft, &out::crownLeftShare};
   return kResults;
 }
 

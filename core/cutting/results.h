@@ -12,8 +12,8 @@ namespace strokewright::out {
 using describe::Result;
 using describe::Table;
 
-extern const Result wantedClearanceVolume, volumeToTakeAway, headSkim, headLandLeft, crownCut,
-    crownLeft, crownLeftShare;
+extern const Result wantedClearanceVolume, volumeToTakeAway, headSkim, headLandLeft,
+    squishAfterSkim, crownCut, crownLeft, crownLeftShare;
 extern const Table volumeAndRatio;
 
 }  // namespace strokewright::out

@@ -2,6 +2,7 @@
 
 #include "core/chamber/chamber.h"
 #include "core/cutting/results.h"
+#include "core/deck/results.h"
 #include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 
@@ -29,13 +30,39 @@ const Rule headLand{
       const double left = read(out::headLandLeft);
       const double least = read(in::headLandLeast);
       if (left >= least) return;
+      const double skim = read(out::headSkim);
+      const Sentence thin{"{1} off the head leave {2} to the valve seat, under {3}.",
+                          {fine(skim), fine(left), fine(least)}};
+      const Sentence through{"{1} off the head cut into the valve seat, {2} from the face.",
+                             {fine(skim), fine(read(in::headLand))}};
+      const Sentence thinAsItIs{
+          "The head has {1} from its face to the valve seat, under {2}: nothing should come off "
+          "it.",
+          {fine(left), fine(least)}};
       speak.say(left > 0.0 ? Weight::Objects : Weight::Forbids,
-                left > 0.0
-                    ? Sentence{"{1} off the head leave {2} to the valve seat, under {3}.",
-                               {fine(read(out::headSkim)), fine(left), fine(least)}}
-                    : Sentence{"{1} off the head cut into the valve seat, {2} from the face.",
-                               {fine(read(out::headSkim)), fine(read(in::headLand))}},
+                left <= 0.0  ? through
+                : skim > 0.0 ? thin
+                             : thinAsItIs,
                 {&in::wantedCompressionRatio, &in::headLand, &in::chamberFaceArea});
+    }};
+
+/// The band of the head comes down with the face.
+const Rule squishAfterSkim{
+    .key = "squish_after_skim",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double left = read(out::squishAfterSkim);
+      const double least = read(in::squishLeast);
+      if (left >= least || left == read(out::squishGap)) return;
+      speak
+          .say(left > 0.0 ? Weight::Objects : Weight::Forbids,
+               {"{1} off the head bring its recessed band down too: a squish gap of {2} is left, "
+                "under {3}.",
+                {fine(read(out::headSkim)), fine(left), fine(least)}},
+               {&in::wantedCompressionRatio, &in::headRecess, &in::squishLeast})
+          .hint = {"A thicker gasket or spacer gives the gap back, and takes some of the ratio.",
+                   {}};
     }};
 
 const Rule crownThickness{
@@ -85,7 +112,8 @@ const Rule nothingOffTheHead{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&headLand, &crownThickness, &nothingOffTheHead};
+  static constexpr std::array kRules = {&headLand, &squishAfterSkim, &crownThickness,
+                                        &nothingOffTheHead};
   return kRules;
 }
 

@@ -123,28 +123,77 @@ const Rule againstDonor{
           {}};
     }};
 
+/// What practice gives with so many decimals covers what rounds to it.
+struct Range {
+  double least = 0.0;
+  double most = 0.0;
+  double half = 0.0;  ///< of the last digit it is given with
+
+  bool holds(double value) const { return value >= least - half && value <= most + half; }
+};
+
 const Rule primaryRange{
     .key = "primary_compression_range",
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
-      constexpr double kLeast = 1.2;
-      constexpr double kMost = 1.6;
+      constexpr Range kUsual{1.30, 1.45, 0.005};
       const double ratio = read(out::primaryCompressionRatio);
-      if (ratio >= kLeast && ratio <= kMost) return;
-      speak.say(Weight::Objects,
-                {"A primary compression ratio of {1} is outside {2} to {3}: was the crankcase "
-                 "filled with the piston at bottom dead centre?",
-                 {Quantity{Kind::Ratio, ratio}, Quantity{Kind::Ratio, kLeast, 1},
-                  Quantity{Kind::Ratio, kMost, 1}}},
-                {&in::crankcaseVolume});
+      if (kUsual.holds(ratio)) return;
+      speak
+          .say(Weight::Objects,
+               {"A primary compression ratio of {1} is outside {2} to {3}: is that so?",
+                {Quantity{Kind::Ratio, ratio}, Quantity{Kind::Ratio, kUsual.least},
+                 Quantity{Kind::Ratio, kUsual.most}}},
+               {&in::crankcaseVolume})
+          .hint = {"Was the crankcase filled with the piston at bottom dead centre?", {}};
+    }};
+
+const Rule blowdownRange{
+    .key = "blowdown_range",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      constexpr double kDegree = std::numbers::pi / 180.0;
+      constexpr Range kUsual{26.0 * kDegree, 34.0 * kDegree, 0.5 * kDegree};  // touring to sport
+      const double blowdown = read(out::blowdown);
+      if (blowdown <= 0.0 || kUsual.holds(blowdown)) return;
+      speak
+          .say(Weight::Objects,
+               {"A blowdown of {1} is outside {2} to {3}: is that so?",
+                {degrees(blowdown), Quantity{Kind::Angle, kUsual.least, 0},
+                 Quantity{Kind::Angle, kUsual.most, 0}}},
+               {&in::exhaustPortTop, &in::transferPortTop})
+          .hint = {"Are both port tops measured from the barrel face, to their highest edge?", {}};
+    }};
+
+const Rule trappedRange{
+    .key = "trapped_compression_range",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.choice<model::Ignition>(in::ignition) != model::Ignition::Spark) return;
+      constexpr Range kUsual{7.0, 8.0, 0.05};
+      const double ratio = read(out::trappedCompressionRatio);
+      if (kUsual.holds(ratio)) return;
+      const bool high = ratio > kUsual.most;
+      speak
+          .say(Weight::Objects,
+               {"A trapped compression ratio of {1} is outside {2} to {3}: is that so?",
+                {Quantity{Kind::Ratio, ratio}, Quantity{Kind::Ratio, kUsual.least, 0},
+                 Quantity{Kind::Ratio, kUsual.most, 0}}},
+               {&in::exhaustPortTop, &in::chamberVolume})
+          .hint = {high ? "A pipe that pushes charge back makes more of it still: it can knock."
+                        : "The exhaust port shuts late, or the chamber is large.",
+                   {}};
     }};
 
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&openAtTop, &neverOpens, &transferFirst, &againstDonor,
-                                        &primaryRange};
+  static constexpr std::array kRules = {&openAtTop,    &neverOpens,   &transferFirst,
+                                        &againstDonor, &primaryRange, &blowdownRange,
+                                        &trappedRange};
   return kRules;
 }
 

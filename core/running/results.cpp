@@ -13,11 +13,21 @@ namespace strokewright::running {
 namespace in = model::in;
 using describe::Reader;
 
+bool knownByMeasuring(Reader& read) {
+  return read.choice<model::SquishKnownBy>(in::squishKnownBy) !=
+         model::SquishKnownBy::FromDimensions;
+}
+
+bool startsFromMeasured(Reader& read) {
+  return knownByMeasuring(read) && read.given(in::measuredSquish);
+}
+
 namespace {
 
 constexpr std::string_view kEstimate =
-    "a first estimate, good to about 0.05 mm; piston rock, flexing of the case and seizing heat "
-    "are not in it";
+    "a first estimate, to within what is entered as “running gap is estimated to within” (common "
+    "practice 0.05 mm), which the rules take off; piston rock, flexing of the case and seizing "
+    "heat are not in it";
 
 /// [m s2/rad2]
 double stretchPerSpeed2(Reader& read) {
@@ -28,9 +38,14 @@ double stretchPerSpeed2(Reader& read) {
                      .modulus = read(in::rodModulus)});
 }
 
+/// [m] cold: as it was measured, or from the dimensions.
+double coldGap(Reader& read) {
+  return startsFromMeasured(read) ? read(in::measuredSquish) : read(out::squishGap);
+}
+
 /// [m] hot, bearings taken up, the rod not yet pulled.
 double gapAtRest(Reader& read) {
-  return read(out::squishGap) - read(out::clearanceTakenUp) + read(out::thermalOpening);
+  return coldGap(read) - read(out::clearanceTakenUp) + read(out::thermalOpening);
 }
 
 double gapAt(Reader& read, double speed) {
@@ -74,11 +89,10 @@ const Result clearanceTakenUp{
     .source = "plane geometry",
     .valid = "overlap top dead centre, where no gas pressure pushes back",
     .value = [](Reader& read) {
-      const auto known = read.choice<model::SquishKnownBy>(in::squishKnownBy);
       return running::clearanceTakenUp({.main = read(in::mainClearance),
                                         .bigEnd = read(in::bigEndClearance),
                                         .gudgeonPin = read(in::gudgeonPinClearance)},
-                                       known != model::SquishKnownBy::FromDimensions);
+                                       running::knownByMeasuring(read));
     }};
 
 const Result thermalOpening{
@@ -107,7 +121,8 @@ const Result runningSquish{
     .symbol = "s_run",
     .kind = Kind::FineLength,
     .judged = Judged::WorstCase,
-    .formula = "s_run = s − ΔL − Δc + Δ_th",
+    .formula =
+        "s_run = s − ΔL − Δc + Δ_th; s as measured where it is known by solder or dial gauge",
     .source = "sum of the parts above",
     .valid = running::kEstimate,
     .value = [](Reader& read) { return running::gapAtRest(read) - read(rodStretch); }};
@@ -139,7 +154,7 @@ const Result closingSpeed{
     .name = "Speed at which the crown meets the head",
     .symbol = "N_s",
     .kind = Kind::Speed,
-    .formula = "s − Δc + Δ_th = ΔL(N_s); ΔL grows with N²",
+    .formula = "s − Δc + Δ_th = ΔL(N_s), with s as for s_run; ΔL grows with N²",
     .source = "from the running gap",
     .valid = running::kEstimate,
     .value = [](Reader& read) {

@@ -20,8 +20,9 @@ double grubbsCritical(std::size_t n, double level) {
   return (count - 1.0) / std::sqrt(count) * std::sqrt(t * t / (count - 2.0 + t * t));
 }
 
-std::optional<std::size_t> outlierOf(std::span<const double> readings) {
+std::optional<std::size_t> outlierOf(std::span<const double> readings, double instrument) {
   constexpr double kLevel = 0.05;
+  constexpr double kRounding = 1e-6;
   if (readings.size() < 3) return std::nullopt;
   const double mean = units::meanOf(readings);
   double squares = 0.0;
@@ -32,8 +33,11 @@ std::optional<std::size_t> outlierOf(std::span<const double> readings) {
   }
   const double deviation = std::sqrt(squares / static_cast<double>(readings.size() - 1));
   if (!(deviation > 0.0)) return std::nullopt;
-  const double stands = std::abs(readings[farthest] - mean) / deviation;
-  if (stands <= grubbsCritical(readings.size(), kLevel)) return std::nullopt;
+  const double away = std::abs(readings[farthest] - mean);
+  if (away / deviation <= grubbsCritical(readings.size(), kLevel)) return std::nullopt;
+  const auto n = static_cast<double>(readings.size());
+  const double fromOthers = away * n / (n - 1.0);
+  if (fromOthers <= instrument * (1.0 + kRounding)) return std::nullopt;
   return farthest;
 }
 

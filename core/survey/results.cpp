@@ -78,6 +78,24 @@ const Result deckClosure{
     .valid = "spacer and gaskets entered as they were fitted when the deck clearance was measured",
     .value = [](Reader& read) { return read(deckHeight) - read(heightByCrown); }};
 
+const Result squishClosure{
+    .key = "squish_closure_m",
+    .name = "Squish gap measured less by dimensions",
+    .symbol = "Δ_s",
+    .kind = Kind::FineLength,
+    .judged = describe::Judged::WorstCase,
+    .formula = "Δ_s = s_m − s",
+    .source = "plane geometry: two ways round must close within their joint ±",
+    .valid =
+        "spacer and gaskets entered as they were fitted when the gap was measured; parts pushed "
+        "down by solder add up to half of the bearing clearance",
+    .value = [](Reader& read) {
+      if (!read.isDonor() && !read.given(in::spacer)) {
+        return read.none("the spacer that was fitted is not entered");
+      }
+      return read(in::measuredSquish) - read(squishGap);
+    }};
+
 const Result cylinderPosition{.key = "cylinder_position_along_m",
                               .name = "Position along the crankshaft",
                               .symbol = "z",
@@ -100,7 +118,7 @@ const Result seatOffPlane{.key = "seat_off_plane_m",
                           .source = survey::kFit,
                           .valid = survey::kSeats,
                           .value = [](Reader& read) {
-                            if (read.cylinders() == 1) return read.none("one cylinder");
+                            if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
                             const survey::SeatPlane plane = survey::planeOf(read);
                             return read(in::seatHeight) - plane.at(read(cylinderPosition));
                           }};
@@ -115,7 +133,7 @@ const Result seatSlopeAlong{.key = "seat_slope_along",
                             .source = survey::kFit,
                             .valid = survey::kSeats,
                             .value = [](Reader& read) {
-                              if (read.cylinders() == 1) return read.none("one cylinder");
+                              if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
                               return survey::planeOf(read).slopeAlong;
                             }};
 
@@ -132,7 +150,8 @@ const Result seatSlopeAcross{.key = "seat_slope_across",
                                double across = 0.0;
                                for (int i = 0; i < read.cylinders(); ++i)
                                  across += read.at(i)(in::seatAcross);
-                               if (read.cylinders() == 1) return across / read(in::seatAcrossWidth);
+                               if (read(in::cylinderCount) == 1.0)
+                                 return across / read(in::seatAcrossWidth);
                                return survey::planeOf(read).slopeAcross;
                              }};
 
@@ -146,11 +165,12 @@ const Result seatRisePerPitch{.key = "seat_rise_per_pitch_m",
                               .source = survey::kFit,
                               .valid = survey::kSeats,
                               .value = [](Reader& read) {
-                                const int n = read.cylinders();
-                                if (n == 1) return read.none("one cylinder");
+                                const double n = read(in::cylinderCount);
+                                if (n == 1.0) return read.none("one cylinder");
                                 const double length =
-                                    read.at(n - 1)(cylinderPosition) - read.at(0)(cylinderPosition);
-                                return read(seatSlopeAlong) * length / (n - 1);
+                                    read.at(read.cylinders() - 1)(cylinderPosition) -
+                                    read.at(0)(cylinderPosition);
+                                return read(seatSlopeAlong) * length / (n - 1.0);
                               }};
 
 namespace {
@@ -203,16 +223,18 @@ const Table readings{
     .source = "JCGM 100:2008, 4.2.3, 5.1.2 and G.3",
     .valid = "readings taken afresh each time; the instrument errs in all of them alike",
     .fill = [](Reader& read, Rows& rows) {
-      for (const Input* place : {&in::seatHeight, &in::barrelHeight, &in::deckHeight,
-                                 &in::measuredDeckClearance, &in::seatAcross}) {
+      for (const Input* place :
+           {&in::seatHeight, &in::barrelHeight, &in::deckHeight, &in::measuredDeckClearance,
+            &in::measuredSquish, &in::seatAcross}) {
         const describe::Entry& entry = *read.entry(*place);
         for (std::size_t i = 0; i < entry.values.size(); ++i) {
           const bool several = i < entry.readings.size();
+          const double limit = describe::limitOf(*place, entry, i);
           rows.add({std::string(place->label),
                     entry.values.size() > 1 ? static_cast<double>(i + 1) : describe::kAbsent,
                     entry.values[i],
                     several ? survey::spreadOf(entry.readings[i]) : describe::kAbsent,
-                    entry.limit(i) > 0.0 ? entry.limit(i) : describe::kAbsent,
+                    limit > 0.0 ? limit : describe::kAbsent,
                     several ? static_cast<double>(entry.readings[i].size()) : 1.0,
                     entry.plusMinus ? entry.instrumentLimit() : describe::kAbsent});
         }
@@ -225,8 +247,8 @@ namespace strokewright::survey {
 
 std::span<const describe::Result* const> results() {
   static constexpr std::array kResults = {
-      &out::heightByCrown,  &out::deckClosure,     &out::cylinderPosition, &out::seatOffPlane,
-      &out::seatSlopeAlong, &out::seatSlopeAcross, &out::seatRisePerPitch};
+      &out::heightByCrown, &out::deckClosure,    &out::squishClosure,   &out::cylinderPosition,
+      &out::seatOffPlane,  &out::seatSlopeAlong, &out::seatSlopeAcross, &out::seatRisePerPitch};
   return kResults;
 }
 

@@ -6,13 +6,14 @@
 #include "core/deck/results.h"
 #include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
+#include "core/running/running.h"
+#include "core/survey/joint.h"
 #include "core/survey/readings.h"
 #include "core/survey/results.h"
 
 namespace strokewright::survey {
 
 namespace in = model::in;
-using describe::Argument;
 using describe::Entry;
 using describe::Finding;
 using describe::fine;
@@ -20,8 +21,8 @@ using describe::Input;
 using describe::kPractice;
 using describe::Quantity;
 using describe::Reader;
+using describe::Result;
 using describe::Rule;
-using describe::Sentence;
 using describe::Speaker;
 using describe::Weight;
 using units::Kind;
@@ -30,39 +31,37 @@ namespace {
 
 Quantity count(std::size_t number) { return {Kind::Count, static_cast<double>(number)}; }
 
-/// What was entered on the two ways to the deck and could be wrong: what was read at each cylinder,
-/// or what is the same for all; the least certain first, those without a ± before all.
-std::vector<const Input*> suspects(Reader& read, bool ofOneCylinder) {
-  std::vector<const Input*> found;
-  for (const Input* input :
-       {&in::measuredDeckClearance, &in::seatHeight, &in::baseGasket, &in::barrelHeight,
-        &in::deckHeight, &in::spacer, &in::linerProud, &in::crankThrow, &in::stroke, &in::rodLength,
-        &in::compressionHeight}) {
-    const Entry& entry = *read.entry(*input);
-    if (entry.known() && (entry.values.size() > 1) == ofOneCylinder) found.push_back(input);
+constexpr double kRounding = 1e-9;  // [m]
+
+/// Two ways round, and where they lie farthest apart beyond what is likely.
+struct Apart {
+  double by = 0.0;  ///< [m] either side
+  int cylinder = -1;
+  Joint joint;  ///< there
+  bool everywhere = true;
+};
+
+/// @param jointIn what the closure may be off in the cylinder of a reader
+template <typename JointIn>
+Apart farthestApart(Reader& read, const Result& closure, const JointIn& jointIn) {
+  Apart farthest;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    const double by = std::abs(here(closure));
+    const Joint joint = jointIn(here);
+    if (by <= joint.likely + kRounding) {
+      farthest.everywhere = false;
+    } else if (by > farthest.by) {
+      farthest.by = by;
+      farthest.cylinder = i;
+      farthest.joint = joint;
+    }
   }
-  std::stable_sort(found.begin(), found.end(), [&](const Input* a, const Input* b) {
-    const auto rank = [&](const Input* input) {
-      const double limit = read.entry(*input)->limit();
-      return limit > 0.0 ? limit : HUGE_VAL;
-    };
-    return rank(a) > rank(b);
-  });
-  if (found.size() > 3) found.resize(3);
-  return found;
+  return farthest;
 }
 
-Sentence suspicion(const std::vector<const Input*>& inputs, bool ofOneCylinder) {
-  const std::vector<Argument> arguments(inputs.begin(), inputs.end());
-  static constexpr std::array<std::string_view, 4> kAll = {
-      "", "The same in every cylinder, so look at what they share: {1}.",
-      "The same in every cylinder, so look at what they share: {1}, {2}.",
-      "The same in every cylinder, so look at what they share: {1}, {2}, {3}."};
-  static constexpr std::array<std::string_view, 4> kOne = {
-      "", "Not in every cylinder, so look at what was read there: {1}.",
-      "Not in every cylinder, so look at what was read there: {1}, {2}.",
-      "Not in every cylinder, so look at what was read there: {1}, {2}, {3}."};
-  return {(ofOneCylinder ? kOne : kAll)[inputs.size()], arguments};
+Weight weightOf(const Apart& apart) {
+  return apart.by > apart.joint.worst + kRounding ? Weight::Forbids : Weight::Objects;
 }
 
 /// The farther apart, the heavier: beyond the likely ±, beyond all of it.
@@ -70,36 +69,85 @@ const Rule closure{
     .key = "deck_closure",
     .source = "two ways round close within their joint ±: JCGM 100:2008, 5.1.2",
     .judge = [](Reader& read, Speaker& speak) {
-      int worstCylinder = -1;
-      int beyond = 0;
-      double farthest = 0.0;
-      for (int i = 0; i < read.cylinders(); ++i) {
-        Reader here = read.at(i);
-        const double apart = std::abs(here(out::deckClosure));
-        if (apart <= here.likely(out::deckClosure) + 1e-9) continue;
-        ++beyond;
-        if (apart > farthest) {
-          farthest = apart;
-          worstCylinder = i;
-        }
-      }
-      if (worstCylinder < 0) return;
-      Reader here = read.at(worstCylinder);
-      const bool forbids = farthest > here.worst(out::deckClosure) + 1e-9;
+      const auto ways = [](Reader& here) {
+        std::vector<Rests> all = deckRestsOn(here);
+        all.insert(all.begin(), {.on = &in::measuredDeckClearance});
+        return all;
+      };
+      const Apart apart = farthestApart(read, out::deckClosure, [&](Reader& here) {
+        return jointOf(here, out::deckClosure, ways(here));
+      });
+      if (apart.cylinder < 0) return;
+      Reader here = read.at(apart.cylinder);
       Finding& finding =
-          speak.say(forbids ? Weight::Forbids : Weight::Objects,
-                    {"Two ways to the deck differ by {1} in cylinder {2}: {3} by what stands on "
-                     "the case, {4} by crown and measured clearance. Their joint ± is {5} likely, "
-                     "{6} at worst.",
-                     {fine(farthest), count(static_cast<std::size_t>(worstCylinder) + 1),
+          speak.say(weightOf(apart),
+                    {read.cylinders() == 1
+                         ? "Two ways to the deck differ by {1}: {3} by what stands on the case, "
+                           "{4} by crown and measured clearance. Their joint ± is {5} likely, "
+                           "{6} at worst."
+                         : "Two ways to the deck differ by {1} in cylinder {2}: {3} by what "
+                           "stands on the case, {4} by crown and measured clearance. Their joint "
+                           "± is {5} likely, {6} at worst.",
+                     {fine(apart.by), count(static_cast<std::size_t>(apart.cylinder) + 1),
                       Quantity{Kind::Length, here(out::deckHeight)},
-                      Quantity{Kind::Length, here(out::heightByCrown)},
-                      fine(here.likely(out::deckClosure)), fine(here.worst(out::deckClosure))}},
+                      Quantity{Kind::Length, here(out::heightByCrown)}, fine(apart.joint.likely),
+                      fine(apart.joint.worst)}},
                     {&in::measuredDeckClearance, &in::seatHeight});
-      const bool ofOne = beyond < read.cylinders();
-      std::vector<const Input*> named = suspects(read, ofOne);
-      if (!named.empty()) finding.hint = suspicion(named, ofOne);
+      finding.hint = suspicion(here, ways(here), !apart.everywhere);
     }};
+
+/// What the squish gap rests on, measured and by the dimensions.
+std::vector<Rests> squishRestsOn(Reader& read) {
+  std::vector<Rests> ways = deckRestsOn(read);
+  ways.insert(ways.begin(), {.on = &in::measuredSquish});
+  for (const Input* part : {&in::headGasket, &in::headRecess, &in::crownRise}) {
+    addPart(read, ways, *part);
+  }
+  addPart(read, ways, in::headGasketTaper, 0.5);
+  return ways;
+}
+
+/// A dimension counts from the middle of the bearing play; parts that are pushed down or hang while
+/// the gap is measured lie up to half of it off.
+Joint squishJoint(Reader& read) {
+  const double play = running::clearanceTakenUp({.main = read(in::mainClearance),
+                                                 .bigEnd = read(in::bigEndClearance),
+                                                 .gudgeonPin = read(in::gudgeonPinClearance)},
+                                                false);
+  const Joint joint = jointOf(read, out::squishClosure, squishRestsOn(read));
+  return {.likely = joint.likely + play, .worst = joint.worst + play};
+}
+
+const Rule squishClosure{
+    .key = "squish_closure",
+    .source = "two ways round close within their joint ±: JCGM 100:2008, 5.1.2",
+    .judge = [](Reader& read, Speaker& speak) {
+      const Apart apart = farthestApart(read, out::squishClosure, squishJoint);
+      if (apart.cylinder < 0) return;
+      Reader here = read.at(apart.cylinder);
+      Finding& finding = speak.say(
+          weightOf(apart),
+          {read.cylinders() == 1
+               ? "The squish gap is {3} measured and {4} by the dimensions, {1} apart. Their joint "
+                 "±, half of the bearing play in it, is {5} likely, {6} at worst."
+               : "The squish gap of cylinder {2} is {3} measured and {4} by the dimensions, {1} "
+                 "apart. Their joint ±, half of the bearing play in it, is {5} likely, {6} at "
+                 "worst.",
+           {fine(apart.by), count(static_cast<std::size_t>(apart.cylinder) + 1),
+            fine(here(in::measuredSquish)), fine(here(out::squishGap)), fine(apart.joint.likely),
+            fine(apart.joint.worst)}},
+          {&in::measuredSquish, &in::headGasket});
+      finding.hint = suspicion(here, squishRestsOn(here), !apart.everywhere);
+    }};
+
+/// How many times the ± of the instrument readings may lie apart whose differences are meant to
+/// cancel.
+constexpr double kTimes = 4.0;
+
+/// [SI] What each reading may be off by.
+double instrumentOf(const Input& input, const Entry& entry) {
+  return entry.plusMinus ? entry.instrumentLimit() : input.plusMinus;
+}
 
 template <typename Judge>
 void eachSeries(Reader& read, const Judge& judge) {
@@ -115,7 +163,8 @@ const Rule outlier{
     .judge = [](Reader& read, Speaker& speak) {
       eachSeries(read, [&](const Input& input, const Entry& entry, std::size_t place) {
         const std::vector<double>& series = entry.readings[place];
-        const auto found = outlierOf(series);
+        const double times = input.differencesCancel ? kTimes : 1.0;
+        const auto found = outlierOf(series, times * instrumentOf(input, entry));
         if (!found) return;
         speak.say(Weight::Objects,
                   {"{1}: reading {2} of {3}, {4}, stands out from the others. Read it again, or "
@@ -128,9 +177,8 @@ const Rule outlier{
 
 const Rule scatter{
     .key = "readings_scatter", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
-      constexpr double kTimes = 4.0;  // of the instrument's ±
       eachSeries(read, [&](const Input& input, const Entry& entry, std::size_t place) {
-        const double limit = entry.plusMinus ? entry.instrumentLimit() : input.plusMinus;
+        const double limit = instrumentOf(input, entry);
         const double spread = spreadOf(entry.readings[place]);
         if (limit <= 0.0 || spread <= kTimes * limit) return;
         Finding& finding =
@@ -138,7 +186,7 @@ const Rule scatter{
                       {"{1}: the readings differ by {2}, while the instrument is good to ± {3}.",
                        {&input, Quantity{input.kind, spread, 3}, Quantity{input.kind, limit, 3}}},
                       {&input});
-        if (&input == &in::measuredDeckClearance) {
+        if (input.differencesCancel) {
           finding.hint = {"The piston rocks: read over the pin axis.", {}};
         }
       });
@@ -168,10 +216,31 @@ const Rule slope{
                 {&in::seatHeight});
     }};
 
+const Rule slopeAcross{
+    .key = "seats_tilted_across", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      const double rise = read(out::seatSlopeAcross);
+      const double most = read(in::seatSlopeMost);
+      if (std::abs(rise) <= most) return;
+      const bool single = read.cylinders() == 1;
+      const bool towards = rise > 0.0;
+      speak.say(Weight::Objects,
+                {single ? towards ? "The seat rises by {1} in 100 mm towards the thrust side; over "
+                                    "{2} should be put right."
+                                  : "The seat falls by {1} in 100 mm towards the thrust side; over "
+                                    "{2} should be put right."
+                 : towards ? "The seats rise by {1} in 100 mm towards the thrust side; over {2} "
+                             "should be put right."
+                           : "The seats fall by {1} in 100 mm towards the thrust side; over {2} "
+                             "should be put right.",
+                 {fine(std::abs(rise) * 0.1), fine(most * 0.1)}},
+                {&in::seatAcross, &in::seatAcrossWidth});
+    }};
+
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&closure, &outlier, &scatter, &slope};
+  static constexpr std::array kRules = {&closure, &squishClosure, &outlier,
+                                        &scatter, &slope,         &slopeAcross};
   return kRules;
 }
 

@@ -101,7 +101,7 @@ TEST_F(BuretteOfTheTwoStroke, AsksWhetherADishWasTakenForADome) {
   const describe::Finding* finding = findingOf(assessment, kTarget, "crown_by_burette");
   ASSERT_NE(finding, nullptr);
   EXPECT_EQ(finding->weight, describe::Weight::Objects);
-  EXPECT_THAT(told(*finding), HasSubstr("the crown adds 1.90 ml; as entered it takes 1.90 ml"));
+  EXPECT_THAT(told(*finding), HasSubstr("the crown adds 1.898 ml; as entered it takes 1.900 ml"));
   EXPECT_THAT(told(*finding), HasSubstr("A dish taken for a dome"));
 }
 
@@ -156,6 +156,30 @@ TEST_F(BuretteOfTheTwoStroke, ObjectsBeyondTheLikelyAndForbidsBeyondTheWorst) {
   EXPECT_EQ(finding->weight, describe::Weight::Forbids);
 }
 
+// By hand: whole and chamber usually to 0.3 and 0.2 ml, crown and plug hole to 0.2 and 0.1, crevice
+// to 0.05, seats, gaskets, barrel, spacer, throw, rod and compression height together to less than
+// 0.5 ml: likely 0.4 to 0.7.
+TEST_F(BuretteOfTheTwoStroke, TakesNoFillingWithoutAPlusMinusForExact) {
+  for (const auto& [input, entry] : std::vector(target().entries.begin(), target().entries.end())) {
+    describe::Entry bare = entry;
+    bare.plusMinus.reset();
+    target().set(*input, bare);
+  }
+  type(target(), "whole_volume_m3", "11.276");
+  type(target(), "plug_hole_volume_m3", "1.2");
+  {
+    const Assessment assessment(project_);
+    ASSERT_NEAR(assessment(kTarget, out::clearanceClosure).value, 0.3 * ml, 0.001 * ml);
+    ASSERT_EQ(assessment(kTarget, out::clearanceClosure).worst, 0.0);
+    EXPECT_EQ(findingOf(assessment, kTarget, "clearance_closure"), nullptr);
+  }
+  type(target(), "whole_volume_m3", "11.776");
+  const Assessment assessment(project_);
+  const describe::Finding* finding = findingOf(assessment, kTarget, "clearance_closure");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Objects) << told(*finding);
+}
+
 TEST_F(BuretteOfTheTwoStroke, AsksForTheOtherSenseWhereThatWouldClose) {
   fillWhole("14.776 ± 0.3");
   const Assessment assessment(project_);
@@ -175,7 +199,7 @@ TEST_F(BuretteOfTheTwoStroke, RefusesAWholeVolumeNoLargerThanThePlugHole) {
 // By hand: three fillings of 9.3, 9.4 and 9.5 have a mean of 9.4 and t·s/√n = 4.303 · 0.1/√3; 0.1
 // ml are worth 124.82/9.776² · 0.1 = 0.131 of ratio.
 TEST_F(BuretteOfTheTwoStroke, ListsWhatEachFillingIsWorth) {
-  type(target(), "chamber_volume_m3", "9.3 | 9.4 | 9.5 ± 0.1");
+  type(target(), "chamber_volume_m3", "9.3 | 9.4 | 9.5 ± 0.05");
   Assessment assessment(project_);
   const describe::Tabulated table = assessment.evaluation().tabulated(kTarget, out::volumesFilled);
   ASSERT_EQ(table.state, State::Value);
@@ -184,9 +208,10 @@ TEST_F(BuretteOfTheTwoStroke, ListsWhatEachFillingIsWorth) {
   EXPECT_EQ(table.rows["fillings"].numbers[0], 3.0);
   EXPECT_NEAR(table.rows["mean_m3"].numbers[0], 9.4 * ml, 1e-12);
   EXPECT_NEAR(table.rows["spread_m3"].numbers[0], 0.2 * ml, 1e-12);
-  const double limit = std::hypot(0.1, 4.303 * 0.1 / std::sqrt(3.0));
+  const double limit = std::hypot(0.05, 4.303 * 0.1 / std::sqrt(3.0));
   EXPECT_NEAR(table.rows["limit_m3"].numbers[0], limit * ml, 1e-3 * limit * ml);
   EXPECT_NEAR(table.rows["limit_in_ratio"].numbers[0], 13.06e-1 * limit, 2e-3);
+  EXPECT_NEAR(table.rows["tenth_ml_in_ratio"].numbers[0], 0.1306, 1e-4);
   EXPECT_TRUE(std::isnan(table.rows["spread_m3"].numbers[1])) << "filled once";
   EXPECT_NEAR(table.rows["limit_in_ratio"].numbers[1], 124.82 / (392.0 * 392.0) * 2.0, 1e-6);
 }

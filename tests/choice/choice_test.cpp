@@ -112,12 +112,27 @@ TEST(Choice, TakesTheThickerGasketWhereTheThinnerCouldCloseTooFar) {
   EXPECT_FALSE(whyLost(question, answer, {{.headGasket = 1}}));
 }
 
-TEST(Choice, LetsTheOrderOnTheShelfDecideATie) {
-  const Answer answer = choose(culvert());  // 1.20 and 1.30 lie as far from 0.95
-  ASSERT_EQ(answer.best.size(), 3U);
-  EXPECT_EQ(answer.best[0].rank, answer.best[1].rank);
+TEST(Choice, LetsTheLargerGapAtWorstDecideATie) {
+  Question question = culvert();  // 1.20 and 1.30 lie as far from 0.95
+  {
+    const Answer answer = choose(question);
+    ASSERT_EQ(answer.best.size(), 3U);
+    EXPECT_EQ(answer.best[0].rank, answer.best[1].rank);
+    EXPECT_EQ(answer.best[0].cylinders[0].set.headGasket, 1);
+    EXPECT_EQ(answer.best[1].cylinders[0].set.headGasket, 0);
+  }
+  question.shelf[1].plusMinus = 0.14 * mm;  // 1.00 less 0.24, and 0.90 less 0.13
+  const Answer answer = choose(question);
   EXPECT_EQ(answer.best[0].cylinders[0].set.headGasket, 0);
-  EXPECT_EQ(answer.best[1].cylinders[0].set.headGasket, 1);
+}
+
+TEST(Choice, LetsTheOrderOnTheShelfDecideWhereAllElseIsAlike) {
+  Question question = culvert();
+  question.shelf.push_back(question.shelf[1]);
+  const Answer answer = choose(question);
+  ASSERT_EQ(answer.best.size(), 4U);
+  EXPECT_EQ(answer.best[0].cylinders[0].set.headGasket, 1);
+  EXPECT_EQ(answer.best[1].cylinders[0].set.headGasket, 3);
 }
 
 TEST(Choice, ShowsThatOneFlatPlateSpreadsTheTripleTooFar) {
@@ -413,8 +428,7 @@ INSTANTIATE_TEST_SUITE_P(
                    "is no limit"},
         RefusedRow{"SpreadThatIsNoNumber", [](Question& q) { q.wants.ratioSpread = kNaN; },
                    "is no limit"},
-        RefusedRow{"NoWantedGap", [](Question& q) { q.wants.squish = Wants::kNotGiven; },
-                   "wanted gap"},
+        RefusedRow{"NoWantedGap", [](Question& q) { q.wants.squish.reset(); }, "wanted gap"},
         RefusedRow{"NoWantedRatio", [](Question& q) { q.wants.sortBy = SortBy::RatioNearness; },
                    "cannot be come near to"},
         RefusedRow{"ThreeBaseGaskets", [](Question& q) { q.wants.baseGasketsMost = 3; },

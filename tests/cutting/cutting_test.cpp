@@ -7,6 +7,7 @@
 
 #include "core/compression/results.h"
 #include "core/cutting/results.h"
+#include "core/deck/results.h"
 #include "core/describe/tabulated.h"
 #include "tests/assess/rules_fixture.h"
 #include "tests/bench_units.h"
@@ -38,6 +39,14 @@ TEST(Cut, IsVolumeOverArea) {
 TEST(Cut, LeavesTheRest) {
   EXPECT_NEAR(leftAfter(4 * mm, 0.5 * mm), 3.5 * mm, 1e-15);
   EXPECT_EQ(leftAfter(4 * mm, -0.5 * mm), 4 * mm) << "nothing comes off";
+}
+
+// Plane geometry: the face can bring a recessed band down by no more than its recess.
+TEST(Cut, OfTheFaceBringsARecessedBandDown) {
+  EXPECT_EQ(squishAfterSkim(1.0 * mm, 0.0, 0.5 * mm), 1.0 * mm) << "the band is the face";
+  EXPECT_NEAR(squishAfterSkim(1.0 * mm, 0.4 * mm, 0.3 * mm), 0.7 * mm, 1e-15);
+  EXPECT_NEAR(squishAfterSkim(1.0 * mm, 0.4 * mm, 0.5 * mm), 0.6 * mm, 1e-15);
+  EXPECT_EQ(squishAfterSkim(1.0 * mm, 0.4 * mm, -0.5 * mm), 1.0 * mm) << "nothing comes off";
 }
 
 TEST(VolumeStep, IsFineForASmallEngine) {
@@ -72,6 +81,22 @@ TEST_F(CuttingTheTwin, SkimsTheHeadWhereTheRatioMustRise) {
   EXPECT_NEAR(assessment(kTarget, out::crownLeft).value, 6.5 * mm, 1e-12) << "nothing comes off";
   EXPECT_EQ(findingOf(assessment, kTarget, "head_land"), nullptr);
   EXPECT_EQ(findingOf(assessment, kTarget, "nothing_off_the_head"), nullptr);
+}
+
+// By hand: as above 0.6129 mm come off; a band 0.40 mm deep comes down by all of that.
+TEST_F(CuttingTheTwin, WarnsWhereTheSquishGapGoesWithTheFace) {
+  want("11.5");
+  type(target(), "head_recess_m", "0.40");
+  const Assessment assessment(project_);
+  const double gap = assessment(kTarget, out::squishGap).value;
+  EXPECT_NEAR(assessment(kTarget, out::squishAfterSkim).value, gap - 0.40 * mm, 1e-9);
+  const std::string least = std::to_string((gap - 0.39 * mm) / mm);
+  type(target(), "squish_least_m", least);
+  const Assessment warned(project_);
+  const describe::Finding* finding = findingOf(warned, kTarget, "squish_after_skim");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("recessed band"));
+  EXPECT_THAT(told(*finding), HasSubstr("gives the gap back"));
 }
 
 // By hand: 335.698/9 = 37.2998 ml; 2.9994 ml more; over 3000 mm² 0.9998 mm.
@@ -112,6 +137,20 @@ TEST_F(CuttingTheTwin, ObjectsToAThinLandAndForbidsCuttingIntoTheSeat) {
   const describe::Finding* finding = findingOf(assessment, kTarget, "head_land");
   ASSERT_NE(finding, nullptr);
   EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+}
+
+// By hand: for 10 the head would have to come up by 2.9994 ml over 3800 mm².
+TEST_F(CuttingTheTwin, SaysThatALandThinAsItIsShouldKeepAllItHas) {
+  want("10");
+  type(target(), "head_land_m", "1.8");
+  const Assessment assessment(project_);
+  ASSERT_NEAR(assessment(kTarget, out::headSkim).value, -0.7893 * mm, 0.0001 * mm);
+  const describe::Finding* finding = findingOf(assessment, kTarget, "head_land");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Objects);
+  EXPECT_THAT(told(*finding), HasSubstr("has 1.80 mm from its face to the valve seat, under 2.00"));
+  EXPECT_THAT(told(*finding), HasSubstr("nothing should come off it"));
+  EXPECT_THAT(told(*finding), testing::Not(HasSubstr("−0.79")));
 }
 
 TEST_F(CuttingTheTwin, ObjectsToAThinCrownAndForbidsCuttingThroughIt) {

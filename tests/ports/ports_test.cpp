@@ -175,6 +175,40 @@ TEST_F(PortsOfTheTwoStroke, AskHowTheCrankcaseWasFilled) {
   EXPECT_THAT(told(*finding), HasSubstr("4.18"));
 }
 
+// Common practice, no published source: 1.30 to 1.45. 124.82 ml swept.
+TEST_F(PortsOfTheTwoStroke, AreAskedForTheirPrimaryCompressionOutsidePractice) {
+  const auto said = [&](const char* crankcase) {
+    type(target(), "crankcase_volume_m3", crankcase);
+    return findingOf(Assessment(project_), kTarget, "primary_compression_range") != nullptr;
+  };
+  EXPECT_TRUE(said("450")) << "1.277";
+  EXPECT_FALSE(said("410")) << "1.304";
+  EXPECT_FALSE(said("280")) << "1.446";
+  EXPECT_TRUE(said("270")) << "1.462";
+}
+
+// Common practice, no published source: 26° to 34°; as it is 26.8°.
+TEST_F(PortsOfTheTwoStroke, AreAskedForABlowdownOutsidePractice) {
+  EXPECT_EQ(findingOf(Assessment(project_), kTarget, "blowdown_range"), nullptr);
+  type(target(), "transfer_port_top_m", "36");
+  const Assessment assessment(project_);
+  const describe::Finding* finding = findingOf(assessment, kTarget, "blowdown_range");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Objects);
+  EXPECT_THAT(told(*finding), HasSubstr("26° to 34°: is that so?"));
+}
+
+// Common practice, no published source: 7 to 8; as it is 7.24.
+TEST_F(PortsOfTheTwoStroke, AreAskedForATrappedRatioOutsidePractice) {
+  EXPECT_EQ(findingOf(Assessment(project_), kTarget, "trapped_compression_range"), nullptr);
+  type(target(), "exhaust_port_top_m", "33");
+  const Assessment assessment(project_);
+  const describe::Finding* finding = findingOf(assessment, kTarget, "trapped_compression_range");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Objects);
+  EXPECT_THAT(told(*finding), HasSubstr("8.51 is outside 7 to 8: is that so?"));
+}
+
 TEST_F(PortsOfTheTwoStroke, AreListedWithBothTheirAngles) {
   Assessment assessment(project_);
   const describe::Tabulated table = assessment.evaluation().tabulated(kTarget, out::portTiming);

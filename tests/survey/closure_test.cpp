@@ -1,6 +1,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <optional>
+#include <vector>
+
 #include "core/deck/results.h"
 #include "core/model/inputs.h"
 #include "core/survey/results.h"
@@ -97,6 +100,137 @@ TEST_F(Closure, NamesTheReadingThatStandsOut) {
   EXPECT_THAT(told(*finding), HasSubstr("reading 4 of 4, 21.400 ml"));
 }
 
+TEST_F(Closure, LetsOneDivisionOfTheScaleBe) {
+  type(donor(), "seat_height_m", "98.12 | 98.12 | 98.13");
+  EXPECT_EQ(findingOf(Assessment(project_), kDonor, "reading_stands_out"), nullptr);
+  type(donor(), "seat_height_m", "98.12 | 98.12 | 98.21");
+  EXPECT_NE(findingOf(Assessment(project_), kDonor, "reading_stands_out"), nullptr);
+}
+
+/// The piston rocks: three points alike and the fourth up to four times the dial gauge's 0.01 off
+/// still have their mean.
+TEST_F(Closure, LetsReadingsDifferThatAreMeantToCancel) {
+  type(donor(), "measured_deck_clearance_m", "0.30 | 0.30 | 0.30 | 0.33 ± 0.01");
+  {
+    const Assessment assessment(project_);
+    EXPECT_EQ(findingOf(assessment, kDonor, "reading_stands_out"), nullptr);
+    EXPECT_EQ(findingOf(assessment, kDonor, "readings_scatter"), nullptr);
+  }
+  type(donor(), "measured_deck_clearance_m", "0.30 | 0.30 | 0.30 | 0.36 ± 0.01");
+  const Assessment assessment(project_);
+  EXPECT_NE(findingOf(assessment, kDonor, "reading_stands_out"), nullptr);
+  EXPECT_NE(findingOf(assessment, kDonor, "readings_scatter"), nullptr);
+}
+
+/// Without any ± the usual ones count: seat 0.03, barrel 0.02, base gasket 0.03, rod and
+/// compression height 0.02 each, half of 0.02 of stroke, dial gauge 0.01: 0.14 in all, 0.055
+/// likely.
+class ClosureWithoutPlusMinus : public Closure {
+ protected:
+  ClosureWithoutPlusMinus() {
+    for (const auto& [input, entry] : std::vector(donor().entries.begin(), donor().entries.end())) {
+      describe::Entry bare = entry;
+      bare.plusMinus.reset();
+      donor().set(*input, bare);
+    }
+  }
+
+  const describe::Finding* closureOff(Assessment& assessment) const {
+    EXPECT_EQ(assessment(kDonor, out::deckClosure).worst, 0.0);
+    return findingOf(assessment, kDonor, "deck_closure");
+  }
+
+  void measureBare(const char* added) {
+    const Assessment before(project_);
+    std::string text;
+    for (int i = 0; i < before.evaluation().cylinders(kDonor); ++i) {
+      if (i > 0) text += "; ";
+      text += std::to_string(before(kDonor, out::deckClearance, i).value * 1e3 + std::stod(added));
+    }
+    type(donor(), "measured_deck_clearance_m", text);
+  }
+};
+
+TEST_F(ClosureWithoutPlusMinus, IsNotForbiddenForAHundredth) {
+  measureBare("0.01");
+  Assessment assessment(project_);
+  EXPECT_EQ(closureOff(assessment), nullptr);
+}
+
+TEST_F(ClosureWithoutPlusMinus, IsJudgedByWhatTheInstrumentsUsuallyGive) {
+  measureBare("0.10");
+  {
+    Assessment assessment(project_);
+    const describe::Finding* finding = closureOff(assessment);
+    ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->weight, describe::Weight::Objects) << told(*finding);
+  }
+  measureBare("0.40");
+  Assessment assessment(project_);
+  const describe::Finding* finding = closureOff(assessment);
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+  EXPECT_THAT(told(*finding), HasSubstr("at worst"));
+  EXPECT_THAT(told(*finding), testing::Not(HasSubstr("0.00 mm")));
+}
+
+TEST(ClosureOfASingle, SpeaksOfNoOtherCylinder) {
+  model::Project project = sample("culvert-1040");
+  type(project.engines[kDonor], "measured_deck_clearance_m", "0.40 ± 0.01");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, kDonor, "deck_closure");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), testing::Not(HasSubstr("ylinder")));
+  EXPECT_THAT(told(*finding), HasSubstr("Look at the least certain first"));
+}
+
+class MeasuredSquish : public testing::Test {
+ protected:
+  MeasuredSquish() : project_(sample("tansy-270")) {}
+  model::Engine& target() { return project_.engines[1]; }
+  model::Project project_;
+};
+
+// By hand: the sum gives 0.90, at worst 0.15; solder ± 0.02 and half of 0.055 of bearing play make
+// 0.1975 at worst, and the root of 0.0557² and 0.02² with that play 0.0867 likely.
+TEST_F(MeasuredSquish, ClosesWithTheOneByDimensions) {
+  type(target(), "measured_squish_m", "0.93 ± 0.02");
+  const Assessment assessment(project_);
+  EXPECT_NEAR(assessment(1, out::squishClosure).value, 0.03e-3, 1e-9);
+  EXPECT_NEAR(assessment(1, out::squishClosure).worst, 0.17e-3, 1e-9);
+  EXPECT_EQ(findingOf(assessment, 1, "squish_closure"), nullptr);
+}
+
+TEST_F(MeasuredSquish, ObjectsBeyondTheLikelyAndForbidsBeyondTheWorst) {
+  struct Row {
+    const char* text;
+    std::optional<describe::Weight> weight;
+  };
+  for (const Row& row :
+       {Row{"0.98 ± 0.02", std::nullopt}, Row{"0.99 ± 0.02", describe::Weight::Objects},
+        Row{"0.71 ± 0.02", describe::Weight::Objects},
+        Row{"0.70 ± 0.02", describe::Weight::Forbids},
+        Row{"1.10 ± 0.02", describe::Weight::Forbids}}) {
+    SCOPED_TRACE(row.text);
+    type(target(), "measured_squish_m", row.text);
+    const Assessment assessment(project_);
+    const describe::Finding* finding = findingOf(assessment, 1, "squish_closure");
+    ASSERT_EQ(finding != nullptr, row.weight.has_value());
+    if (finding == nullptr) continue;
+    EXPECT_EQ(finding->weight, *row.weight);
+    EXPECT_THAT(told(*finding), HasSubstr(" mm by the dimensions"));
+    EXPECT_THAT(told(*finding), HasSubstr("look at what they share: crank axis to barrel seat"));
+  }
+}
+
+TEST_F(MeasuredSquish, ClosesWithNothingBeforeTheSpacerIsEntered) {
+  type(target(), "measured_squish_m", "1.10");
+  type(target(), "spacer_m", "");
+  const Assessment assessment(project_);
+  EXPECT_EQ(assessment(1, out::squishClosure).state, describe::State::None);
+  EXPECT_EQ(findingOf(assessment, 1, "squish_closure"), nullptr);
+}
+
 TEST(Seats, OfTheTripleRiseByTheTrendOfItsReadings) {
   model::Project project = sample("burdock-719");
   const Assessment assessment(project);
@@ -124,6 +258,35 @@ TEST(Seats, TellTheTiltAcrossWhereBothSidesWereRead) {
   const Assessment assessment(project);
   EXPECT_NEAR(assessment(1, out::seatSlopeAcross).value, 0.04 / 100.0, 1e-9);
   EXPECT_NEAR(assessment(1, out::seatRisePerPitch).value, 0.085e-3, 1e-9);
+}
+
+TEST(Seats, ThatTiltAcrossAreObjectedTo) {
+  model::Project project = sample("burdock-719");
+  model::Engine& target = project.engines[1];
+  type(target, "seat_across_m", "-0.08; -0.09; -0.10");
+  type(target, "seat_across_width_m", "100");
+  {
+    const Assessment assessment(project);
+    const describe::Finding* finding = findingOf(assessment, 1, "seats_tilted_across");
+    ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->weight, describe::Weight::Objects);
+    EXPECT_THAT(told(*finding), HasSubstr("seats fall by 0.09 mm in 100 mm towards the thrust"));
+    EXPECT_THAT(told(*finding), HasSubstr("over 0.05 mm"));
+  }
+  type(target, "seat_across_m", "0.03; 0.04; 0.05");
+  EXPECT_EQ(findingOf(Assessment(project), 1, "seats_tilted_across"), nullptr);
+}
+
+TEST(Seats, OfASingleAreJudgedForTheirTiltToo) {
+  model::Project project = sample("tansy-270");
+  model::Engine& target = project.engines[1];
+  type(target, "cylinder_count", "1");
+  type(target, "seat_across_m", "0.07");
+  type(target, "seat_across_width_m", "100");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 1, "seats_tilted_across");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("The seat rises by 0.07 mm"));
 }
 
 TEST(Seats, StandAtTheirOwnPlacesWherePitchesAreUnequal) {

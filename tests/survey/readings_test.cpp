@@ -36,14 +36,22 @@ TEST(Readings, AreSpreadFromTheLeastToTheLargest) {
 }
 
 TEST(Readings, HaveAnOutlierWhereOneDoesNotBelong) {
-  EXPECT_EQ(outlierOf(std::vector{18.7, 18.8, 18.7, 18.8, 19.9}), 4U);
-  EXPECT_EQ(outlierOf(std::vector{98.12, 97.12, 98.13, 98.11}), 1U);
+  EXPECT_EQ(outlierOf(std::vector{18.7, 18.8, 18.7, 18.8, 19.9}, 0.2), 4U);
+  EXPECT_EQ(outlierOf(std::vector{98.12, 97.12, 98.13, 98.11}, 0.03), 1U);
+}
+
+/// Readings in steps: where all but one are equal the test alone always finds that one.
+TEST(Readings, HaveNoneThatIsNoFartherFromTheOthersThanTheInstrumentErrs) {
+  EXPECT_EQ(outlierOf(std::vector{98.12, 98.12, 98.13}, 0.0), 2U);
+  EXPECT_EQ(outlierOf(std::vector{98.12, 98.12, 98.13}, 0.03), std::nullopt);
+  EXPECT_EQ(outlierOf(std::vector{0.20, 0.20, 0.20, 0.21}, 0.01), std::nullopt) << "one division";
+  EXPECT_EQ(outlierOf(std::vector{0.20, 0.20, 0.20, 0.22}, 0.01), 3U);
 }
 
 TEST(Readings, HaveNoneWhereTheyBelongTogether) {
-  EXPECT_EQ(outlierOf(std::vector{18.7, 18.8, 18.6, 18.75}), std::nullopt);
-  EXPECT_EQ(outlierOf(std::vector{18.7, 19.7}), std::nullopt) << "two do not say which one";
-  EXPECT_EQ(outlierOf(std::vector{18.7, 18.7, 18.7}), std::nullopt);
+  EXPECT_EQ(outlierOf(std::vector{18.7, 18.8, 18.6, 18.75}, 0.0), std::nullopt);
+  EXPECT_EQ(outlierOf(std::vector{18.7, 19.7}, 0.0), std::nullopt) << "two do not say which one";
+  EXPECT_EQ(outlierOf(std::vector{18.7, 18.7, 18.7}, 0.0), std::nullopt);
 }
 
 struct Student {
@@ -77,9 +85,11 @@ TEST(LimitOfAnEntry, JoinsInstrumentAndScatterAsTheRootOfTheirSquares) {
   describe::Entry entry;
   entry.values = {10.0};
   entry.readings = {upAndDown(4)};
-  entry.plusMinus = 2.0;
+  entry.plusMinus = 0.5;
   const double scatter = describe::scatterOfMean(entry.readings[0]);
-  EXPECT_DOUBLE_EQ(entry.limit(), std::hypot(2.0, scatter));
+  EXPECT_DOUBLE_EQ(entry.limit(), std::hypot(0.5, scatter));
+  entry.plusMinus = 2.0;
+  EXPECT_EQ(entry.limit(), 2.0) << "no farther apart than the instrument errs";
   entry.plusMinus.reset();
   EXPECT_DOUBLE_EQ(entry.limit(), scatter);
   EXPECT_TRUE(entry.carriesLimit());

@@ -171,12 +171,14 @@ PageDescription choicePage() {
           .question = tr("Which gaskets and plate, from what is there?"),
           .entries = {{{}, {&in::wantedSquish, &in::wantedCompressionRatio, &in::stackOrder}},
                       {tr("What a stack must keep"),
-                       {&in::squishLeast, &in::squishMost, &in::ratioLeast, &in::ratioMost,
-                        &in::platesInStack, &in::gasketsInStack, &in::baseGasketsMost}}},
+                       {&in::squishLeast, &in::squishLeastAtWorst, &in::squishMost, &in::ratioLeast,
+                        &in::ratioMost, &in::platesInStack, &in::gasketsInStack,
+                        &in::baseGasketsLeast, &in::baseGasketsMost}}},
           .decides = {&out::squishGap},
           .answer = &answer,
           .tables = {{&out::stackChoices, tr("no stack fits"), &putRow},
-                     {&out::stacksLost, tr("no stack was lost")}},
+                     {&out::stacksLost, tr("no stack was lost")},
+                     {&out::stacksBeaten, tr("no nearer stack was lost")}},
           .lists = {&model::list::shelf},
           .deed = {.says = tr("put into the target"), .possible = &canPutStack, .act = &putBest}};
 }
