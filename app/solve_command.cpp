@@ -118,10 +118,20 @@ class Answer {
                            {&question_.by, &question_.result, result(solution_.reached)}},
                   kBench);
     }
-    return word(Sentence{"Nothing within the limits of the {1} makes the {2} {3}: the nearest is "
-                         "{4}, where it is {5}.",
+    if (solution_.waits) {
+      return word(Sentence{"With any other {1} the {2} has no value: {3}",
+                           {&question_.by, &question_.result,
+                            whyNone(assessment_, State::Waits, *solution_.waits)}},
+                  kBench);
+    }
+    return word(Sentence{solution_.everywhere
+                             ? "Nothing within the limits of the {1} makes the {2} {3}: the "
+                               "nearest is {4}, where it is {5}."
+                             : "Nothing from {6} to {7} for the {1} makes the {2} {3}: the nearest "
+                               "is {4}, where it is {5}.",
                          {&question_.by, &question_.result, result(question_.wanted),
-                          input(solution_.nearest), result(solution_.reached)}},
+                          input(solution_.nearest), result(solution_.reached),
+                          input(solution_.from), input(solution_.to)}},
                 kBench);
   }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <iterator>
 #include <limits>
+#include <tuple>
 
 #include "core/assess/entry_rules.h"
 #include "core/burette/results.h"
@@ -157,7 +158,8 @@ Assessment::Assessment(const model::Project& project)
 }
 
 /// A limit that a leaf function met forbids: said once, though many results rest on it, and of the
-/// entries of the result that reads the fewest. What the donor met is said of the donor.
+/// entries of the result that reads the fewest. What the donor met is said of the donor, and what a
+/// rule has said, for results that wait too, is not said again.
 void Assessment::addRefusals(int engine, std::vector<describe::Finding>& findings) {
   std::vector<describe::Finding> refusals;
   for (const Result* result : catalogue().results()) {
@@ -186,6 +188,10 @@ void Assessment::addRefusals(int engine, std::vector<describe::Finding>& finding
     }
     std::vector<describe::Finding> once = describe::saidOnce(said);
     if (once.empty()) continue;
+    const bool byRule = std::any_of(findings.begin(), findings.end(), [&](const auto& finding) {
+      return finding.says.pattern == once.front().says.pattern;
+    });
+    if (byRule) continue;
     bool before = false;
     for (describe::Finding& refusal : refusals) {
       if (refusal.says.pattern != once.front().says.pattern) continue;
@@ -240,17 +246,44 @@ bool Assessment::sameInAll(int engine, const Result& result) const {
 
 namespace {
 
-/// The interval to look in: what is possible, cut to what an entry could sanely be.
-std::pair<double, double> searchRange(const Evaluation& evaluation, int engine, const Input& input,
-                                      int cylinder) {
-  const double now = std::abs(evaluation.inputValue(engine, input, std::max(cylinder, 0)));
-  const double scale = std::max({now, std::abs(input.typical), input.plusMinus});
-  double least = std::max(input.possible.least, -20.0 * scale);
-  const double most = std::min(input.possible.most, 20.0 * scale);
-  if (input.possible.leastExcluded && least == input.possible.least) {
-    least = std::nextafter(least, most);
+/// Where to look for a value of an input: first what it could sanely be, then the rest of what it
+/// can be. A side without a limit ends where sanity does.
+struct Ground {
+  describe::Limits sane;
+  describe::Limits all;
+  bool everywhere = false;  ///< nothing that is possible lies outside
+};
+
+Ground groundOf(const Input& input, double now) {
+  double scale = std::max({std::abs(now), std::abs(input.typical), input.plusMinus});
+  for (const double usual : {input.usual.least, input.usual.most}) {
+    if (std::isfinite(usual)) scale = std::max(scale, std::abs(usual));
   }
-  return {least, most};
+  double least = input.possible.least;
+  const double most = input.possible.most;
+  if (input.possible.leastExcluded) least = std::nextafter(least, most);
+  Ground ground;
+  ground.sane = {.least = std::max(least, -20.0 * scale), .most = std::min(most, 20.0 * scale)};
+  ground.all = {.least = std::isfinite(least) ? least : ground.sane.least,
+                .most = std::isfinite(most) ? most : ground.sane.most};
+  ground.everywhere = std::isfinite(least) && std::isfinite(most);
+  return ground;
+}
+
+/// How far a search has come one way.
+struct Front {
+  double at;
+  std::optional<double> miss;  ///< there; nothing where the result has no value
+};
+
+/// The steps on the way to an end, closest near the start.
+std::vector<double> stepsTo(double end, double start, int count) {
+  std::vector<double> steps;
+  for (int i = 1; i < count && start != end; ++i) {
+    steps.push_back(start + std::pow(static_cast<double>(i) / count, 3.0) * (end - start));
+  }
+  if (start != end) steps.push_back(end);
+  return steps;
 }
 
 }  // namespace
@@ -267,13 +300,16 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
   }
   double nearestMiss = std::numeric_limits<double>::infinity();
   std::optional<double> before;
+  bool elsewhere = false;  // it has a value at more than one value of the input
   bool moved = false;
 
   /// Difference to what is wanted; nothing where the result has no value.
   const auto miss = [&](double value) -> std::optional<double> {
     trial.put(engine, input, inputCylinder, value);
     const Cell& cell = trial.fresh(engine, result, cylinder);
+    if (cell.state == State::Waits && !solution.waits) solution.waits = cell.notes;
     if (cell.state != State::Value) return std::nullopt;
+    elsewhere = elsewhere || before;
     moved = moved || !alike(before.value_or(cell.value), cell.value);
     before = cell.value;
     const double difference = cell.value - wanted;
@@ -285,49 +321,74 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
     return difference;
   };
 
-  // Walk outwards from where it stands, both ways, until the sign changes: the root next to the
-  // present value is the one the builder means.
-  const auto [least, most] = searchRange(evaluation, engine, input, inputCylinder);
-  constexpr int kSteps = 64;
-  const double start = std::clamp(now, least, most);
-  std::optional<std::pair<double, double>> bracket;
-  std::optional<double> lastUp = miss(start);
+  const Ground ground = groundOf(input, now);
+  solution.from = ground.all.least;
+  solution.to = ground.all.most;
+  solution.everywhere = ground.everywhere;
+  const double start = std::clamp(now, ground.all.least, ground.all.most);
+  const std::optional<double> first = miss(start);
   const double scale = std::max(std::abs(wanted), std::abs(solution.reached));
-  std::optional<double> lastDown = lastUp;
-  if (lastUp && alike(wanted, wanted + *lastUp)) {
+  if (first && alike(wanted, wanted + *first)) {
     solution.value = start;
     return solution;
   }
-  double up = start;
-  double down = start;
-  for (int i = 1; i <= kSteps && !bracket; ++i) {
-    const double part = std::pow(static_cast<double>(i) / kSteps, 3.0);
-    const double nextUp = start + part * (most - start);
-    const double nextDown = start - part * (start - least);
-    const std::optional<double> missUp = nextUp > up ? miss(nextUp) : std::nullopt;
-    if (missUp && lastUp && *missUp * *lastUp <= 0.0) bracket = {up, nextUp};
-    const std::optional<double> missDown = nextDown < down ? miss(nextDown) : std::nullopt;
-    if (!bracket && missDown && lastDown && *missDown * *lastDown <= 0.0) {
-      bracket = {nextDown, down};
-    }
-    up = nextUp;
-    down = nextDown;
-    lastUp = missUp;
-    lastDown = missDown;
-  }
-  solution.still = before.has_value() && !moved;
-  if (!bracket) return solution;
 
-  std::uintmax_t iterations = 100;
-  const auto function = [&](double value) { return miss(value).value_or(0.0); };
-  const auto [from, to] =
-      boost::math::tools::toms748_solve(function, bracket->first, bracket->second,
-                                        boost::math::tools::eps_tolerance<double>(50), iterations);
-  miss(0.5 * (from + to));
-  // A leap of the result changes the sign too, and is no root.
-  if (nearestMiss <= 1e-6 * scale) {
-    solution.value = solution.nearest;
+  /// Between a value at which the result has one and a value at which it has none, the last at
+  /// which it has one.
+  const auto edge = [&](double has, double hasNot, double missThere) {
+    constexpr int kHalvings = 52;
+    for (int i = 0; i < kHalvings; ++i) {
+      const double middle = 0.5 * (has + hasNot);
+      const std::optional<double> missed = miss(middle);
+      (missed ? has : hasNot) = middle;
+      missThere = missed.value_or(missThere);
+    }
+    return std::pair(has, missThere);
+  };
+  // Walk outwards from where it stands, both ways, until the sign changes: the root next to the
+  // present value is the one the builder means. It may lie just before the result ends.
+  std::optional<std::pair<double, double>> bracket;
+  const auto step = [&](Front& front, double next) {
+    const std::optional<double> there = miss(next);
+    double near = front.at;
+    double far = next;
+    std::optional<double> nearMiss = front.miss;
+    std::optional<double> farMiss = there;
+    if (nearMiss && !farMiss) {
+      std::tie(far, farMiss) = edge(near, far, *nearMiss);
+    } else if (farMiss && !nearMiss) {
+      std::tie(near, nearMiss) = edge(far, near, *farMiss);
+    }
+    if (near != far && nearMiss && farMiss && *nearMiss * *farMiss <= 0.0) {
+      bracket = std::minmax(near, far);
+    }
+    front.at = next;
+    front.miss = there;
+  };
+  Front up{start, first};
+  Front down{start, first};
+  for (const auto& [end, count] : {std::pair{ground.sane, 64}, std::pair{ground.all, 32}}) {
+    const std::vector<double> ups = stepsTo(std::max(up.at, end.most), up.at, count);
+    const std::vector<double> downs = stepsTo(std::min(down.at, end.least), down.at, count);
+    for (std::size_t i = 0; i < std::max(ups.size(), downs.size()) && !bracket; ++i) {
+      if (i < ups.size()) step(up, ups[i]);
+      if (!bracket && i < downs.size()) step(down, downs[i]);
+    }
+    // Far out a result that stands still moves by what arithmetic leaves over.
+    if (bracket || (elsewhere && !moved)) break;
   }
+  solution.still = elsewhere && !moved;
+  if (elsewhere) solution.waits.reset();
+  if (bracket) {
+    std::uintmax_t iterations = 100;
+    const auto function = [&](double value) { return miss(value).value_or(0.0); };
+    const auto [from, to] = boost::math::tools::toms748_solve(
+        function, bracket->first, bracket->second, boost::math::tools::eps_tolerance<double>(50),
+        iterations);
+    miss(0.5 * (from + to));
+  }
+  // A leap of the result changes the sign too, and is no root.
+  if (nearestMiss <= 1e-6 * scale) solution.value = solution.nearest;
   return solution;
 }
 

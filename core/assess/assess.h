@@ -63,13 +63,20 @@ class Assessment {
 
 /// Which input would have to be what for a result to be as wanted.
 struct Solution {
-  std::optional<double> value;  ///< [SI] of the input; nothing: no value within its limits does it
+  std::optional<double> value;  ///< [SI] of the input; nothing: none that was looked at does it
   double nearest = 0.0;         ///< [SI] of the input, where the result comes nearest
   double reached = 0.0;         ///< [SI] of the result there
   bool still = false;           ///< the result stayed as it is at everything that was tried
+  /// [SI] of the input: what was looked at.
+  double from = 0.0;
+  double to = 0.0;
+  bool everywhere = false;  ///< and that is all the input can be
+  /// What the result waits for at every other value of the input (an offset asks for its side).
+  std::optional<describe::Frame> waits = std::nullopt;
 };
 
-/// Solves within the range in which the input is possible, starting near where it stands.
+/// Solves for the input over all that is possible, starting near where it stands; where the input
+/// has no limit of its own, up to twenty times what is usual.
 /// @param inputCylinder -1: the same number in every cylinder.
 /// @source bracketing root finder TOMS 748 of Boost.Math (Alefeld, Potra, Shi 1995).
 Solution solve(describe::Evaluation& evaluation, int engine, const describe::Result& result,

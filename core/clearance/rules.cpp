@@ -4,6 +4,7 @@
 #include "core/clearance/results.h"
 #include "core/deck/results.h"
 #include "core/describe/common_practice.h"
+#include "core/limits/ceilings.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::clearance {
@@ -76,25 +77,25 @@ const Rule bronzeFloor{
                 {&in::smallEndBore, &in::gudgeonPinDiameter});
     }};
 
-const Rule pinInEye{.key = "crankpin_in_eye",
-                    .source = "plane geometry",
-                    .per = Per::Cylinder,
-                    .judge = [](Reader& read, Speaker& speak) {
-                      const double pin = read(in::bigEndPinDiameter);
-                      const double eye = read(in::bigEndEyeDiameter);
-                      if (pin < eye) return;
-                      Finding& finding = speak.say(
-                          Weight::Forbids,
-                          {"A crankpin of {1} is not smaller than its eye of {2}: swapped?",
-                           {Quantity{Kind::Length, pin}, Quantity{Kind::Length, eye}}},
-                          {&in::bigEndPinDiameter, &in::bigEndEyeDiameter});
-                      if (pin > eye) {
-                        finding.mends.push_back(
-                            {{"Swap the two", {}},
-                             {{&in::bigEndPinDiameter, typedText(in::bigEndPinDiameter, eye)},
-                              {&in::bigEndEyeDiameter, typedText(in::bigEndEyeDiameter, pin)}}});
-                      }
-                    }};
+const Rule pinInEye{
+    .key = "crankpin_in_eye",
+    .source = "plane geometry",
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      const double pin = read(in::bigEndPinDiameter);
+      const double eye = read(in::bigEndEyeDiameter);
+      if (pin < eye) return;
+      Finding& finding = speak.say(
+          Weight::Forbids,
+          {limits::kPinNotInEye, {Quantity{Kind::Length, pin}, Quantity{Kind::Length, eye}}},
+          {&in::bigEndPinDiameter, &in::bigEndEyeDiameter});
+      if (pin > eye) {
+        finding.mends.push_back(
+            {{"Swap the two", {}},
+             {{&in::bigEndPinDiameter, typedText(in::bigEndPinDiameter, eye)},
+              {&in::bigEndEyeDiameter, typedText(in::bigEndEyeDiameter, pin)}}});
+      }
+    }};
 
 /// A hole much wider than its pin leaves room for no usual bearing.
 void judgeRoom(Reader& read, Speaker& speak, const Input& hole, const Input& pin, double most) {

@@ -85,7 +85,7 @@ const Result ratioSpread{.key = "compression_ratio_spread",
                          .source = "definition",
                          .valid = "geometric",
                          .value = [](Reader& read) {
-                           if (read.cylinders() == 1) return read.none("one cylinder");
+                           if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
                            return read.most(compressionRatio) - read.least(compressionRatio);
                          }};
 

@@ -139,8 +139,10 @@ const Rule closingBeforeBottom{
       if (!read.given(in::inletClosing)) return;
       const double closing = read(in::inletClosing);
       if (closing >= 0.0) return;
+      // A mild cam read at a lift may close that much before; an angle from the other side may not.
+      constexpr double kMostByLift = std::numbers::pi / 9.0;
       speak
-          .say(Weight::Objects,
+          .say(-closing > kMostByLift ? Weight::Forbids : Weight::Objects,
                {"The inlet closes at {1}, before bottom dead centre: {2} after it?",
                 {Quantity{Kind::Angle, closing, 0}, Quantity{Kind::Angle, -closing, 0}}},
                {&in::inletClosing})

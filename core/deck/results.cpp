@@ -199,7 +199,8 @@ const Result deckClearanceSpread{.key = "deck_clearance_spread_m",
                                  .source = "definition",
                                  .valid = deck::kRigid,
                                  .value = [](Reader& read) {
-                                   if (read.cylinders() == 1) return read.none("one cylinder");
+                                   if (read(in::cylinderCount) == 1.0)
+                                     return read.none("one cylinder");
                                    return read.most(deckClearance) - read.least(deckClearance);
                                  }};
 

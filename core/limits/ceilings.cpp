@@ -3,11 +3,19 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/describe/refusal.h"
+
 namespace strokewright::limits {
 namespace {
 
+using describe::Refusal;
+using units::Kind;
+
 // Speed of sound times valve area over bore area: the piston speed that the inlet chokes.
 double choking(const Breathing& b) {
+  if (!(b.valveDiameter < b.bore)) {
+    throw Refusal(kValveNotInBore, Kind::Length, b.valveDiameter, b.bore);
+  }
   const double diameters = b.valveDiameter / b.bore;
   return b.valveCount * diameters * diameters * b.flowCoefficient * b.soundSpeed;
 }
@@ -31,6 +39,9 @@ double rodTensionAcceleration(const RodStrength& rod) {
 }
 
 double speedFactorCeiling(const BigEnd& bigEnd, double speedFactor) {
+  if (!(bigEnd.pinDiameter < bigEnd.eyeDiameter)) {
+    throw Refusal(kPinNotInEye, Kind::Length, bigEnd.pinDiameter, bigEnd.eyeDiameter);
+  }
   return speedFactor / ((bigEnd.pinDiameter + bigEnd.eyeDiameter) / 2.0);
 }
 

@@ -2,7 +2,16 @@
 /// How fast the engine may turn, limit by limit. Each ceiling is the shaft speed at which one limit
 /// is just met; the lowest governs.
 
+#include <string_view>
+
 namespace strokewright::limits {
+
+/// What is refused here and forbidden by a rule too, so that results which wait do not hide it:
+/// {1} and {2} are the diameters.
+inline constexpr std::string_view kPinNotInEye =
+    "A crankpin of {1} is not smaller than its eye of {2}: swapped?";
+inline constexpr std::string_view kValveNotInBore =
+    "An inlet valve of {1} does not open into a bore of {2}.";
 
 struct PistonSpeedLimit {
   double trueStroke = 0.0;       ///< [m] > 0
@@ -46,6 +55,7 @@ struct BigEnd {
 /// Shaft speed at which the big-end bearing meets its speed factor [rad/s]: the factor over the
 /// mean of pin and eye diameter.
 /// @param speedFactor [m rad/s] allowed
+/// @throws describe::Refusal (Length) for a pin that is not smaller than its eye
 /// @source common practice, no published source
 double speedFactorCeiling(const BigEnd& bigEnd, double speedFactor);
 
@@ -60,11 +70,13 @@ struct Breathing {
 
 /// Inlet Mach index Z at a mean piston speed [m/s]: bore area times piston speed over valve area
 /// times flow coefficient times speed of sound. A ceiling of power, not of safety.
+/// @throws describe::Refusal (Length) for a valve that is not smaller than the bore
 /// @source Taylor vol. 1 ch. 6
 double breathingIndex(const Breathing& breathing, double meanPistonSpeed);
 
 /// Mean piston speed [m/s] at which the breathing index reaches a limit: its ceiling is
 /// pistonSpeedCeiling() of that speed.
+/// @throws describe::Refusal (Length) as breathingIndex()
 /// @source Taylor vol. 1 ch. 6
 double pistonSpeedAtBreathingIndex(const Breathing& breathing, double limit);
 

@@ -124,7 +124,7 @@ const Result provenAcceleration{
     .name = "Proven acceleration",
     .symbol = "a_0",
     .kind = Kind::Acceleration,
-    .formula = "a_0 = ω_0² · max |d²y/dθ²| at the speed proven",
+    .formula = "a_0 = ω_0² · max (−d²y/dθ²) at the speed proven",
     .source = "plane geometry; that it was stood is the builder's evidence",
     .valid = "a donor; its pistons and rods at its own masses",
     .value = [](Reader& read) {

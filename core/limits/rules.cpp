@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "core/describe/common_practice.h"
+#include "core/limits/ceilings.h"
 #include "core/limits/results.h"
 #include "core/limits/rev_lines.h"
 #include "core/model/inputs.h"
@@ -33,6 +34,15 @@ const RevLine& governing(Reader& read) {
   return kRevLines[static_cast<std::size_t>(read(out::governs))];
 }
 
+/// Of the cylinder that has the least of a ceiling.
+Reader weakest(Reader& read, const describe::Result& ceiling) {
+  int weakest = 0;
+  for (int i = 1; i < read.cylinders(); ++i) {
+    if (read.at(i)(ceiling) < read.at(weakest)(ceiling)) weakest = i;
+  }
+  return read.at(weakest);
+}
+
 std::string named(const RevLine& line) { return std::string(line.name.label); }
 
 const Rule wantedOverCeiling{
@@ -53,16 +63,17 @@ const Rule wantedOverCeiling{
             std::move(about));
         return;
       }
+      Reader there = weakest(read, out::ceilingRingFlutter);
       Finding& finding =
           speak.say(Weight::Objects,
                     {"{1} wanted; {2} stops it at {4} with the {3} ring.",
-                     {speed(wanted), named(line), fine(read(in::ringWidth)), speed(ceiling)}},
+                     {speed(wanted), named(line), fine(there(in::ringWidth)), speed(ceiling)}},
                     std::move(about));
-      if (!read.isDonor() && read.donorGiven(in::ringWidth) &&
-          read.donorKnown(out::ceilingRingFlutter)) {
+      if (!read.isDonor() && there.donorGiven(in::ringWidth) &&
+          there.donorKnown(out::ceilingRingFlutter)) {
         finding.hint = {
             "The donor's {1} ring gave {2}.",
-            {fine(read.donor(in::ringWidth)), speed(read.donor(out::ceilingRingFlutter))}};
+            {fine(there.donor(in::ringWidth)), speed(there.donor(out::ceilingRingFlutter))}};
       }
     }};
 
@@ -87,7 +98,7 @@ const Rule lineMissing{
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.known(out::revCeiling) || !read.known(out::trueStroke)) return;
       for (const RevLine& line : kRevLines) {
-        if (read.known(*line.ceiling) || !read.applies(*line.ceiling)) continue;
+        if (read.knownInAll(*line.ceiling) || !read.applies(*line.ceiling)) continue;
         if (line.donors && read.donorGiven(*line.entry)) continue;  // the rest waits in the donor
         speak.say(Weight::Remarks,
                   {line.donors
@@ -115,6 +126,21 @@ const Rule rodLoad{
                 {&in::wantedSpeed, &in::rodLoadRatioLimit});
     }};
 
+const Rule valveInBore{
+    .key = "inlet_valve_in_bore",
+    .source = "plane geometry",
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::inletValveDiameter) || !read.given(in::bore)) return;
+      if (read.given(in::cycle) && model::twoStroke(read)) return;  // kept, not used
+      const double diameter = read(in::inletValveDiameter);
+      const double bore = read(in::bore);
+      if (diameter < bore) return;
+      speak.say(Weight::Forbids,
+                {kValveNotInBore, {Quantity{Kind::Length, diameter}, Quantity{Kind::Length, bore}}},
+                {&in::inletValveDiameter, &in::bore});
+    }};
+
 const Rule valveArea{
     .key = "inlet_valve_area",
     .source = kPractice,
@@ -124,6 +150,7 @@ const Rule valveArea{
       const double count = read(in::inletValveCount);
       const double diameter = read(in::inletValveDiameter);
       const double bore = read(in::bore);
+      if (diameter >= bore) return;  // its own rule says so
       const double share = count * diameter * diameter / (bore * bore);
       constexpr double kLeast = 0.12;
       constexpr double kMost = 0.5;
@@ -159,7 +186,8 @@ const Rule ringAgainstDonor{
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {&wantedOverCeiling, &provenOverCeiling, &lineMissing,
-                                        &rodLoad,           &valveArea,         &ringAgainstDonor};
+                                        &rodLoad,           &valveInBore,       &valveArea,
+                                        &ringAgainstDonor};
   return kRules;
 }
 

@@ -16,6 +16,9 @@ namespace {
 constexpr std::string_view kGeometry = "plane geometry; without offset Heywood ch. 2";
 constexpr std::string_view kTurns =
     "any rod longer than throw and offset together; plain rods, not master and slave";
+constexpr std::string_view kPull =
+    "the pull down next to top dead centre; the push up at the bottom is the smaller one for r/L "
+    "up to 0.45 with e up to 0.7 (L − r); plain rods longer than throw and offset together";
 
 /// An offset with its side as its sign: away from the thrust side is positive.
 double signedOffset(Reader& read, const describe::Input& offset, const describe::Input& side) {
@@ -121,6 +124,17 @@ const Result topDeadCentreAngle{
     .valid = motion::kTurns,
     .value = [](Reader& read) { return motion::topDeadCentreAngle(motion::mechanism(read)); }};
 
+const Result bottomDeadCentreAngle{
+    .key = "bottom_dead_centre_rad",
+    .name = "Crank angle of bottom dead centre",
+    .symbol = "θ_BDC",
+    .kind = Kind::Angle,
+    .decimals = 3,
+    .formula = "θ_BDC = 180° + asin(e / (L − r)), from the throw on the cylinder axis",
+    .source = motion::kGeometry,
+    .valid = motion::kTurns,
+    .value = [](Reader& read) { return motion::bottomDeadCentreAngle(motion::mechanism(read)); }};
+
 const Result workingSpeed{.key = "working_speed_rad_s",
                           .name = "Working speed",
                           .symbol = "N",
@@ -176,9 +190,9 @@ const Result peakAcceleration{
     .name = "Peak acceleration",
     .symbol = "a_max",
     .kind = Kind::Acceleration,
-    .formula = "a_max = ω² · max |d²y/dθ²|; without offset r ω² (1 + r/L) at top dead centre",
+    .formula = "a_max = ω² · max (−d²y/dθ²); without offset r ω² (1 + r/L) at top dead centre",
     .source = motion::kGeometry,
-    .valid = motion::kTurns,
+    .valid = motion::kPull,
     .value = [](Reader& read) {
       const double speed = read(workingSpeed);
       return read(peakAccelerationPerSpeed2) * speed * speed;
@@ -192,7 +206,7 @@ const Result peakAccelerationAngle{
     .decimals = 3,
     .formula = "d³y/dθ³ = 0 next to top dead centre, from the throw on the cylinder axis",
     .source = motion::kGeometry,
-    .valid = motion::kTurns,
+    .valid = motion::kPull,
     .value = [](Reader& read) {
       return motion::peakDownwardAcceleration(motion::mechanism(read)).crankAngle;
     }};
@@ -203,9 +217,9 @@ const Result peakAccelerationPerSpeed2{
     .symbol = "a_max/ω²",
     .kind = Kind::Length,
     .decimals = 3,
-    .formula = "max |d²y/dθ²|; without offset r (1 + r/L)",
+    .formula = "max (−d²y/dθ²); without offset r (1 + r/L)",
     .source = motion::kGeometry,
-    .valid = motion::kTurns,
+    .valid = motion::kPull,
     .value = [](Reader& read) {
       return motion::peakDownwardAcceleration(motion::mechanism(read)).magnitude;
     }};
@@ -222,6 +236,7 @@ std::span<const describe::Result* const> results() {
                                           &out::obliquity,
                                           &out::largestRodAngle,
                                           &out::topDeadCentreAngle,
+                                          &out::bottomDeadCentreAngle,
                                           &out::workingSpeed,
                                           &out::meanPistonSpeed,
                                           &out::peakPistonSpeed,

@@ -14,8 +14,8 @@ using describe::Result;
 using describe::Table;
 
 extern const Result crankRadius, netOffset, trueStroke, rodRatio, obliquity, largestRodAngle,
-    topDeadCentreAngle, workingSpeed, meanPistonSpeed, peakPistonSpeed, peakPistonSpeedAngle,
-    peakAcceleration, peakAccelerationAngle, peakAccelerationPerSpeed2;
+    topDeadCentreAngle, bottomDeadCentreAngle, workingSpeed, meanPistonSpeed, peakPistonSpeed,
+    peakPistonSpeedAngle, peakAcceleration, peakAccelerationAngle, peakAccelerationPerSpeed2;
 
 extern const Table pistonMotion;
 

@@ -66,6 +66,41 @@ const Rule overTheEyes{
       finding.mends.push_back(takeComputed(in::rodLength, read(in::rodLength) - halves));
     }};
 
+/// The donor's stroke is what would be its throw, beside this engine's: half of this stroke, which
+/// was entered as a stroke; or about half, while the rods say that this stroke is one and that is
+/// none.
+bool donorsThrowForStroke(Reader& read) {
+  if (read.isDonor() || !read.donorGiven(in::stroke) || read.donorGiven(in::crankThrow) ||
+      !read.known(out::crankRadius)) {
+    return false;
+  }
+  const double stroke = 2 * read(out::crankRadius);
+  const double donors = read.donor(in::stroke);
+  if (sameFigure(donors, stroke / 2) && !read.given(in::crankThrow)) return true;
+  constexpr double kAboutHalf[] = {0.4, 0.6};  // no conversion changes a stroke by so much
+  if (donors < kAboutHalf[0] * stroke || donors > kAboutHalf[1] * stroke) return false;
+  return read.known(out::rodRatio) && read.donorKnown(out::rodRatio) &&
+         read(out::rodRatio) >= read(in::rodRatioLimit) &&
+         read.donor(out::rodRatio) > read(in::rodRatioHigh);
+}
+
+const Rule donorsThrow{
+    .key = "donors_throw_for_stroke",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!donorsThrowForStroke(read)) return;
+      const double stroke = 2 * read(out::crankRadius);
+      const double donors = read.donor(in::stroke);
+      speak.say(Weight::Objects,
+                {sameFigure(donors, stroke / 2)
+                     ? "The donor's stroke of {1} is half of the {2} here: was its throw entered?"
+                     : "The donor's stroke of {1} is about half of the {2} here: was its throw "
+                       "entered?",
+                 {Quantity{Kind::Length, donors}, Quantity{Kind::Length, stroke}}},
+                {&in::stroke});
+    }};
+
 const Rule halfOfTheDonors{
     .key = "throw_for_stroke",
     .source = kPractice,
@@ -94,7 +129,7 @@ const Rule strokeForThrow{
       const double entered = read(in::crankThrow);
       const Quantity met{Kind::Length, entered};
       const Quantity half{Kind::Length, entered / 2};
-      if (!read.isDonor() && read.donorKnown(out::crankRadius) &&
+      if (!read.isDonor() && read.donorKnown(out::crankRadius) && !donorsThrowForStroke(read) &&
           sameFigure(entered, 2 * read.donor(out::crankRadius))) {
         speak
             .say(Weight::Forbids,
@@ -236,9 +271,10 @@ const Rule noughtSlip{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {
-      &rodRatioRange, &overTheEyes,        &halfOfTheDonors, &strokeForThrow,   &throwAgainstStroke,
-      &largeOffset,   &cylinderOffsetSide, &pinOffsetSide,   &pistonSpeedRange, &noughtSlip};
+  static constexpr std::array kRules = {&rodRatioRange,    &overTheEyes,        &donorsThrow,
+                                        &halfOfTheDonors,  &strokeForThrow,     &throwAgainstStroke,
+                                        &largeOffset,      &cylinderOffsetSide, &pinOffsetSide,
+                                        &pistonSpeedRange, &noughtSlip};
   return kRules;
 }
 

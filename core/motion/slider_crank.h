@@ -98,8 +98,10 @@ Peak peakDownwardSpeed(const SliderCrank& mechanism);
 
 /// Largest downward acceleration [m per rad²], exact: what stretches the rod and lifts the ring. It
 /// lies at top dead centre without an offset, r (1 + r/L), and close to it with one. (The upward
-/// peak near bottom dead centre is smaller for every usual engine: it is the larger one only for
-/// r/L > 0.88, or for an offset above two thirds of L - r.)
+/// peak near bottom dead centre is the smaller one for r/L up to 0.45 and an offset up to 0.7 of
+/// L - r, which every usual engine keeps far within. The larger the throw, the less offset makes it
+/// the larger one: 0.68 of L - r at r/L = 0.5, 0.58 at 0.66, 0.36 at 0.8, and from 0.881 none at
+/// all; scanned over a whole turn in steps of 0.0125°.)
 /// @source closed form without offset (Heywood ch. 2); root of the third derivative otherwise,
 ///         safeguarded Newton
 Peak peakDownwardAcceleration(const SliderCrank& mechanism);

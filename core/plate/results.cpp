@@ -91,7 +91,7 @@ const Result taperedSpacer{
     .source = "linear least squares: Draper and Smith, ch. 1",
     .valid = "three or more cylinders show whether a taper fits; measure again before cutting one",
     .value = [](Reader& read) {
-      if (read.cylinders() == 1) return read.none("one cylinder");
+      if (read(model::in::cylinderCount) == 1.0) return read.none("one cylinder");
       std::vector<survey::SeatPoint> needed;
       for (int i = 0; i < read.cylinders(); ++i) {
         Reader here = read.at(i);

@@ -62,6 +62,25 @@ TEST(Solve, SaysTheNearestWhereNothingDoesIt) {
   EXPECT_THAT(it.out, HasSubstr("the nearest is 0.50\u00a0mm"));
 }
 
+TEST(Solve, SaysHowFarItLookedWhereTheEntryHasNoLimit) {
+  const Ran it = solved("true_stroke_m=60", "cylinder_offset_m",
+                        {"--set", "cylinder_offset_side=towards_thrust_side"});
+  EXPECT_EQ(it.status, 1);
+  EXPECT_THAT(it.out, HasSubstr("Nothing from 0.00\u00a0mm to 300.00\u00a0mm for the cylinder "
+                                "offset makes the true stroke 60.000\u00a0mm"));
+}
+
+TEST(Solve, SaysWhatEveryOtherValueOfTheEntryWaitsFor) {
+  const Ran it = solved("true_stroke_m=67", "cylinder_offset_m");
+  EXPECT_EQ(it.status, 1);
+  EXPECT_THAT(it.out, HasSubstr("With any other cylinder offset the true stroke has no value: "
+                                "waits for: cylinder_offset_side"));
+  const Ran said = solved("true_stroke_m=67", "cylinder_offset_m",
+                          {"--set", "cylinder_offset_side=towards_thrust_side"});
+  EXPECT_EQ(said.status, 0);
+  EXPECT_THAT(said.out, HasSubstr("the true stroke is 67.000"));
+}
+
 TEST(Solve, SaysWhereTheResultDoesNotDependOnTheEntry) {
   const Ran it = solved("squish_gap_m=0.9", "piston_mass_kg");
   EXPECT_EQ(it.status, 1);

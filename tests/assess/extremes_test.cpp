@@ -3,15 +3,20 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
+#include <map>
 
 #include "core/assess/assess.h"
+#include "core/compression/results.h"
 #include "core/deck/results.h"
 #include "core/limits/results.h"
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
+#include "core/plate/results.h"
 #include "core/storage/project_text.h"
+#include "core/survey/results.h"
 
 namespace strokewright::assess {
 namespace {
@@ -76,6 +81,39 @@ TEST(Spread, OfCylindersMadeAlikeStillHasATolerance) {
   const describe::Cell& spread = assessment(kTarget, out::deckClearanceSpread);
   ASSERT_NEAR(spread.value, 0.0, 1e-12);  // three spacers for three seats
   EXPECT_GT(spread.likely, 0.00003);      // each seat alone may be 0.03 mm off
+}
+
+/// What compares cylinders, by how many are said to be there.
+void expectComparisons(std::string_view count, State state) {
+  model::Project project = triple();
+  for (auto& [input, entry] : std::map(project.engines[kTarget].entries)) {
+    if (entry.values.size() < 2) continue;
+    describe::Entry one = entry;
+    one.values.resize(1);
+    project.engines[kTarget].set(*input, one);
+  }
+  type(project, in::cylinderCount, count);
+  type(project, in::seatAcross, "0.02");
+  type(project, in::seatAcrossWidth, "60");
+  const Assessment assessment(project);
+  for (const describe::Result* result :
+       {&out::ratioSpread, &out::deckClearanceSpread, &out::seatOffPlane, &out::seatSlopeAlong,
+        &out::seatRisePerPitch, &out::taperedSpacer}) {
+    EXPECT_EQ(assessment(kTarget, *result).state, state) << result->key << ' ' << count;
+    if (state != State::Waits) continue;
+    const auto waits = assessment.waitsFor(kTarget, *result);
+    EXPECT_EQ(std::ranges::count(waits, &in::cylinderCount, &Assessment::Wait::input), 1);
+  }
+  EXPECT_EQ(assessment(kTarget, out::seatSlopeAcross).state,
+            state == State::None ? State::Value : state);
+}
+
+TEST(Comparison, OfOneCylinderMeansNothing) { expectComparisons("1", State::None); }
+TEST(Comparison, OfACountNotKnownWaitsForIt) { expectComparisons("", State::Waits); }
+TEST(Comparison, OfACountNotReadWaitsForIt) { expectComparisons("tbc", State::Waits); }
+TEST(Comparison, OfAnImpossibleCountIsRefused) {
+  expectComparisons("0", State::Refused);
+  expectComparisons("2.5", State::Refused);
 }
 
 }  // namespace

@@ -627,11 +627,19 @@ INSTANTIATE_TEST_SUITE_P(
                     Row{.name = "InletClosingBeforeBottom",
                         .sample = kTansy,
                         .typed = {{"inlet_closing_rad", "-58"}},
-                        .weight = Weight::Objects,
+                        .weight = Weight::Forbids,
                         .rule = "inlet_closing_before_bottom",
                         .about = "inlet_closing_rad",
                         .says = {"−58°", "before bottom", "58° after"},
                         .offers = {{"inlet_closing_rad", {58 * deg}}}},
+                    Row{.name = "InletClosingOfAMildCamAtALift",
+                        .sample = kTansy,
+                        .typed = {{"inlet_closing_rad", "-10"}, {"inlet_closing_lift_m", "1.0"}},
+                        .weight = Weight::Objects,
+                        .rule = "inlet_closing_before_bottom",
+                        .about = "inlet_closing_rad",
+                        .says = {"−10°", "before bottom"},
+                        .offers = {{"inlet_closing_rad", {10 * deg}}}},
                     Row{.name = "InletClosingWithoutLift",
                         .sample = kTansy,
                         .typed = {{"inlet_closing_lift_m", ""}},
@@ -759,7 +767,10 @@ INSTANTIATE_TEST_SUITE_P(
             .about = "big_end_pin_diameter_m",
             .says = {"36.00 mm", "28.00 mm", "swapped"},
             .offers = {{"big_end_pin_diameter_m", {28 * mm}},
-                       {"big_end_eye_diameter_m", {36 * mm}}}}),
+                       {"big_end_eye_diameter_m", {36 * mm}}},
+            .stands = {{"ceiling_big_end_rad_s", State::Refused},
+                       {"rev_ceiling_rad_s", State::Refused},
+                       {"ceiling_ring_flutter_rad_s", State::Value}}}),
     nameOf);
 
 INSTANTIATE_TEST_SUITE_P(
@@ -811,6 +822,54 @@ INSTANTIATE_TEST_SUITE_P(
                         .about = "inlet_valve_count",
                         .says = {"0.67", "one cylinder"},
                         .offers = {{"inlet_valve_count", {2.0}}}},
+                    Row{.name = "ValveAsWideAsTheBore",
+                        .sample = kCulvert,
+                        .typed = {{"inlet_valve_diameter_m", "105"}},
+                        .weight = Weight::Forbids,
+                        .rule = "inlet_valve_in_bore",
+                        .about = "inlet_valve_diameter_m",
+                        .says = {"105.00 mm", "bore of 105.00 mm"},
+                        .stands = {{"breathing_index", State::Refused},
+                                   {"breathing_speed_rad_s", State::Refused},
+                                   {"rev_ceiling_rad_s", State::Value}}},
+                    Row{.name = "ValveWiderThanTheBoreBeforeASpeedIsWanted",
+                        .sample = kTansy,
+                        .typed = {{"inlet_valve_diameter_m", "80"}, {"wanted_speed_rad_s", ""}},
+                        .weight = Weight::Forbids,
+                        .rule = "inlet_valve_in_bore",
+                        .about = "inlet_valve_diameter_m",
+                        .says = {"80.00 mm", "bore of 76.00 mm"},
+                        .stands = {{"breathing_index", State::Waits}}},
+                    Row{.name = "RingOfTheCylinderThatGoverns",
+                        .sample = kBurdock,
+                        .typed = {{"ring_width_m", "1.0; 1.2; 1.0"}},
+                        .weight = Weight::Objects,
+                        .rule = "speed_over_ceiling",
+                        .about = "wanted_speed_rad_s",
+                        .says = {"9500 rpm", "8345 rpm with the 1.20 mm ring", "donor's 0.80 mm",
+                                 "10 616 rpm"}},
+                    Row{.name = "DonorsThrowTypedAsItsStroke",
+                        .sample = kCulvert,
+                        .typed = {{"throw_m", ""}, {"stroke_m", "220"}},
+                        .weight = Weight::Objects,
+                        .rule = "donors_throw_for_stroke",
+                        .about = "stroke_m",
+                        .says = {"donor's stroke of 110.00 mm", "half of the 220.00 mm", "throw"}},
+                    Row{.name = "DeckSpreadWhileTheUseIsNotSaid",
+                        .sample = kBurdock,
+                        .typed = {{"use", ""}},
+                        .weight = Weight::Objects,
+                        .rule = "deck_spread",
+                        .about = "spacer_m",
+                        .says = {"0.17 mm", "0.10 mm"},
+                        .engine = 2},
+                    Row{.name = "SquishWhileTheCycleIsNotSaid",
+                        .sample = kTeasel,
+                        .typed = {{"cycle", ""}, {"spacer_m", "1.2"}},
+                        .weight = Weight::Objects,
+                        .rule = "squish_range",
+                        .about = "head_gasket_m",
+                        .says = {"0.75 mm", "0.80 mm"}},
                     Row{.name = "SpeedWithoutANought",
                         .sample = kTansy,
                         .typed = {{"wanted_speed_rad_s", "850"}},
@@ -1395,6 +1454,63 @@ TEST(ABlankEntry, IsWaitedForByEverythingThatReadsIt) {
   EXPECT_EQ(waits.front().input->key, "bore_m");
 }
 
+/// By hand: 38.7 m²/s² over 0.9 mm, over 31 mm times 1 + 31/118, its root: 10 009 rpm.
+TEST(ACeiling, NamesTheDonorsRingOfTheSameCylinder) {
+  model::Project project = sample(kBurdock);
+  type(project.engines[1], "ring_width_m", "1.0; 1.2; 1.0");
+  type(project.engines[0], "ring_width_m", "0.8; 0.9; 0.8");
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, 1, "speed_over_ceiling");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("donor's 0.90 mm ring gave 10 009 rpm"));
+}
+
+/// A donor whose stroke of 68 mm is entered as 34 mm, beside a throw of 37 mm, and beside one that
+/// it shares.
+TEST(ADonorsThrow, TypedAsItsStrokeIsAskedForBesideTheTargetsThrow) {
+  for (const auto& [typed, said] : {std::pair{"37", "34.00 mm is about half of the 74.00 mm"},
+                                    std::pair{"34", "34.00 mm is half of the 68.00 mm"}}) {
+    model::Project project = sample(kTansy);
+    type(project.engines[0], "stroke_m", "34");
+    type(project.engines[1], "throw_m", typed);
+    const Assessment assessment(project);
+    const Finding* finding = findingOf(assessment, 1, "donors_throw_for_stroke", "stroke_m");
+    ASSERT_NE(finding, nullptr) << typed;
+    EXPECT_EQ(finding->weight, Weight::Objects);
+    EXPECT_THAT(told(*finding), HasSubstr(said));
+    EXPECT_EQ(findingOf(assessment, 1, "stroke_for_throw"), nullptr);
+  }
+}
+
+/// Without a rod to tell which of the two is wrong, the throw that would ruin the web stays the one
+/// that is spoken of.
+TEST(ADonorsThrow, IsNotAskedForWhereTheThrowHereMayBeTheStroke) {
+  model::Project project = sample(kTansy);
+  type(project.engines[1], "throw_m", "68");
+  type(project.engines[1], "rod_length_m", "");
+  const Assessment assessment(project);
+  EXPECT_EQ(findingOf(assessment, 1, "donors_throw_for_stroke"), nullptr);
+  EXPECT_NE(findingOf(assessment, 1, "stroke_for_throw"), nullptr);
+}
+
+TEST(ARefusal, ThatARuleForbidsIsSaidOnce) {
+  for (const auto& [key, text] :
+       {std::pair{"inlet_valve_diameter_m", "80"}, std::pair{"big_end_pin_diameter_m", "40"}}) {
+    model::Project project = sample(kTansy);
+    type(project.engines[1], key, text);
+    const Assessment assessment(project);
+    EXPECT_EQ(findingOf(assessment, 1, "refused"), nullptr) << key;
+    const auto findings = assessment.findings(1);
+    EXPECT_EQ(std::count_if(findings.begin(), findings.end(),
+                            [&](const Finding& finding) {
+                              return finding.weight == Weight::Forbids &&
+                                     finding.about.front()->key == key;
+                            }),
+              1)
+        << key;
+  }
+}
+
 TEST(AMend, KeepsThePlusMinusOfItsEntry) {
   model::Project project = sample(kTansy);
   type(project.engines[1], "rod_length_m", "153.5 ± 0.02");
@@ -1443,8 +1559,8 @@ TEST(ASlip, IsNotRepeatedByAllThatFollowsFromIt) {
   type(project.engines[1], "wanted_speed_rad_s", "7000");
   EXPECT_THAT(
       rulesThatSpeak(Assessment(project), 1),
-      testing::UnorderedElementsAre("unusual", "skim", "skirt_out_of_liner", "squish_range",
-                                    "case_material_assumed"));
+      testing::UnorderedElementsAre("unusual", "inlet_valve_in_bore", "skim",
+                                    "case_material_assumed", "skirt_out_of_liner", "squish_range"));
 }
 
 TEST(ARefusal, IsSaidOnceThoughManyResultsRestOnIt) {

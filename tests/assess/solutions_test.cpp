@@ -1,5 +1,9 @@
 #include <gtest/gtest.h>
 
+#include <numbers>
+#include <utility>
+
+#include "core/compression/results.h"
 #include "core/deck/results.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
@@ -87,6 +91,67 @@ TEST_F(ASolution, OfWhatHasNoSpacerInItHasNothingThatFollows) {
   solveFor(out::rodRatio, 1.9, in::rodLength, "");
   EXPECT_TRUE(solution_.value);
   EXPECT_EQ(follows_, "");
+}
+
+TEST_F(ASolution, IsLookedForInAllThatIsPossible) {
+  solveFor(out::squishGap, 40 * mm, in::crownRise, "0.95");
+  EXPECT_FALSE(solution_.value);
+  EXPECT_FALSE(solution_.still);
+  EXPECT_TRUE(solution_.everywhere);
+  EXPECT_EQ(solution_.from, in::crownRise.possible.least);
+  EXPECT_EQ(solution_.to, in::crownRise.possible.most);
+}
+
+TEST_F(ASolution, SaysHowFarItLookedWhereTheEntryHasNoLimit) {
+  type(project_.engines[kTarget], "cylinder_offset_side", "towards_thrust_side");
+  solveFor(out::trueStroke, 60 * mm, in::cylinderOffset, "");
+  EXPECT_FALSE(solution_.value);
+  EXPECT_FALSE(solution_.everywhere);
+  EXPECT_FALSE(solution_.waits);
+  EXPECT_EQ(solution_.from, 0.0);
+  EXPECT_NEAR(solution_.to, 20 * in::cylinderOffset.usual.most, 1e-12);
+}
+
+TEST_F(ASolution, WaitsWhereEveryOtherValueDoes) {
+  solveFor(out::trueStroke, 67 * mm, in::cylinderOffset, "");
+  EXPECT_FALSE(solution_.value);
+  EXPECT_FALSE(solution_.still);
+  ASSERT_TRUE(solution_.waits);
+  EXPECT_TRUE(
+      solution_.waits->missing.own[static_cast<std::size_t>(in::cylinderOffsetSide.number)]);
+}
+
+/// By hand: the gap grows one for one with the recess. A target that stands on a flat head has
+/// nothing of its own that tells a scale.
+TEST(ASolutionByARecess, IsFoundFromAFlatHead) {
+  for (const auto& [wanted, recess] :
+       {std::pair{1.20, 0.30}, std::pair{4.9, 4.0}, std::pair{45.9, 45.0}}) {
+    const model::Project project = sample("tansy-270");
+    Assessment assessment(project);
+    const Solution solution =
+        solve(assessment.evaluation(), kTarget, out::squishGap, 0, wanted * mm, in::headRecess, -1);
+    ASSERT_TRUE(solution.value) << wanted;
+    EXPECT_NEAR(*solution.value, recess * mm, 1e-9);
+    EXPECT_NEAR(solution.reached, wanted * mm, 1e-9);
+  }
+}
+
+/// By hand: V_c = V_d/(ε − 1). The less is left, the steeper the ratio, up to where nothing is
+/// left.
+TEST_F(ASolution, IsFoundCloseToWhereTheResultEnds) {
+  for (const double ratio : {100.0, 1e4, 1e6}) {
+    solveFor(out::compressionRatio, ratio, in::spacer, "0.95");
+    ASSERT_TRUE(solution_.value) << ratio;
+    EXPECT_NEAR(solution_.reached, ratio, 1e-6 * ratio);
+    type(project_.engines[kTarget], "spacer_m", "0.95");
+    const Assessment assessment(project_);
+    const double swept = assessment(kTarget, out::clearanceVolume).value *
+                         (assessment(kTarget, out::compressionRatio).value - 1.0);
+    const double bore = 68 * mm;
+    const double left = swept / (ratio - 1.0);
+    const double less = assessment(kTarget, out::clearanceVolume).value - left;
+    EXPECT_NEAR(*solution_.value, 0.95 * mm - less / (std::numbers::pi / 4 * bore * bore), 1e-9);
+  }
 }
 
 }  // namespace

@@ -128,6 +128,38 @@ TEST(Breathing, IsThatOfAKnownTwinAndTurnsRound) {
               9773.59, 0.005);
 }
 
+// Plane geometry: a pin runs inside its eye, a valve opens into its bore.
+TEST(Ceilings, RefuseACrankpinThatIsNotSmallerThanItsEye) {
+  for (const double pin : {36 * mm, 40 * mm}) {
+    const auto refusal = refusalOf([&] {
+      return speedFactorCeiling({.pinDiameter = pin, .eyeDiameter = 36 * mm}, 350000 * mm * rpm);
+    });
+    ASSERT_TRUE(refusal);
+    EXPECT_EQ(refusal->sentence(), kPinNotInEye);
+    EXPECT_EQ(refusal->kind(), units::Kind::Length);
+    EXPECT_EQ(refusal->value(), pin);
+    EXPECT_EQ(refusal->limit(), 36 * mm);
+  }
+}
+
+TEST(Breathing, RefusesAValveThatIsNotSmallerThanTheBore) {
+  for (const double valve : {76 * mm, 310 * mm}) {
+    const Breathing inlet{.bore = 76 * mm,
+                          .valveCount = 1,
+                          .valveDiameter = valve,
+                          .flowCoefficient = 0.35,
+                          .soundSpeed = 345.0};
+    const auto index = refusalOf([&] { return breathingIndex(inlet, 20.0); });
+    const auto speed = refusalOf([&] { return pistonSpeedAtBreathingIndex(inlet, 0.6); });
+    ASSERT_TRUE(index);
+    ASSERT_TRUE(speed);
+    EXPECT_EQ(index->sentence(), kValveNotInBore);
+    EXPECT_EQ(index->value(), valve);
+    EXPECT_EQ(index->limit(), 76 * mm);
+    EXPECT_EQ(speed->sentence(), kValveNotInBore);
+  }
+}
+
 TEST(Ceilings, GrowWithTheRootOfTheAccelerationAllowed) {
   const double once = accelerationCeiling({.acceleration = 10000.0, .peakPerSpeed2 = 0.05});
   EXPECT_DOUBLE_EQ(accelerationCeiling({.acceleration = 40000.0, .peakPerSpeed2 = 0.05}), 2 * once);

@@ -36,23 +36,23 @@ QWidget* picture(Desk& desk, QWidget* parent) {
 }  // namespace
 
 PageDescription motionPage() {
-  return {
-      .key = QStringLiteral("motion"),
-      .name = tr("Motion"),
-      .question = tr("How does the piston move?"),
-      .entries = {{{},
-                   {&in::wantedSpeed, &in::provenSpeed, &in::crankThrow, &in::stroke,
-                    &in::rodLength, &in::cylinderOffset, &in::cylinderOffsetSide, &in::pinOffset,
-                    &in::pinOffsetSide}},
-                  {tr("Limits behind the objections"),
-                   {&in::rodRatioLimit, &in::rodRatioLow, &in::rodRatioHigh}}},
-      .results = {&out::workingSpeed, &out::meanPistonSpeed, &out::peakPistonSpeed,
-                  &out::peakPistonSpeedAngle, &out::peakAcceleration, &out::peakAccelerationAngle,
-                  &out::peakAccelerationPerSpeed2, &out::trueStroke, &out::rodRatio,
-                  &out::obliquity, &out::largestRodAngle, &out::topDeadCentreAngle},
-      .decides = {&out::meanPistonSpeed, &out::peakAcceleration},
-      .answer = &answer,
-      .picture = &picture};
+  return {.key = QStringLiteral("motion"),
+          .name = tr("Motion"),
+          .question = tr("How does the piston move?"),
+          .entries = {{{},
+                       {&in::wantedSpeed, &in::provenSpeed, &in::crankThrow, &in::stroke,
+                        &in::rodLength, &in::cylinderOffset, &in::cylinderOffsetSide,
+                        &in::pinOffset, &in::pinOffsetSide}},
+                      {tr("Limits behind the objections"),
+                       {&in::rodRatioLimit, &in::rodRatioLow, &in::rodRatioHigh}}},
+          .results = {&out::workingSpeed, &out::meanPistonSpeed, &out::peakPistonSpeed,
+                      &out::peakPistonSpeedAngle, &out::peakAcceleration,
+                      &out::peakAccelerationAngle, &out::peakAccelerationPerSpeed2,
+                      &out::trueStroke, &out::rodRatio, &out::obliquity, &out::largestRodAngle,
+                      &out::topDeadCentreAngle, &out::bottomDeadCentreAngle},
+          .decides = {&out::meanPistonSpeed, &out::peakAcceleration},
+          .answer = &answer,
+          .picture = &picture};
 }
 
 }  // namespace strokewright::ui
