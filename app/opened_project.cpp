@@ -1,13 +1,13 @@
 #include "app/opened_project.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <fstream>
 #include <sstream>
 
 #include "app/nearest.h"
 #include "app/telling.h"
 #include "core/assess/assess.h"
+#include "core/assess/entry_rules.h"
 #include "core/describe/table.h"
 #include "core/describe/wording.h"
 #include "core/model/entry_text.h"
@@ -20,7 +20,7 @@ namespace {
 using describe::Input;
 
 std::string contentOf(const std::string& name) {
-  const std::filesystem::path path(std::u8string(name.begin(), name.end()));
+  const std::filesystem::path path = pathOf(name);
   std::error_code ignored;
   if (!std::filesystem::exists(path, ignored)) {
     throw Unusable({"There is no file “", name, "”."});
@@ -79,8 +79,8 @@ void enter(model::Engine& engine, const Assignment& set) {
   const Input& input = inputOf(set.key);
   describe::Entry entry = model::entryFrom(input, set.text, units::UnitGroup::metric());
   if (!entry.known() && !entry.empty() && !standsForUnknown(input, set.text)) {
-    throw Unusable(
-        {"“", set.text, "” cannot be read for ", input.key, ": it is ", wordExpected(input), "."});
+    throw Unusable({"“", set.text, "” cannot be read for ", input.key, ": it is ",
+                    wordExpected(input), ". ", word(assess::whyUnknown(input, entry), kBench)});
   }
   engine.set(input, std::move(entry));
 }
@@ -94,6 +94,10 @@ std::vector<std::string_view> keysOf(std::span<const Described* const> table) {
 }
 
 }  // namespace
+
+std::filesystem::path pathOf(const std::string& name) {
+  return std::u8string(name.begin(), name.end());
+}
 
 int OpenedProject::engine() const {
   if (named) return *named;

@@ -1,6 +1,7 @@
 #pragma once
 /// The project a command is about, with what the call enters into it.
 
+#include <filesystem>
 #include <iosfwd>
 #include <optional>
 #include <span>
@@ -26,6 +27,9 @@ struct OpenedProject {
 /// What was noted while reading is written to err.
 /// @throws Unusable with every place that is wrong.
 OpenedProject openProject(const Arguments& arguments, std::ostream& err);
+
+/// The path a name in UTF-8 stands for.
+std::filesystem::path pathOf(const std::string& name);
 
 /// @throws Unusable with the nearest keys.
 const describe::Input& inputOf(std::string_view key);

@@ -49,6 +49,11 @@ class ResultNode {
         return Node::of(word(assessment_.evaluation().refusal(cell), kBench));
       }));
     }
+    const auto isNone = [](const Cell& cell) { return cell.state == State::None; };
+    if (any(isNone)) {
+      add(each("does_not_apply", isNone,
+               [](const Cell& cell) { return Node::of(cell.notes.none); }));
+    }
     return node;
   }
 

@@ -33,11 +33,21 @@ sheet::SheetKind kindOf(const std::string& text) {
                   " All of them: strokewright sheet --help"});
 }
 
-/// A project is not written over, and only the plate is a drawing for machines.
-void checkPath(const std::string& path, sheet::SheetKind kind) {
+/// Neither a project nor its backup is written over, and only the plate is a drawing for machines.
+/// @param project  the file the sheet is of
+void checkPath(const std::string& path, const std::string& project, sheet::SheetKind kind) {
   const std::string lower = lowered(path);
+  constexpr std::string_view kOtherName =
+      ": a sheet is not written over it. Give another name, such as OUT.pdf.";
   if (lower.ends_with(".strokewright")) {
-    throw Unusable({"“", path, "” is the name of a project: a sheet is not written over it."});
+    throw Unusable({"“", path, "” is the name of a project", kOtherName});
+  }
+  if (lower.ends_with(".strokewright~")) {
+    throw Unusable({"“", path, "” is the name of a project's backup", kOtherName});
+  }
+  std::error_code ignored;  // of a file that is not there
+  if (std::filesystem::equivalent(pathOf(path), pathOf(project), ignored)) {
+    throw Unusable({"“", path, "” is the project itself", kOtherName});
   }
   const bool drawing = lower.ends_with(".svg") || lower.ends_with(".dxf");
   if (drawing && kind != sheet::SheetKind::Plate) {
@@ -52,10 +62,11 @@ int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writ
   const auto paper = arguments.text("--paper");
   const auto kind = arguments.text("--kind");
   const sheet::SheetKind asked = kind ? kindOf(*kind) : sheet::SheetKind::Spec;
-  checkPath(path, asked);
+  checkPath(path, arguments.operand("FILE"), asked);
   OpenedProject opened = openProject(arguments, err);
   if (opened.project.name.empty()) {
-    opened.project.name = std::filesystem::path(arguments.operand("FILE")).stem().string();
+    const std::u8string stem = pathOf(arguments.operand("FILE")).stem().u8string();
+    opened.project.name.assign(stem.begin(), stem.end());
   }
   if (opened.project.engines.empty())
     throw Unusable({"The project has no engine to draw a sheet of."});

@@ -81,6 +81,9 @@ std::string tableJson(const Assessment& assessment, const Shown& shown, const Ta
     root.children.push_back(
         Node::of(word(assessment.evaluation().refusal(filled.notes), kBench), "refused"));
   }
+  if (filled.state == State::None) {
+    root.children.push_back(Node::of(filled.notes.none, "does_not_apply"));
+  }
   constexpr int kOneLineForEachColumn = 2;
   return storage::jsonText(root, kOneLineForEachColumn);
 }

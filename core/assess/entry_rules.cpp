@@ -186,37 +186,81 @@ void offerSide(Finding& finding, const Input& input, const Entry& entry, double 
   }
 }
 
+std::string answersOf(const Input& input) {
+  std::string all;
+  for (const describe::Choice& choice : input.choices) {
+    if (!all.empty()) all += ", ";
+    all.append("“").append(choice.label).append("”");
+  }
+  return all;
+}
+
+/// "mm, in, cm"; empty where the kind has no unit to be typed.
+std::string unitNamesOf(Kind kind) {
+  std::string all;
+  for (const units::Unit& unit : units::unitsOf(kind)) {
+    if (!all.empty()) all += ", ";
+    all += unit.name;
+  }
+  return all;
+}
+
+/// {1} the input, {2} the text, {3} the piece that cannot be read, {4} the units of the kind.
+std::string_view whyUnread(units::Problem problem, bool hasUnits) {
+  using units::Problem;
+  switch (problem) {
+    case Problem::None:
+      return "{1}: “{2}” has several numbers. It takes one number, not a list.";
+    case Problem::Placeholder:
+      return "{1}: “{2}” is not a number yet.";
+    case Problem::TwoDecimalMarks:
+      return "{1}: “{3}” has two decimal marks; point and comma both mean one, and there are no "
+             "group marks. Leave one.";
+    case Problem::Grouped:
+      return "{1}: “{3}” has its digits in groups, which might be two numbers. Type it without "
+             "gaps.";
+    case Problem::Gap:
+      return "{1}: in “{2}” a number is missing beside a semicolon, a | or a ±. Put it in, or take "
+             "the mark out.";
+    case Problem::Range:
+      return "{1}: “{3}” is a range, and a range is not one number. Type the one that is meant, "
+             "with a ± behind it where it is not certain.";
+    case Problem::PlusMinusInside:
+      return "{1}: in “{2}” something follows the ± that is not its number. One ± stands behind "
+             "all numbers and holds for all.";
+    case Problem::UnknownUnit:
+      return hasUnits ? "{1}: “{2}” has the unit “{3}”, which is not known. It takes {4}."
+                      : "{1}: “{2}” has “{3}” behind its number. It takes no unit.";
+    case Problem::OpenUnit:
+      return "{1}: “{2}” leaves open which unit {3} is in. Give {3} its unit too.";
+    case Problem::WrongKind:
+      return hasUnits ? "{1}: “{2}” has “{3}”, a unit of something else. It takes {4}."
+                      : "{1}: “{2}” has “{3}” behind its number. It takes no unit.";
+    case Problem::ZeroDivisor:
+      return "{1}: “{3}” divides by nought. Mend the fraction.";
+    case Problem::ImproperFraction:
+      return "{1}: “{3}” has a fraction of one or more behind a whole number. Is there a digit too "
+             "many?";
+    case Problem::TooLarge:
+      return "{1}: “{3}” is beyond what can be reckoned with: too large, too near to nought, or "
+             "more than 40 digits. Mend the number.";
+    case Problem::Empty:
+    case Problem::NotANumber:
+      break;
+  }
+  return "{1}: “{3}” cannot be read as a number. Type digits with one decimal mark at most, and a "
+         "unit behind them where need be.";
+}
+
 const Rule notANumber{
     .key = "not_a_number_yet", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
       eachEntry(read, [&](const Input& input, const Entry& entry) {
         if (entry.known() || entry.text.empty()) return;
-        const units::Parsed parsed =
-            input.kind == Kind::Choice ? units::Parsed{} : reread(input, entry);
-        std::string_view why = "{1}: “{2}” cannot be read, it is taken as unknown.";
-        switch (parsed.problem) {
-          case units::Problem::Placeholder:
-            speak.say(Weight::Remarks,
-                      {"{1}: “{2}” is not a number yet, taken as unknown.", {&input, entry.text}},
-                      {&input});
-            return;
-          case units::Problem::TwoDecimalMarks:
-            why =
-                "{1}: “{2}” has two decimal marks; point and comma both mean one, and there are no "
-                "group marks. It is taken as unknown.";
-            break;
-          case units::Problem::UnknownUnit:
-            why = "{1}: “{2}” has the unit “{3}”, which is not known. It is taken as unknown.";
-            break;
-          case units::Problem::WrongKind:
-            why = "{1}: “{2}” has “{3}”, a unit of something else. It is taken as unknown.";
-            break;
-          case units::Problem::ZeroDivisor:
-            why = "{1}: “{2}” divides by nought, it is taken as unknown.";
-            break;
-          default:
-            break;
-        }
-        speak.say(Weight::Objects, {why, {&input, entry.text, parsed.culprit}}, {&input});
+        const bool later = input.kind != Kind::Choice &&
+                           reread(input, entry).problem == units::Problem::Placeholder;
+        Finding& finding = speak.say(later ? Weight::Remarks : Weight::Objects,
+                                     whyUnknown(input, entry), {&input});
+        finding.hint = {"It is taken as unknown.", {}};
       });
     }};
 
@@ -224,11 +268,6 @@ const Rule impossible{
     .key = "impossible", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
       eachEntry(read, [&](const Input& input, const Entry& entry) {
         if (input.kind == Kind::Choice) return;
-        if (entry.values.size() > 1 && !input.list) {
-          speak.say(Weight::Forbids, {"{1}: one number for the engine, not a list.", {&input}},
-                    {&input});
-          return;
-        }
         for (const double value : entry.values) {
           const auto& possible = input.possible;
           if (possible.holds(value) && (input.kind != Kind::Count || value == std::floor(value))) {
@@ -307,23 +346,37 @@ const Rule thousandOrDecimal{
       });
     }};
 
+/// How the numbers came out of the text; empty where they stand in it.
+std::string_view howRead(const units::Parsed& parsed) {
+  const bool step = heeds(parsed, units::Heed::Step);
+  const bool mean = heeds(parsed, units::Heed::Mean);
+  if (step && mean) {
+    return "{1}: “{2}” is read as {3}, the mean of its readings, each the step between two marks.";
+  }
+  if (step) return "{1}: “{2}” is read as {3}, the step between two marks.";
+  if (mean) return "{1}: “{2}” is read as {3}, the mean of its readings.";
+  const bool otherwise =
+      heeds(parsed, units::Heed::Fraction) || heeds(parsed, units::Heed::OtherUnit);
+  return otherwise ? "{1}: “{2}” is read as {3}." : "";
+}
+
 const Rule readAs{
     .key = "read_as", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
       bool commaSaid = false;
       eachEntry(read, [&](const Input& input, const Entry& entry) {
-        if (entry.values.size() != 1 || input.kind == Kind::Choice) return;
+        if (!entry.known() || input.kind == Kind::Choice) return;
         const units::Parsed parsed = reread(input, entry);
         if (heeds(parsed, units::Heed::ThreeDigits)) return;  // said by its own rule
-        const bool otherwise =
-            heeds(parsed, units::Heed::Fraction) || heeds(parsed, units::Heed::OtherUnit);
-        const bool comma = heeds(parsed, units::Heed::Comma) && !commaSaid;
-        commaSaid = commaSaid || comma;
-        if (!otherwise && !comma) return;
-        speak.say(Weight::Remarks,
-                  {comma ? "{1}: “{2}” is read as {3}; a comma is a decimal mark."
-                         : "{1}: “{2}” is read as {3}.",
-                   {&input, entry.text, recognisable(input.kind, entry.values.front())}},
-                  {&input});
+        std::string_view says = howRead(parsed);
+        const bool counted = heeds(parsed, units::Heed::Step) || heeds(parsed, units::Heed::Mean);
+        if (heeds(parsed, units::Heed::Comma) && !commaSaid && !counted) {
+          commaSaid = true;
+          says = "{1}: “{2}” is read as {3}; a comma is a decimal mark.";
+        }
+        if (says.empty()) return;
+        std::vector<Quantity> taken;
+        for (const double value : entry.values) taken.push_back(recognisable(input.kind, value));
+        speak.say(Weight::Remarks, {says, {&input, entry.text, std::move(taken)}}, {&input});
       });
     }};
 
@@ -374,10 +427,14 @@ const Rule toleranceOverValue{
 const Rule negativeTolerance{
     .key = "negative_tolerance", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
       eachEntry(read, [&](const Input& input, const Entry& entry) {
-        if (!entry.plusMinus || *entry.plusMinus >= 0.0) return;
+        if (!entry.plusMinus) return;
+        // The sign of a typed one stands in the text alone.
+        const double typed = reread(input, entry).plusMinus.value_or(0.0);
+        const double limit = std::min(typed, *entry.plusMinus);
+        if (limit >= 0.0) return;
         speak.say(Weight::Forbids,
-                  {"{1}: ± {2} cannot be, a ± has no sign of its own.",
-                   {&input, Quantity{input.kind, *entry.plusMinus, 3}}},
+                  {"{1}: ± {2} cannot be, a ± has no sign of its own. Take its minus out.",
+                   {&input, Quantity{input.kind, limit, 3}}},
                   {&input});
       });
     }};
@@ -413,6 +470,19 @@ std::span<const Rule* const> entryRules() {
       &readAs,     &toleranceOfNought, &toleranceOverValue, &negativeTolerance,
       &listLength, &rareCount};
   return kRules;
+}
+
+describe::Sentence whyUnknown(const Input& input, const Entry& entry) {
+  if (input.kind == Kind::Choice) {
+    const bool several = !input.list && entry.text.find(';') != std::string::npos;
+    return {several ? "{1}: “{2}” has several answers. It takes one answer, not a list: {3}."
+                    : "{1}: “{2}” is no answer. It takes one of {3}.",
+            {&input, entry.text, answersOf(input)}};
+  }
+  const units::Parsed parsed = reread(input, entry);
+  const std::string unitNames = unitNamesOf(input.kind);
+  return {whyUnread(parsed.problem, !unitNames.empty()),
+          {&input, entry.text, parsed.culprit, unitNames}};
 }
 
 bool isGeneral(const describe::Finding& finding) { return finding.key == unusual.key; }

@@ -3,11 +3,17 @@
 
 #include <span>
 
+#include "core/describe/entry.h"
 #include "core/describe/finding.h"
+#include "core/describe/input.h"
 
 namespace strokewright::assess {
 
 std::span<const describe::Rule* const> entryRules();
+
+/// Why a text is no number, or no answer, for its input, and what to type instead.
+/// @pre the entry has a text and is not known.
+describe::Sentence whyUnknown(const describe::Input& input, const describe::Entry& entry);
 
 /// Says no more than that an entry is outside what is usual.
 bool isGeneral(const describe::Finding& finding);

@@ -10,8 +10,8 @@
 namespace strokewright::model {
 
 /// What was typed as an entry. A number, or a list of them where the input takes one, may carry a ±
-/// (kept without its sign) and a unit, which wins over the group. Each number may be the mean of
-/// several readings ("98.12 | 98.13 | 98.11"). Impossible numbers are taken too.
+/// (whose sign stays in the text alone) and a unit, which wins over the group. Each number may be
+/// the mean of several readings ("98.12 | 98.13 | 98.11"). Impossible numbers are taken too.
 ///
 /// Text that makes no sense for the input is kept and its values stay unknown. A choice is found by
 /// key or label, whatever the case and whether blanks, hyphens or underscores part the words; it is

@@ -1,7 +1,9 @@
 #include "core/storage/json_tree.h"
 
 #include <algorithm>
+#include <boost/nowide/utf/utf.hpp>
 #include <iterator>
+#include <limits>
 #include <nlohmann/json.hpp>
 #include <utility>
 
@@ -14,6 +16,19 @@ using nlohmann::json;
 
 /// Far more than a project needs, far less than a stack holds.
 constexpr std::size_t kMostNested = 16;
+
+/// [bytes] where the text first is not UTF-8, unless it merely breaks off inside a character;
+/// beyond any text where it is.
+std::size_t firstNotUtf8(std::string_view text) {
+  namespace utf = boost::nowide::utf;
+  for (auto at = text.begin(); at != text.end();) {
+    const auto start = at;
+    if (utf::utf_traits<char>::decode(at, text.end()) == utf::illegal) {
+      return static_cast<std::size_t>(start - text.begin());
+    }
+  }
+  return std::numeric_limits<std::size_t>::max();
+}
 
 /// Walks through the text and leaves a mark how far reading has come.
 class Cursor {
@@ -44,7 +59,12 @@ class Grower {
   Grower(std::string_view text, const char* const& reached) : text_(text), reached_(reached) {}
 
   Node& root() { return root_; }
-  const Unreadable& unreadable() const { return unreadable_; }
+  /// @pre reading ended before the text did.
+  Unreadable unreadable() const {
+    Unreadable found = unreadable_;
+    found.behind = lastKeys();
+    return found;
+  }
 
   bool null() { return add({}); }
   bool boolean(bool) { return add({}); }
@@ -75,6 +95,10 @@ class Grower {
     unreadable_.why = error.id == kNumberOverflow ? Unreadable::Why::TooLarge
                       : at >= text_.size()        ? Unreadable::Why::BreaksOff
                                                   : Unreadable::Why::NotJson;
+    if (const std::size_t bad = firstNotUtf8(text_); bad <= unreadable_.at) {
+      unreadable_.why = Unreadable::Why::NotUtf8;
+      unreadable_.at = bad;
+    }
     return false;
   }
 
@@ -107,13 +131,13 @@ class Grower {
     }
     const bool member = open_.back()->type == Node::Type::Object;
     node.at = member ? keyAt_ : consumed() - 1;
-    if (member) node.key = std::move(key_);
+    if (member) node.key = std::exchange(key_, {});
     return open_.back()->children.emplace_back(std::move(node));
   }
 
   bool open(Node node) {
     if (open_.size() == kMostNested) {
-      unreadable_ = {Unreadable::Why::TooDeep, consumed() - 1};
+      unreadable_ = {.why = Unreadable::Why::TooDeep, .at = consumed() - 1, .behind = {}};
       return false;
     }
     open_.push_back(&place(std::move(node)));
@@ -123,6 +147,19 @@ class Grower {
   bool close() {
     open_.pop_back();
     return true;
+  }
+
+  std::vector<std::string> lastKeys() const {
+    std::vector<std::string> keys;
+    const auto add = [&keys](const std::string& key) {
+      if (!key.empty() && keys.size() < 2) keys.push_back(key);
+    };
+    add(key_);
+    if (key_.empty() && !open_.empty() && !open_.back()->children.empty()) {
+      add(open_.back()->children.back().key);
+    }
+    std::for_each(open_.rbegin(), open_.rend(), [&add](const Node* open) { add(open->key); });
+    return keys;
   }
 
   std::string_view text_;

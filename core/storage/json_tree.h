@@ -28,9 +28,12 @@ struct Node {
 
 /// Why a text is not JSON that can be taken.
 struct Unreadable {
-  enum class Why { BreaksOff, NotJson, TooLarge, TooDeep };
+  enum class Why { BreaksOff, NotJson, NotUtf8, TooLarge, TooDeep };
   Why why = Why::NotJson;
   std::size_t at = 0;  ///< [bytes] the first one that cannot be right
+  /// Keys last read before it: of the member it stands in or behind, and of the object that holds
+  /// that; the inner one first, none at the very beginning.
+  std::vector<std::string> behind;
 };
 
 /// Reads JSON by the book (RFC 8259), whatever the locale: UTF-8, a number beyond what a double

@@ -136,7 +136,9 @@ Node projectNode(const Project& project) {
   addText(node, "note", project.note);
   addText(node, "drawn_for", project.drawnFor);
   addText(node, "revision", project.revision);
-  if (project.referenceDonor >= 0 && project.referenceDonor < std::ssize(project.engines)) {
+  if (project.referenceDonor >= 0 && project.referenceDonor < std::ssize(project.engines) &&
+      project.engines[static_cast<std::size_t>(project.referenceDonor)].part ==
+          model::Part::Donor) {
     node.children.push_back(Node::of(project.referenceDonor, "reference_donor"));
   }
   addLists(node, project.lists);
@@ -194,27 +196,32 @@ class ProjectReader {
 
   void refuse(const Unreadable& unreadable) {
     refused_ = true;
-    switch (unreadable.why) {
+    std::string behind;  // ", after “value” in “bore_m”"
+    for (const std::string& key : unreadable.behind) {
+      behind.append(behind.empty() ? ", after “" : " in “").append(key).append("”");
+    }
+    remark(unreadable.at, {}, patternOf(unreadable.why), {behind});
+  }
+
+  /// {3} the keys read last.
+  static std::string_view patternOf(Unreadable::Why why) {
+    switch (why) {
       case Unreadable::Why::BreaksOff:
-        remark(unreadable.at, {},
-               "Line {1}, column {2}: the file breaks off here. Open its backup or the autosave.",
-               {});
-        break;
-      case Unreadable::Why::NotJson:
-        remark(unreadable.at, {},
-               "Line {1}, column {2}: this cannot be read; look for a comma, bracket or quotation "
-               "mark too many or too few. Mend the place or open the backup.",
-               {});
-        break;
+        return "Line {1}, column {2}{3}: the file breaks off here. Open its backup or the "
+               "autosave.";
+      case Unreadable::Why::NotUtf8:
+        return "Line {1}, column {2}{3}: this letter is not in UTF-8; the file was saved in "
+               "another encoding, such as Latin-1. Save it in UTF-8 in a text editor, or open the "
+               "backup.";
       case Unreadable::Why::TooLarge:
-        remark(unreadable.at, {},
-               "Line {1}, column {2}: this number is too large. Mend it or open the backup.", {});
-        break;
+        return "Line {1}, column {2}{3}: this number is too large. Mend it or open the backup.";
       case Unreadable::Why::TooDeep:
-        remark(unreadable.at, {},
-               "Line {1}, column {2}: nested deeper than any project. Open the backup.", {});
+        return "Line {1}, column {2}{3}: nested deeper than any project. Open the backup.";
+      case Unreadable::Why::NotJson:
         break;
     }
+    return "Line {1}, column {2}{3}: this cannot be read; look for a comma, bracket or quotation "
+           "mark too many or too few. Mend the place or open the backup.";
   }
 
   bool is(const Node& node, Node::Type type) {
@@ -278,7 +285,26 @@ class ProjectReader {
       refuse(*member(*member(file, "project"), "reference_donor"),
              "Line {1}, column {2}: there is no engine {3}; engines are counted from 0.",
              {std::to_string(project_.referenceDonor)});
+    } else if (!refused_) {
+      settleReferenceDonor(file);
     }
+  }
+
+  /// It is a donor; a single one need not be named.
+  void settleReferenceDonor(const Node& file) {
+    const std::vector<Engine>& engines = project_.engines;
+    if (project_.referenceDonor < 0) {
+      if (std::ranges::count(engines, model::Part::Donor, &Engine::part) != 1) return;
+      const auto only = std::ranges::find(engines, model::Part::Donor, &Engine::part);
+      project_.referenceDonor = static_cast<int>(only - engines.begin());
+      return;
+    }
+    const model::Part part = engines[static_cast<std::size_t>(project_.referenceDonor)].part;
+    if (part == model::Part::Donor) return;
+    refuse(*member(*member(file, "project"), "reference_donor"),
+           "Line {1}, column {2}: engine {3} is no donor but a {4}. Name the place of a donor, "
+           "counted from 0, or make that engine’s “part” donor.",
+           {std::to_string(project_.referenceDonor), std::string(model::partKey(part))});
   }
 
   static const Node* member(const Node& object, std::string_view key) {
@@ -408,8 +434,30 @@ class ProjectReader {
                   {"text", [&](const Node& typed) { text(typed, entry.text); }},
                   {"unit", [&](const Node& unit) { this->unit(unit, input, entry.unit); }}});
     if (!refused_ && !entry.readings.empty()) compareReadings(node, input, entry);
+    if (!refused_ && entry.values.size() > 1 && !input.list) keepAsText(node, input, entry);
     if (!refused_ && !entry.text.empty()) compareText(node, input, entry);
     return entry;
+  }
+
+  /// A list where one number belongs counts as unknown; it stays as if it had been typed.
+  void keepAsText(const Node& node, const Input& input, Entry& entry) {
+    remark(
+        node.at, node.key,
+        "Line {1}, column {2}: {3} takes one value, not a list. It counts as unknown; the list is "
+        "kept as its text.",
+        {&input});
+    units::Style style;
+    if (!entry.unit.empty()) style.group.choose(input.kind, entry.unit);
+    entry.text.clear();
+    for (const double value : entry.values) {
+      if (!entry.text.empty()) entry.text += "; ";
+      entry.text += input.kind == units::Kind::Choice
+                        ? std::string(input.choices[static_cast<std::size_t>(value)].key)
+                        : style.editable(input.kind, value);
+    }
+    entry.unit = style.unit(input.kind);
+    entry.values.clear();
+    entry.readings.clear();
   }
 
   /// A list of readings for each value.
@@ -467,8 +515,10 @@ class ProjectReader {
       value(node, node, input, into);
       return;
     }
-    if (!input.list || node.children.empty()) {
-      refuse(node, "Line {1}, column {2}: {3} takes one value, not a list.", {&input});
+    if (node.children.empty()) {
+      refuse(node,
+             "Line {1}, column {2}: the list of {3} is empty. Put a value in, or take “value” out.",
+             {&input});
       return;
     }
     for (const Node& child : node.children) value(child, node, input, into);

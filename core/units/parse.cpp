@@ -21,8 +21,8 @@ constexpr std::array<std::string_view, 16> kPlaceholders{
     "?", "??",  "tbc", "tba", "tbd",  "-",    "–",    "—",
     "−", "n/a", "nan", "inf", "-nan", "+nan", "-inf", "+inf"};
 
-constexpr std::array<Heed, 4> kHeeds{Heed::Comma, Heed::ThreeDigits, Heed::Fraction,
-                                     Heed::OtherUnit};
+constexpr std::array<Heed, 6> kHeeds{Heed::Comma,     Heed::ThreeDigits, Heed::Fraction,
+                                     Heed::OtherUnit, Heed::Step,        Heed::Mean};
 
 bool isDigit(char letter) { return letter >= '0' && letter <= '9'; }
 
@@ -123,6 +123,24 @@ std::optional<double> fromDigits(std::string_view digits) {
   return number;
 }
 
+/// "41 794", "10'000 rpm".
+bool startsInGroups(std::string_view text) {
+  takeSign(text);
+  const std::size_t before = takeWhile(text, isDigit).size();
+  if (before == 0 || before > 3) return false;
+  if (!takeBlanks(text) && !take(text, "'") && !take(text, "’")) return false;
+  return takeWhile(text, isDigit).size() == 3;
+}
+
+/// Where the first ± stands and its length, which is 0 where there is none.
+std::pair<std::size_t, std::size_t> findPlusMinus(std::string_view text) {
+  std::pair<std::size_t, std::size_t> first{text.size(), 0};
+  for (const std::string_view sign : kPlusMinusSigns) {
+    if (const std::size_t at = text.find(sign); at < first.first) first = {at, sign.size()};
+  }
+  return first;
+}
+
 bool mightBeThousands(std::string_view digits) {
   const std::size_t comma = digits.find(',');
   return comma >= 1 && comma <= 3 && digits.size() == comma + 4 && digits.front() != '0';
@@ -141,7 +159,7 @@ class Reader {
     double number = 0.0;
     const Unit* unit = nullptr;
     std::size_t place = 0;  ///< of the value it belongs to
-    bool start = false;     ///< of a difference on a scale; the next item is its end
+    bool start = false;     ///< of a step on a scale; the next item is its end
   };
 
   // Each of these returns false, or nothing, after noting the problem.
@@ -181,7 +199,7 @@ Parsed Reader::read(std::string_view text) {
   if (!readText(text) || !settleUnits() || !convert()) {
     Parsed refused;
     refused.problem = problem_;
-    refused.culprit = culprit_.empty() ? text : culprit_;  // empty: nothing between two semicolons
+    refused.culprit = culprit_.empty() ? text : culprit_;  // empty: a gap
     return refused;
   }
   for (const Heed what : kHeeds) {
@@ -192,12 +210,8 @@ Parsed Reader::read(std::string_view text) {
 
 bool Reader::readText(std::string_view text) {
   if (text.empty()) return refuse(Problem::Empty, text);
-  for (const std::string_view sign : kPlusMinusSigns) {
-    const std::size_t at = text.find(sign);
-    if (at == std::string_view::npos) continue;
-    return readList(text.substr(0, at)) && readPlusMinus(text.substr(at + sign.size()));
-  }
-  return readList(text);
+  const auto [at, length] = findPlusMinus(text);
+  return readList(text.substr(0, at)) && (length == 0 || readPlusMinus(text.substr(at + length)));
 }
 
 /// Hands over each piece between the marks; false as soon as one is not read.
@@ -225,23 +239,29 @@ bool Reader::readReadings(std::string_view text, std::size_t place) {
 bool Reader::readReading(std::string_view text, std::size_t place) {
   constexpr std::string_view kTo = " to ";
   const std::size_t to = text.find(kTo);
-  if (to != std::string_view::npos) {
+  const bool step = to != std::string_view::npos;
+  if (step) {
     const auto start = item(trimmed(text.substr(0, to)));
     if (!start) return false;
     list_.push_back(*start);
     list_.back().place = place;
     list_.back().start = true;
-    text.remove_prefix(to + kTo.size());
   }
-  const auto next = item(trimmed(text));
+  const auto next = item(trimmed(step ? text.substr(to + kTo.size()) : text));
   if (!next) return false;
   list_.push_back(*next);
   list_.back().place = place;
+  if (step && kind_ != Kind::Volume) return refuse(Problem::Range, trimmed(text));
+  if (step) heed(Heed::Step);
   return true;
 }
 
 bool Reader::readPlusMinus(std::string_view text) {
-  plusMinus_ = item(trimmed(text));
+  text = trimmed(text);
+  if (findPlusMinus(text).second > 0 || text.find_first_of(";|") != std::string_view::npos) {
+    return refuse(Problem::PlusMinusInside, text);
+  }
+  plusMinus_ = item(text);
   return plusMinus_.has_value();
 }
 
@@ -254,11 +274,12 @@ bool Reader::settleUnits() {
     several = several || (common != nullptr && common != each.unit);
     common = each.unit;
   }
-  if (common == nullptr && plusMinus_) common = plusMinus_->unit;
+  const bool ofPlusMinus = common == nullptr && plusMinus_ && plusMinus_->unit != nullptr &&
+                           plusMinus_->unit->name != bare_.name;
   if (common == nullptr) common = &bare_;
   for (Item& each : list_) {
     if (each.unit != nullptr) continue;
-    if (several) return refuse(Problem::UnknownUnit, each.text);
+    if (several || ofPlusMinus) return refuse(Problem::OpenUnit, each.text);
     each.unit = common;
   }
   if (plusMinus_ && plusMinus_->unit == nullptr) plusMinus_->unit = list_.back().unit;
@@ -282,6 +303,7 @@ bool Reader::convert() {
   if (readings.size() < list_.size() &&
       std::ranges::any_of(readings, [](const auto& ofOne) { return ofOne.size() > 1; })) {
     parsed_.readings = std::move(readings);
+    heed(Heed::Mean);
   }
   if (plusMinus_) parsed_.plusMinus = si(*plusMinus_);
   return parsed_.plusMinus.has_value() == plusMinus_.has_value();
@@ -298,6 +320,10 @@ std::optional<double> Reader::si(const Item& item) {
 }
 
 std::optional<Reader::Item> Reader::item(std::string_view text) {
+  if (text.empty()) {
+    refuse(Problem::Gap, text);
+    return std::nullopt;
+  }
   if (isPlaceholder(text)) {
     refuse(Problem::Placeholder, text);
     return std::nullopt;
@@ -331,7 +357,7 @@ std::optional<double> Reader::value(const Fraction& fraction, std::string_view t
   heed(Heed::Fraction);
   if (fraction.whole.empty()) return over / under;
   if (over >= under) {
-    refuse(Problem::NotANumber, text);
+    refuse(Problem::ImproperFraction, text);
     return std::nullopt;
   }
   return (fromDigits(fraction.whole).value_or(0.0) * under + over) / under;
@@ -366,7 +392,7 @@ bool Reader::readUnit(std::string_view rest, Item& into) {
   if (into.unit != nullptr) return true;
   if (isKnownToAnyKind(rest)) return refuse(Problem::WrongKind, rest);
   if (looksLikeUnit(rest)) return refuse(Problem::UnknownUnit, rest);
-  return refuse(Problem::NotANumber, into.text);
+  return refuse(startsInGroups(into.text) ? Problem::Grouped : Problem::NotANumber, into.text);
 }
 
 }  // namespace

@@ -18,11 +18,17 @@ enum class Problem : std::uint8_t {
   Empty,        ///< nothing typed
   Placeholder,  ///< "?", "tbc", "tba", "tbd", "-", "–", "—", "n/a", "nan", "inf": not known yet
   NotANumber,   ///< anything else that cannot be read
-  TwoDecimalMarks,  ///< "1.000,5", "1,000.5", "1.2.3"
-  UnknownUnit,      ///< a unit no kind knows, or a list that leaves the unit of a number open
-  WrongKind,        ///< a number with a unit of another kind: "12 g" for a length
-  ZeroDivisor,      ///< "3/0"
-  TooLarge,         ///< beyond what a double holds, or more than 40 digits in one number
+  TwoDecimalMarks,   ///< "1.000,5", "1,000.5", "1.2.3"
+  Grouped,           ///< "41 794", "10'000"
+  Gap,               ///< nothing where a number belongs: "1;;2", "98.1 |", "± 0.03"
+  Range,             ///< "0.6 to 1.2", of anything but a volume
+  PlusMinusInside,   ///< "98 ± 1 ± 2", "1 ± 2; 3": a ± that does not stand behind all numbers
+  UnknownUnit,       ///< a unit no kind knows
+  OpenUnit,          ///< a number whose unit is left open: the 2 of "1 in; 2; 30 mm"
+  WrongKind,         ///< a number with a unit of another kind: "12 g" for a length
+  ZeroDivisor,       ///< "3/0"
+  ImproperFraction,  ///< "2 13/8"
+  TooLarge,          ///< beyond what a double holds, or more than 40 digits in one number
 };
 
 /// What was worth saying although the text was read.
@@ -31,6 +37,8 @@ enum class Heed : std::uint8_t {
   ThreeDigits,  ///< "1,200": taken as a decimal, might be meant as a thousand; see parse()
   Fraction,     ///< "2 5/8", "13/16"
   OtherUnit,    ///< the typed unit is not the one the field shows
+  Step,         ///< "0.2 to 18.9": the step from one mark of a scale to another
+  Mean,         ///< "98.12 | 98.13": the mean of several readings
 };
 
 struct Parsed {
@@ -44,17 +52,17 @@ struct Parsed {
 };
 
 /// Reads one number, or a list of them separated by ';', with an optional ± that holds for all.
-/// Each may be several readings separated by '|', of which it is the mean; a reading may be the
-/// difference of two on a scale: "0.2 to 18.9".
+/// Each may be several readings separated by '|', of which it is the mean; a reading of a volume
+/// may be the step between two marks of a burette: "0.2 to 18.9".
 ///
 /// Accepted numbers: 66.0, 0,5, .5, ,5, +3, -1.35, −1.35 (U+2212), 12.7e0, 2 5/8, 2-5/8, 13/16.
 /// A fraction behind a whole number must be proper; 13/8 alone may be improper.
 ///
 /// Accepted after a number: blanks (also no-break), then a unit as findUnit() knows it.
-/// - Numbers without a unit take the one unit that is written in their list or reading; where the
-/// list has
-///   none but its ± has, they take that one ("98.12; 98.20 ± 0.03 mm"); else the bare unit.
-/// - Where a list has two units, each of its numbers must carry its own.
+/// - Numbers without a unit take the one unit that is written in their list or reading, else the
+///   bare unit ("98.12; 98.20 ± 0.03 mm").
+/// - Where a list has two units, each of its numbers must carry its own; so must the numbers where
+///   the ± alone has a unit that is not the bare one ("0.65 ± 20 µm" in mm).
 /// - A ± without a unit has the unit of the last number.
 ///
 /// Heed::ThreeDigits is raised for a comma with exactly three digits behind it and one to three

@@ -175,6 +175,24 @@ TEST(Results, ThatAreRefusedSayWhyAndLeaveTheOthersAlone) {
   EXPECT_TRUE(results["gasket_volume_m3"]["value"].is_number());
 }
 
+TEST(Results, ThatDoNotApplySayWhy) {
+  const std::vector<std::string> call = {"results", sample("burdock-719"), "--json", "--engine",
+                                         "Burdock 636"};
+  const json donor = json::parse(ran(call).out)["engines"][0]["results"];
+  const json& measured = donor["ceiling_donor_rad_s"];
+  EXPECT_EQ(measured["value"], json::parse("[null, null, null]"));
+  EXPECT_EQ(measured["does_not_apply"],
+            json::array_t(3, "a donor proves, it is not measured by itself"));
+  for (const auto& [key, result] : donor.items()) {
+    const bool has =
+        result["value"].is_array() ? !result["value"][0].is_null() : !result["value"].is_null();
+    const int reasons = static_cast<int>(result.contains("waits_for")) +
+                        static_cast<int>(result.contains("refused")) +
+                        static_cast<int>(result.contains("does_not_apply"));
+    EXPECT_EQ(reasons, has ? 0 : 1) << key;
+  }
+}
+
 TEST(Results, CarryFindingsWithWhatWouldPutThemRight) {
   const json written = json::parse(ran({"results", sample("burdock-719"), "--json", "--set",
                                         "rod_length_m=4.6", "--set", "bore_m=0.1"})

@@ -1,6 +1,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <filesystem>
+
 #include "tests/app/ran.h"
 
 namespace strokewright::app {
@@ -45,12 +47,34 @@ TEST(Sheet, IsWrittenAllTheSameWhereSomethingForbids) {
   EXPECT_THAT(it.err, HasSubstr("“out.pdf” is written"));
 }
 
-TEST(Sheet, IsNotWrittenOverAProject) {
-  Asked asked;
-  const Ran it = ran({"sheet", sample("burdock-719"), "-o", sample("burdock-719")}, asked.writer());
-  EXPECT_EQ(it.status, 2);
-  EXPECT_EQ(asked.path, "");
-  EXPECT_THAT(it.err, HasSubstr("name of a project"));
+TEST(Sheet, IsNotWrittenOverAProjectOrItsBackup) {
+  for (const std::string& path :
+       {sample("burdock-719"), std::string("other.STROKEWRIGHT"), sample("burdock-719") + "~"}) {
+    Asked asked;
+    const Ran it = ran({"sheet", sample("burdock-719"), "-o", path}, asked.writer());
+    EXPECT_EQ(it.status, 2);
+    EXPECT_EQ(asked.path, "");
+    EXPECT_THAT(it.err, HasSubstr("name of a project"));
+    EXPECT_THAT(it.err, HasSubstr("Give another name"));
+  }
+}
+
+TEST(Sheet, IsNotWrittenOverTheProjectWhateverItIsCalled) {
+  const std::filesystem::path folder(testing::TempDir());
+  const std::string job = (folder / "job ö.json").string();
+  const std::string linked = (folder / "sheet.pdf").string();
+  std::filesystem::copy_file(sample("burdock-719"), job,
+                             std::filesystem::copy_options::overwrite_existing);
+  std::filesystem::remove(linked);
+  std::filesystem::create_symlink(job, linked);
+  for (const std::string& path : {job, (folder / "." / "job ö.json").string(), linked}) {
+    Asked asked;
+    const Ran it = ran({"sheet", job, "-o", path}, asked.writer());
+    EXPECT_EQ(it.status, 2);
+    EXPECT_EQ(asked.path, "");
+    EXPECT_THAT(it.err, HasSubstr("is the project itself"));
+  }
+  std::filesystem::remove(linked);
 }
 
 TEST(Sheet, ThatCannotBeWrittenSaysWhy) {

@@ -72,6 +72,13 @@ TEST(TableCommand, SaysWhyItIsRefused) {
   EXPECT_FALSE(written.contains("waits_for"));
 }
 
+TEST(TableCommand, SaysWhyItDoesNotApply) {
+  const Ran it = ran({"table", sample("burdock-719"), "port_timing", "--json"});
+  EXPECT_EQ(it.status, 1);
+  EXPECT_EQ(json::parse(it.out)["does_not_apply"], "a four-stroke has valves instead of ports");
+  EXPECT_THAT(it.err, HasSubstr("does not apply: a four-stroke has valves"));
+}
+
 TEST(TableCommand, HasTheStatusOfTheEngineWhereItHasRows) {
   const Ran it = tabled({"--set", "head_gasket_m=-1"});
   EXPECT_EQ(it.status, 1);

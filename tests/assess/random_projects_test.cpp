@@ -32,13 +32,23 @@ class ProjectMaker {
     mischief_ = below(3);
     Project project;
     for (std::size_t left = 1 + below(4); left > 0; --left) project.engines.push_back(engine());
-    project.referenceDonor = static_cast<int>(below(project.engines.size() + 1)) - 1;
+    project.referenceDonor = donorIn(project);
     return project;
   }
 
  private:
   std::size_t below(std::size_t limit) { return random_() % limit; }
   double share() { return std::uniform_real_distribution(0.0, 1.0)(random_); }
+
+  /// Any donor; of several perhaps none.
+  int donorIn(const Project& project) {
+    std::vector<int> donors;
+    for (std::size_t i = 0; i < project.engines.size(); ++i) {
+      if (project.engines[i].part == model::Part::Donor) donors.push_back(static_cast<int>(i));
+    }
+    if (donors.size() > 1) donors.push_back(-1);
+    return donors.empty() ? -1 : donors[below(donors.size())];
+  }
 
   Engine engine() {
     Engine engine;

@@ -143,6 +143,12 @@ TEST(AFile, LeavesOutADonorThatIsNotThere) {
   EXPECT_EQ(read(write(project)).project, Project{});
 }
 
+TEST(AFile, LeavesOutAReferenceThatIsNoDonor) {
+  Project project = fullProject();
+  project.referenceDonor = 0;
+  EXPECT_THAT(write(project), testing::Not(HasSubstr("reference_donor")));
+}
+
 TEST(AFile, KeepsBytesThatAreNoTextOut) {
   Project project;
   project.name = "a\xffz";
@@ -205,6 +211,58 @@ TEST(AFile, IsTakenAsAPersonWroteIt) {
   EXPECT_EQ(small.project->engines[0].part, Part::Donor);
 }
 
+TEST(ASingleDonor, IsTheReferenceWhereNoneIsNamed) {
+  const std::string unnamed = replaced(std::string(kSmall), ", \"reference_donor\": 0", "");
+  const Read one = read(unnamed);
+  EXPECT_EQ(said(one), "");
+  EXPECT_EQ(one.project.value().referenceDonor, 0);
+  const Read none = read(replaced(unnamed, "\"donor\"", "\"target\""));
+  EXPECT_EQ(none.project.value().referenceDonor, -1);
+  const Read two =
+      read(replaced(unnamed, "\"engines\": [", "\"engines\": [{\"part\": \"donor\"},"));
+  EXPECT_EQ(two.project.value().referenceDonor, -1) << "which one is open";
+}
+
+/// A list where one value belongs.
+struct ListRow {
+  const char* name;
+  const char* what;
+  const char* by;
+  const Input* input;
+  const char* text;
+  const char* unit;
+  const char* says;
+  friend void PrintTo(const ListRow& row, std::ostream* out) { *out << row.by; }
+};
+
+class ListInAFile : public testing::TestWithParam<ListRow> {};
+
+TEST_P(ListInAFile, IsKeptAsTextWhereOneValueBelongs) {
+  const ListRow& row = GetParam();
+  const Read file = read(replaced(std::string(kSmall), row.what, row.by));
+  EXPECT_THAT(said(file), HasSubstr(row.says));
+  ASSERT_TRUE(file.project);
+  const Entry& entry = file.project->engines[0][*row.input];
+  EXPECT_FALSE(entry.known());
+  EXPECT_EQ(entry.text, row.text);
+  EXPECT_EQ(entry.unit, row.unit);
+  const Read again = read(write(*file.project));
+  EXPECT_EQ(again.project, file.project);
+  EXPECT_EQ(said(again), "");
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Spoilt, ListInAFile,
+    testing::Values(
+        ListRow{"Numbers", "0.001}", "[0.0009, 0.001]}", &in::wantedSquish, "0.90; 1.00", "mm",
+                "Line 13, column 9: squish gap wanted takes one value, not a list. It counts as "
+                "unknown; the list is kept as its text."},
+        ListRow{"NumbersBesideAText", "0.001}", R"([0.0254, 0.0508], "text": "1", "unit": "in"})",
+                &in::wantedSquish, "1.0000; 2.0000", "in", "takes one value, not a list"},
+        ListRow{"Answers", R"("four_stroke")", R"(["four_stroke", "two_stroke"])", &in::cycle,
+                "four_stroke; two_stroke", "", "cycle takes one value, not a list"}),
+    [](const auto& row) { return std::string(row.param.name); });
+
 struct Row {
   const char* name;
   const char* what;
@@ -265,9 +323,8 @@ INSTANTIATE_TEST_SUITE_P(
             "Line 6, column 3: “engines” must be a list in brackets.\n"
             "Line 6, column 18: the key “more” is not known. Mend its spelling or remove it.\n"
             "Line 5, column 28: there is no engine 0; engines are counted from 0."},
-        Row{"ListWhereNone", "0.001", "[0.001, 0.002]",
-            "Line 13, column 29: squish gap wanted takes one value, not a list."},
-        Row{"EmptyList", "0.066", "[]", "Line 12, column 20: bore takes one value, not a list."},
+        Row{"EmptyList", "0.066", "[]",
+            "Line 12, column 20: the list of bore is empty. Put a value in, or take “value” out."},
         Row{"TextInAList", "0.066", "[0.066, \"x\"]",
             "Line 12, column 20: “value” must be a number."},
         Row{"UnknownAnswer", "four_stroke", "six_stroke",
@@ -285,26 +342,55 @@ INSTANTIATE_TEST_SUITE_P(
             "Line 5, column 28: there is no engine 1; engines are counted from 0."},
         Row{"DonorBelowNought", "\"reference_donor\": 0", "\"reference_donor\": -1",
             "Line 5, column 28: “reference_donor” must be the place of an engine, counted from 0."},
+        Row{"DonorThatIsNone", "\"part\": \"donor\"", "\"part\": \"variant\"",
+            "Line 5, column 28: engine 0 is no donor but a variant. Name the place of a donor, "
+            "counted from 0, or make that engine’s “part” donor."},
+        Row{"DonorWithoutAPart", "\"part\": \"donor\",", "",
+            "Line 5, column 28: engine 0 is no donor but a target. Name the place of a donor, "
+            "counted from 0, or make that engine’s “part” donor."},
         Row{"NumberTooLarge", "0.066", "1e999",
-            "Line 12, column 33: this number is too large. Mend it or open the backup."},
+            "Line 12, column 33, after “value” in “bore_m”: this number is too large. Mend it or "
+            "open the backup."},
         Row{"NotANumber", "0.066", "nan",
-            "Line 12, column 30: this cannot be read; look for a comma, bracket or quotation mark "
+            "Line 12, column 30, after “value” in “bore_m”: this cannot be read; look for a comma, "
+            "bracket or quotation mark "
             "too many or too few. Mend the place or open the backup."},
         Row{"CommaMissing", "\"version\": 2,", "\"version\": 2",
-            "Line 4, column 14: this cannot be read; look for a comma, bracket or quotation mark "
+            "Line 4, column 14, after “version”: this cannot be read; look for a comma, bracket or "
+            "quotation mark "
             "too many or too few. Mend the place or open the backup."},
+        Row{"CommaMissingBetweenEntries", "\"mm\"},", "\"mm\"}",
+            "Line 13, column 25, after “bore_m” in “entries”: this cannot be read; look for a "
+            "comma, "
+            "bracket or quotation mark too many or too few. Mend the place or open the backup."},
+        Row{"SavedInLatin1", "\"old\"", "\"M\xFChle\"",
+            "Line 8, column 17, after “name” in “engines”: this letter is not in UTF-8; the file "
+            "was "
+            "saved in another encoding, such as Latin-1. Save it in UTF-8 in a text editor, or "
+            "open "
+            "the backup."},
+        Row{"SavedInUtf16", "{\n  \"format\"", "\xFF\xFE{\n  \"format\"",
+            "Line 1, column 1: this letter is not in UTF-8; the file was saved in another "
+            "encoding, "
+            "such as Latin-1. Save it in UTF-8 in a text editor, or open the backup."},
         Row{"TwoFilesInOne", "}\n  ]\n}\n", "}\n  ]\n}\n{}",
             "Line 18, column 1: this cannot be read; look for a comma, bracket or quotation mark "
             "too many or too few. Mend the place or open the backup."},
         Row{"TooDeep", "0.066", "[[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]",
-            "Line 12, column 40: nested deeper than any project. Open the backup."}),
+            "Line 12, column 40, after “value” in “bore_m”: nested deeper than any project. Open "
+            "the backup."}),
     [](const auto& row) { return std::string(row.param.name); });
 
 TEST(AFile, IsRefusedWhenItBreaksOff) {
   EXPECT_EQ(said(read(kSmall.substr(0, kSmall.find("measured")))),
-            "Line 12, column 68: the file breaks off here. Open its backup or the autosave.");
+            "Line 12, column 68, after “origin” in “bore_m”: the file breaks off here. Open its "
+            "backup or the autosave.");
   EXPECT_EQ(said(read("")),
             "Line 1, column 1: the file breaks off here. Open its backup or the autosave.");
+}
+
+TEST(AFile, BreaksOffInTheMiddleOfALetterAsAnywhereElse) {
+  EXPECT_THAT(said(read(kSmall.substr(0, kSmall.find("Ö") + 1))), HasSubstr("breaks off here"));
 }
 
 TEST(AFile, IsRefusedWheneverItBreaksOff) {

@@ -97,7 +97,7 @@ TEST_F(ShelfOnScreen, NonsenseStaysWithItsMessage) {
   EXPECT_EQ(shown(0), QStringLiteral("thick"));
   const EntryPlace place(shelf_, 0, list::partThickness);
   EXPECT_TRUE(entryTip(document_, place)
-                  .startsWith(QStringLiteral("Thickness, compressed: “thick” is not read.")));
+                  .startsWith(QStringLiteral("Thickness, compressed: “thick” cannot be read")));
   document_.type(place, QStringLiteral("-1"));
   EXPECT_TRUE(entryTip(document_, place).contains(QStringLiteral("cannot be")));
 }

@@ -219,6 +219,16 @@ TEST_F(NumberField, TheEchoSaysWhatAnotherUnitOrAFractionMeans) {
   EXPECT_EQ(entryEcho(document_, {kTarget, in::bore}), QString());
 }
 
+TEST_F(NumberField, TheEchoSaysTheMeanOfReadingsAndTheStepOnAScale) {
+  typeBore(QStringLiteral("66.00 | 66.02"));
+  EXPECT_EQ(entryEcho(document_, {kTarget, in::bore}), QStringLiteral("= 66.01\u00A0mm"));
+  const EntryPlace chamber(kTarget, in::chamberVolume);
+  document_.type(chamber, QStringLiteral("0.2 to 18.9"));
+  EXPECT_EQ(entryEcho(document_, chamber), QStringLiteral("= 18.70\u00A0ml"));
+  EXPECT_TRUE(entryTip(document_, chamber).contains(QStringLiteral("a reading may be a step")));
+  EXPECT_FALSE(entryTip(document_, {kTarget, in::bore}).contains(QStringLiteral("a step")));
+}
+
 TEST_F(NumberField, ItsNameSaysWhatOfWhichEngineAndInWhichUnit) {
   document_.renameEngine(kTarget, QStringLiteral("Burdock 719"));
   EXPECT_EQ(field_->accessibleName(), QStringLiteral("Bore, Burdock 719, mm"));

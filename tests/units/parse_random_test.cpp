@@ -13,11 +13,11 @@ namespace {
 
 constexpr int kTexts = 200'000;
 
-constexpr std::array<std::string_view, 46> kPieces{
-    "0",   "1",  "9",  "12.7", "98,20", "1e308", "e",   "E-",  "400",  ".",     ",",      "/",
-    "5/8", "/0", "-",  "+",    "−",     "±",     "+-",  "+/-", ";",    " ",     "\u00A0", "\u202F",
-    "mm",  "in", "\"", "″",    "cm³",   "µm",    "kN",  "MPa", "rpm",  "1/min", "%",      ":1",
-    "g",   "cu", "?",  "nan",  "inf",   "tbc",   "n/a", "x",   "\xC2", "\xFF"};
+constexpr std::array<std::string_view, 48> kPieces{
+    " to ",   "|",      "0",   "1",  "9",  "12.7", "98,20", "1e308", "e",   "E-",  "400",  ".",
+    ",",      "/",      "5/8", "/0", "-",  "+",    "−",     "±",     "+-",  "+/-", ";",    " ",
+    "\u00A0", "\u202F", "mm",  "in", "\"", "″",    "cm³",   "µm",    "kN",  "MPa", "rpm",  "1/min",
+    "%",      ":1",     "g",   "cu", "?",  "nan",  "inf",   "tbc",   "n/a", "x",   "\xC2", "\xFF"};
 
 class TextMaker {
  public:

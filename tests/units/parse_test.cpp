@@ -161,12 +161,6 @@ INSTANTIATE_TEST_SUITE_P(
                  {98.12 * mm, 98.20 * mm, 98.29 * mm},
                  {},
                  0.03 * mm},
-        Accepted{"UnitBehindPlusMinus",
-                 Kind::Length,
-                 "2 ± 0.001 in",
-                 {2 * inch},
-                 {Heed::OtherUnit},
-                 0.001 * inch},
         Accepted{"UnitBeforePlusMinus",
                  Kind::Length,
                  "2 in ± 0.001",
@@ -185,6 +179,32 @@ INSTANTIATE_TEST_SUITE_P(
                  {98.20 * mm},
                  {Heed::Comma},
                  0.03 * mm}),
+    [](const auto& row) { return std::string(row.param.name); });
+
+INSTANTIATE_TEST_SUITE_P(
+    Readings, AcceptedText,
+    testing::Values(
+        Accepted{"Step", Kind::Volume, "0.2 to 18.9", {18.7e-6}, {Heed::Step}},
+        Accepted{"StepDownTheScale", Kind::Volume, "18.9 to 0.2 ml", {-18.7e-6}, {Heed::Step}},
+        Accepted{"StepsInAList",
+                 Kind::Volume,
+                 "0 to 18.5; 18.5 to 37.5 ± 0.1",
+                 {18.5e-6, 19e-6},
+                 {Heed::Step},
+                 0.1e-6},
+        Accepted{"Mean", Kind::Length, "98 | 99", {98.5 * mm}, {Heed::Mean}},
+        Accepted{
+            "MeanInInches", Kind::Length, "2 | 3 in", {2.5 * inch}, {Heed::OtherUnit, Heed::Mean}},
+        Accepted{"MeanOfOneOfTwo",
+                 Kind::Length,
+                 "98 | 99; 98,5",
+                 {98.5 * mm, 98.5 * mm},
+                 {Heed::Comma, Heed::Mean}},
+        Accepted{"MeanOfSteps",
+                 Kind::Volume,
+                 "0 to 18.5 | 18.5 to 37.5",
+                 {18.75e-6},
+                 {Heed::Step, Heed::Mean}}),
     [](const auto& row) { return std::string(row.param.name); });
 
 struct Refused {
@@ -228,24 +248,38 @@ INSTANTIATE_TEST_SUITE_P(
         Refused{"PointAlone", Kind::Length, ".", Problem::NotANumber, "."},
         Refused{"UnitAlone", Kind::Length, "mm", Problem::NotANumber, "mm"},
         Refused{"TwoSigns", Kind::Length, "--5", Problem::NotANumber, "--5"},
-        Refused{"GroupByBlank", Kind::Speed, "41 794", Problem::NotANumber, "41 794"},
-        Refused{"GroupByThinBlank", Kind::Speed, "41\u202F794", Problem::NotANumber, "41\u202F794"},
-        Refused{"GroupByApostrophe", Kind::Speed, "10'000", Problem::NotANumber, "10'000"},
+        Refused{"GroupByBlank", Kind::Speed, "41 794", Problem::Grouped, "41 794"},
+        Refused{"GroupByThinBlank", Kind::Speed, "41\u202F794", Problem::Grouped, "41\u202F794"},
+        Refused{"GroupByApostrophe", Kind::Speed, "10'000", Problem::Grouped, "10'000"},
         Refused{"Sum", Kind::Length, "86-0.04", Problem::NotANumber, "86-0.04"},
         Refused{"Product", Kind::Length, "25.4*3", Problem::NotANumber, "25.4*3"},
         Refused{"SecondNumber", Kind::Length, "12 5 mm", Problem::NotANumber, "12 5 mm"},
         Refused{"TrueMinusInside", Kind::Length, "12 −5", Problem::NotANumber, "12 −5"},
-        Refused{"MixedImproper", Kind::Length, "2 13/8", Problem::NotANumber, "2 13/8"},
-        Refused{"MixedWhole", Kind::Length, "2-8/8", Problem::NotANumber, "2-8/8"},
+        Refused{"MixedImproper", Kind::Length, "2 13/8", Problem::ImproperFraction, "2 13/8"},
+        Refused{"MixedWhole", Kind::Length, "2-8/8", Problem::ImproperFraction, "2-8/8"},
         Refused{"BrokenDivisor", Kind::Length, "1/2.5", Problem::NotANumber, "1/2.5"},
         Refused{"DecimalFraction", Kind::Length, "1.5/8", Problem::NotANumber, "1.5/8"},
-        Refused{"GapInList", Kind::Length, "1;;2", Problem::NotANumber, "1;;2"},
-        Refused{"OpenList", Kind::Length, "1; 2;", Problem::NotANumber, "1; 2;"},
+        Refused{"GapInList", Kind::Length, "1;;2", Problem::Gap, "1;;2"},
+        Refused{"OpenList", Kind::Length, "1; 2;", Problem::Gap, "1; 2;"},
         Refused{"ListByComma", Kind::Length, "98, 99", Problem::NotANumber, "98, 99"},
-        Refused{"PlusMinusAlone", Kind::Length, "± 0.03", Problem::NotANumber, "± 0.03"},
-        Refused{"PlusMinusOpen", Kind::Length, "98 ±", Problem::NotANumber, "98 ±"},
-        Refused{"PlusMinusTwice", Kind::Length, "98 ± 1 ± 2", Problem::NotANumber, "1 ± 2"},
-        Refused{"PlusMinusInside", Kind::Length, "1 ± 2; 3", Problem::NotANumber, "2; 3"},
+        Refused{"PlusMinusAlone", Kind::Length, "± 0.03", Problem::Gap, "± 0.03"},
+        Refused{"PlusMinusOpen", Kind::Length, "98 ±", Problem::Gap, "98 ±"},
+        Refused{"PlusMinusTwice", Kind::Length, "98 ± 1 ± 2", Problem::PlusMinusInside, "1 ± 2"},
+        Refused{"PlusMinusTwiceTyped", Kind::Length, "98 +- 1 ± 2", Problem::PlusMinusInside,
+                "1 ± 2"},
+        Refused{"PlusMinusForEachReading", Kind::Length, "98 ± 1 | 99", Problem::PlusMinusInside,
+                "1 | 99"},
+        Refused{"ReadingMissing", Kind::Length, "98.12 | | 98.14", Problem::Gap, "98.12 | | 98.14"},
+        Refused{"GroupWithUnit", Kind::Speed, "1 234 567 rpm", Problem::Grouped, "1 234 567 rpm"},
+        Refused{"GroupByTypographicApostrophe", Kind::Speed, "10’000", Problem::Grouped, "10’000"},
+        Refused{"NoGroupOfFour", Kind::Speed, "1234 567", Problem::NotANumber, "1234 567"},
+        Refused{"Range", Kind::FineLength, "0.6 to 1.2", Problem::Range, "0.6 to 1.2"},
+        Refused{"RangeWithUnitAndPlusMinus", Kind::Length, "66 to 68 mm ± 0.1", Problem::Range,
+                "66 to 68 mm"},
+        Refused{"RangeInAList", Kind::Mass, "200; 210 to 220", Problem::Range, "210 to 220"},
+        Refused{"RangeOfARatio", Kind::Ratio, "9 to 10.5", Problem::Range, "9 to 10.5"},
+        Refused{"RangeNotKnownYet", Kind::Length, "? to 68", Problem::Placeholder, "?"},
+        Refused{"PlusMinusInside", Kind::Length, "1 ± 2; 3", Problem::PlusMinusInside, "2; 3"},
         Refused{"MarksSwappedGerman", Kind::Length, "1.000,5", Problem::TwoDecimalMarks, "1.000,5"},
         Refused{"MarksSwappedEnglish", Kind::Length, "1,000.5 mm", Problem::TwoDecimalMarks,
                 "1,000.5"},
@@ -275,7 +309,11 @@ INSTANTIATE_TEST_SUITE_P(
         Refused{"Feet", Kind::Length, "3 ft", Problem::UnknownUnit, "ft"},
         Refused{"HalfExponent", Kind::Length, "5e", Problem::UnknownUnit, "e"},
         Refused{"Hexadecimal", Kind::Length, "0x10", Problem::UnknownUnit, "x10"},
-        Refused{"LeftOpenInAList", Kind::Length, "1 in; 2; 30 mm", Problem::UnknownUnit, "2"}),
+        Refused{"LeftOpenByPlusMinus", Kind::FineLength, "0.65 ± 20 µm", Problem::OpenUnit, "0.65"},
+        Refused{"LeftOpenInInches", Kind::Length, "2 ± 0.001 in", Problem::OpenUnit, "2"},
+        Refused{"LeftOpenInAListByPlusMinus", Kind::Length, "98.12; 98.20 ± 30 µm",
+                Problem::OpenUnit, "98.12"},
+        Refused{"LeftOpenInAList", Kind::Length, "1 in; 2; 30 mm", Problem::OpenUnit, "2"}),
     [](const auto& row) { return std::string(row.param.name); });
 
 TEST(Parse, ABareNumberIsInTheUnitOfTheField) {
@@ -286,6 +324,13 @@ TEST(Parse, ABareNumberIsInTheUnitOfTheField) {
   const Parsed other = parse(Kind::FineLength, "1 mm", thou);
   expectValues(other.values, {1 * mm});
   EXPECT_EQ(other.heeds, std::vector{Heed::OtherUnit});
+}
+
+TEST(Parse, AUnitBehindThePlusMinusIsTheNumbersTooWhereItIsTheFieldsOwn) {
+  const Parsed parsed = parse(Kind::Length, "2 ± 0.001 in", *findUnit(Kind::Length, "in"));
+  expectValues(parsed.values, {2 * inch});
+  EXPECT_DOUBLE_EQ(parsed.plusMinus.value_or(0.0), 0.001 * inch);
+  EXPECT_TRUE(parsed.heeds.empty());
 }
 
 TEST(Parse, TheFieldsOwnUnitIsNotWorthSayingEvenAsACopy) {

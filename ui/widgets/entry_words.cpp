@@ -2,8 +2,10 @@
 
 #include <QStringList>
 #include <algorithm>
+#include <array>
 #include <limits>
 
+#include "core/assess/entry_rules.h"
 #include "core/units/parse.h"
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
@@ -20,8 +22,9 @@ using units::Kind;
 
 QString tr(const char* text) { return QObject::tr(text); }
 
-/// "= 98.12; 98.20 mm".
-QString equalsText(const Taste& taste, const Input& input, const Entry& entry) {
+/// "= 98.12; 98.20 mm"; of several readings their mean.
+QString equalsText(const Taste& taste, const Input& input, Entry entry) {
+  entry.readings.clear();
   const QString text = QStringLiteral("= ") + valuesText(input, entry, taste.style(), Digits::Seen);
   const QString unit = taste.unit(input.kind);
   return unit.isEmpty() ? text : text + QChar(u'\u00A0') + unit;
@@ -68,9 +71,13 @@ QString shapeLine(const Entry& entry) {
 QString listLine(const Taste& taste, const Input& input) {
   if (!input.list || input.kind == Kind::Choice) return {};
   const QString number = taste.number(input.kind, input.typical);
-  return tr("Several cylinders: %1; %1. Several readings of one: %1 | %1; a reading may be a step, "
-            "0 to %1. A block copied from a table is taken too, a row for each cylinder.")
-      .arg(number);
+  const QString typed =
+      input.kind == Kind::Volume
+          ? tr("Several cylinders: %1; %1. Several readings of one: %1 | %1; a reading may be a "
+               "step, 0 to %1.")
+          : tr("Several cylinders: %1; %1. Several readings of one: %1 | %1.");
+  return typed.arg(number) + QChar(u' ') +
+         tr("A block copied from a table is taken too, a row for each cylinder.");
 }
 
 QString waitingLine(const Document& document, int engine, const Input& input) {
@@ -105,8 +112,8 @@ QString entryEcho(const Document& document, const EntryPlace& place) {
   const Taste& taste = document.taste();
   if (entry.unit != taste.style().unit(input.kind)) return {};
   const units::Parsed read = units::parse(input.kind, entry.text, taste.style().group[input.kind]);
-  const bool says = std::ranges::any_of(
-      read.heeds, [](Heed heed) { return heed == Heed::Fraction || heed == Heed::OtherUnit; });
+  constexpr std::array kHeeds{Heed::Fraction, Heed::OtherUnit, Heed::Step, Heed::Mean};
+  const bool says = std::ranges::find_first_of(read.heeds, kHeeds) != read.heeds.end();
   return says ? equalsText(taste, input, entry) : QString();
 }
 
@@ -209,9 +216,9 @@ const Finding* findingAbout(const Document& document, const EntryPlace& place) {
 }
 
 QString listTrouble(const Taste& taste, const Input& column, const Entry& entry) {
-  if (entry.empty()) return {};
+  if (!entry.known() && entry.text.empty()) return {};
   const QString label = taste.label(column);
-  if (!entry.known()) return tr("%1: “%2” is not read.").arg(label, fromCore(entry.text));
+  if (!entry.known()) return taste.sentence(assess::whyUnknown(column, entry));
   if (column.accepts(entry.values.front())) return {};
   return tr("%1: %2 cannot be.").arg(label, taste.value(column, entry.values.front()));
 }

@@ -8,8 +8,8 @@
 
 namespace strokewright::ui {
 
-/// The values in the reader's unit, "= 66.68 mm", where the text says them in another unit or as a
-/// fraction; else empty.
+/// The values in the reader's unit, "= 66.68 mm", where the text says them in another unit, as a
+/// fraction, as several readings or as a step on a scale; else empty.
 QString entryEcho(const Document& document, const EntryPlace& place);
 
 /// What stands while nothing is entered: "1.3 (default)", the unit left to the row; or empty.
