@@ -17,6 +17,7 @@
 #include "core/cutting/results.h"
 #include "core/deck/results.h"
 #include "core/describe/said_once.h"
+#include "core/firing/results.h"
 #include "core/limits/results.h"
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
@@ -69,6 +70,7 @@ Catalogue makeCatalogue() {
       Subject{ports::results(), ports::rules(), ports::tables()},
       Subject{cranking::results(), cranking::rules()},
       Subject{cutting::results(), cutting::rules(), cutting::tables()},
+      Subject{firing::results(), firing::rules(), firing::tables()},
   };
   const auto inputs = model::inputs();
   std::vector<const Result*> results;

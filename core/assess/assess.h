@@ -20,6 +20,7 @@ const describe::Catalogue& catalogue();
 class Assessment {
  public:
   explicit Assessment(const model::Project& project);
+  explicit Assessment(model::Project&& project) = delete;
 
   const model::Project& project() const { return *project_; }
   describe::Evaluation& evaluation() { return evaluation_; }

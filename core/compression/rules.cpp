@@ -5,7 +5,6 @@
 #include "core/chamber/chamber.h"
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
-#include "core/deck/results.h"
 #include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 
@@ -13,7 +12,6 @@ namespace strokewright::compression {
 
 namespace in = model::in;
 using describe::Finding;
-using describe::fine;
 using describe::kPractice;
 using describe::Per;
 using describe::Quantity;
@@ -223,55 +221,12 @@ const Rule largeCrevice{
                 {&in::creviceVolume});
     }};
 
-/// What is wanted of the deck, and what the stack gives.
-struct Wanted {
-  const describe::Input* entry;
-  Quantity given;
-};
-
-Wanted wantedOf(Reader& read) {
-  switch (read.choice<model::StackDriver>(in::stackDriver)) {
-    case model::StackDriver::DeckClearance:
-      return {&in::wantedDeckClearance, fine(read(out::deckClearance))};
-    case model::StackDriver::CompressionRatio:
-      return {&in::wantedCompressionRatio, {Kind::Ratio, read(out::compressionRatio)}};
-    case model::StackDriver::SquishGap:
-      break;
-  }
-  return {&in::wantedSquish, fine(read(out::squishGap))};
-}
-
-const Rule wantedNotMet{
-    .key = "wanted_not_met",
-    .source = "plane geometry: a sum of lengths",
-    .per = Per::Cylinder,
-    .judge = [](Reader& read, Speaker& speak) {
-      if (read.isDonor() || !read.given(in::spacer)) return;
-      const double toMake = read(out::spacerToMake);
-      const double entered = read(in::spacer);
-      constexpr double kHalfStep = 0.0051e-3;  // [m] the result is put into the entry by 0.01 mm
-      if (std::abs(toMake - entered) <= kHalfStep) return;
-      const Wanted it = wantedOf(read);
-      Finding& finding = speak.say(Weight::Remarks,
-                                   {"{1}: {2}, the stack gives {3}. That asks for a spacer of {4}, "
-                                    "where {5} is entered.",
-                                    {it.entry, Quantity{it.given.kind, read(*it.entry)}, it.given,
-                                     fine(toMake), fine(entered)}},
-                                   {&in::spacer, it.entry});
-      const bool noPlate = entered == 0.0 && std::abs(toMake) < read(in::spacerLeast);
-      if (!noPlate || it.entry != &in::wantedSquish) return;
-      const double gasket = read(in::headGasket) + toMake;
-      if (gasket <= 0.0) return;
-      finding.hint = {"That is no plate: a head gasket of {1} would meet it.", {fine(gasket)}};
-    }};
-
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&wantedNotMet,    &wantedRatioRange,   &ratioRange,
-                                        &sparkCrown,      &crownSense,         &closingBeforeBottom,
-                                        &absoluteClosing, &closingWithoutLift, &twoStrokeValves,
-                                        &spread,          &largeCrevice};
+  static constexpr std::array kRules = {
+      &wantedRatioRange, &ratioRange,         &sparkCrown,      &crownSense, &closingBeforeBottom,
+      &absoluteClosing,  &closingWithoutLift, &twoStrokeValves, &spread,     &largeCrevice};
   return kRules;
 }
 

@@ -1,8 +1,10 @@
 #include "core/describe/entry.h"
 
+#include <algorithm>
 #include <array>
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
+#include <numbers>
 
 #include "core/units/parse.h"
 
@@ -61,9 +63,29 @@ double scatterOfMean(std::span<const double> readings) {
   return boost::math::quantile(student, 0.975) * ofOne / std::sqrt(n);
 }
 
+double Entry::instrumentLimit() const {
+  if (!plusMinus) return 0.0;
+  constexpr std::array kSigmas = {2.0, std::numbers::sqrt3,
+                                  std::numbers::sqrt2 * std::numbers::sqrt3};  // of Shape
+  return (oneSigma ? kSigmas[static_cast<std::size_t>(shape)] : 1.0) * *plusMinus;
+}
+
 double Entry::limit(std::size_t place) const {
   if (place >= readings.size()) return instrumentLimit();
+  const auto [least, most] = std::ranges::minmax(readings[place]);
+  if (0.5 * (most - least) <= instrumentLimit()) return instrumentLimit();
   return std::hypot(instrumentLimit(), scatterOfMean(readings[place]));
+}
+
+double limitOf(const Input& input, const Entry& entry, std::size_t place) {
+  if (!input.differencesCancel) return entry.limit(place);
+  const bool several = place < entry.readings.size() && entry.readings[place].size() > 1;
+  return several && !entry.plusMinus ? input.plusMinus : entry.instrumentLimit();
+}
+
+double limitOrUsual(const Input& input, const Entry& entry, std::size_t place) {
+  const double limit = limitOf(input, entry, place);
+  return limit > 0.0 ? limit : input.plusMinus;
 }
 
 }  // namespace strokewright::describe

@@ -53,10 +53,14 @@ struct Entry {
   bool known() const { return !values.empty(); }
   /// [SI] the ± of one of the values as a limit, 0 when there is none: that of the instrument,
   /// which errs in every reading alike, and the scatter of the mean, as the root of their squares.
+  /// Readings that lie no further from their mean than the instrument errs show no scatter of
+  /// their own.
   /// @source JCGM 100:2008, 4.2.3 and 5.1.2
   double limit(std::size_t place = 0) const;
-  /// [SI] the ± of the instrument as a limit; 0 when there is none.
-  double instrumentLimit() const { return plusMinus ? (oneSigma ? 2.0 : 1.0) * *plusMinus : 0.0; }
+  /// [SI] the ± of the instrument as a limit; 0 when there is none. One sigma is half of it, or as
+  /// much of it as the shape has.
+  /// @source JCGM 100:2008, 4.3.7 and 4.3.9
+  double instrumentLimit() const;
   /// Some value carries a ±.
   bool carriesLimit() const { return instrumentLimit() > 0.0 || !readings.empty(); }
   /// Nothing was entered at all.
@@ -64,6 +68,14 @@ struct Entry {
 
   bool operator==(const Entry&) const = default;
 };
+
+/// [SI] Entry::limit() of an entry of this input: readings whose differences cancel have no
+/// scatter.
+double limitOf(const Input& input, const Entry& entry, std::size_t place = 0);
+
+/// [SI] limitOf(), or what the usual instrument gives where the entry carries no ±: no number that
+/// was entered without one is exact.
+double limitOrUsual(const Input& input, const Entry& entry, std::size_t place = 0);
 
 /// Page order.
 struct ByNumber {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 #include <utility>
 
 #include "core/describe/said_once.h"
@@ -12,6 +13,12 @@ namespace {
 
 bool carriesTolerance(units::Kind kind) {
   return kind != units::Kind::Choice && kind != units::Kind::Count;
+}
+
+/// A part that is left out has no ±: "0.00 mm".
+bool nothingFitted(std::string_view text) {
+  const std::size_t digits = text.find_first_of("123456789");
+  return digits == std::string_view::npos && text.find('0') != std::string_view::npos;
 }
 
 /// How many cylinders the entries speak of.
@@ -93,6 +100,7 @@ void Evaluation::run() {
     EngineState& state = engines_[index(engine)];
     state.reads.assign(catalogue_->results().size(), {});
     state.varies.assign(catalogue_->results().size(), 0);
+    state.touched.assign(catalogue_->results().size(), 0);
     for (const Result* result : catalogue_->results()) {
       const Cell& first = evaluated(engine, *result, 0);
       Reads& reads = state.reads[index(result->number)];
@@ -197,11 +205,13 @@ std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine) const {
     };
     const bool list = entry.values.size() > 1;
     if (input->scope != Scope::Part && !list) {
-      if (good(0)) sources.push_back({engine, input, -1, entry.limit()});
+      if (good(0)) sources.push_back({engine, input, -1, limitOf(*input, entry)});
       continue;
     }
     for (int i = 0; i < state.cylinders; ++i) {
-      if (good(i)) sources.push_back({engine, input, i, entry.limit(list ? index(i) : 0), !list});
+      if (!good(i)) continue;
+      const double limit = limitOf(*input, entry, list ? index(i) : 0);
+      sources.push_back({engine, input, i, limit, !list});
     }
   }
   return sources;
@@ -258,36 +268,62 @@ double Evaluation::move(const Cell& cell, const Nudged& up, const Nudged& down) 
   return 0.5 * (up.value - down.value);
 }
 
-/// Finds all results that read the source's input.
-void Evaluation::lookWhere(const Source& source) {
-  looked_.clear();
-  for (int engine = 0; engine < engines(); ++engine) {
-    EngineState& state = engines_[index(engine)];
-    state.touched.assign(catalogue_->results().size(), 0);
-    const bool own = engine == source.engine;
-    if (!own && source.engine != referenceDonor_) continue;
-    for (const Result* result : catalogue_->results()) {
-      if (!reads(engine, *result, source)) continue;
-      state.touched[index(result->number)] = 1;
-      if (!carriesTolerance(result->kind)) continue;
-      const std::size_t place = at(state, result->number, 0);
-      looked_.push_back({.engine = engine,
-                         .result = result,
-                         .cells = &state.cells[place],
-                         .sides = {&state.nudged[0][place], &state.nudged[1][place]},
-                         .varies = state.varies[index(result->number)] != 0,
-                         .everywhere = !own || state.cells[place].notes.across});
+/// Finds all results that read an entry of these sources, which are the engine's.
+void Evaluation::findReaders(int engine, const std::vector<Source>& sources) {
+  for (const Looked& look : looked())
+    engines_[index(look.engine)].touched[index(look.result->number)] = 0;
+  InputSet nudged;
+  for (const Source& source : sources) nudged.set(index(source.input->number));
+  const auto eachReader = [&](auto take) {
+    for (int reader = 0; reader < engines(); ++reader) {
+      const bool own = reader == engine;
+      if (!own && engine != referenceDonor_) continue;
+      const EngineState& state = engines_[index(reader)];
+      for (const Result* result : catalogue_->results()) {
+        const Reads& reads = state.reads[index(result->number)];
+        ((own ? reads.own : reads.donor) & nudged).each([&](std::size_t input) {
+          take(input, reader, result);
+        });
+      }
     }
-  }
+  };
+  readersFrom_.fill(0);
+  eachReader([&](std::size_t input, int, const Result*) { ++readersFrom_[input + 1]; });
+  std::partial_sum(readersFrom_.begin(), readersFrom_.end(), readersFrom_.begin());
+  readers_.resize(readersFrom_.back());
+  auto next = readersFrom_;
+  eachReader([&](std::size_t input, int reader, const Result* result) {
+    EngineState& state = engines_[index(reader)];
+    const std::size_t place = at(state, result->number, 0);
+    readers_[next[input]++] = {.engine = reader,
+                               .result = result,
+                               .cells = &state.cells[place],
+                               .sides = {&state.nudged[0][place], &state.nudged[1][place]},
+                               .shares = carriesTolerance(result->kind),
+                               .varies = state.varies[index(result->number)] != 0,
+                               .everywhere = reader != engine || state.cells[place].notes.across};
+  });
+}
+
+/// @pre findReaders() of this source among others
+void Evaluation::lookAt(const Source& source) {
+  const auto touch = [this](std::uint8_t touched) {
+    for (const Looked& look : looked()) {
+      engines_[index(look.engine)].touched[index(look.result->number)] = touched;
+    }
+  };
+  touch(0);
+  lookedAt_ = index(source.input->number);
+  touch(1);
 }
 
 /// A source that stands for one cylinder of several alike need not be moved in each of them where
 /// the result is the same in all: the first one counts for every cylinder.
 void Evaluation::addShares(const Source& source, Among among) {
-  for (Looked& look : looked_) {
+  for (Looked& look : looked()) {
     look.first = 0;
     look.last = 1;
-    if (among != Among::All && look.result->picks != (among == Among::Picking)) {
+    if (!look.shares || (among != Among::All && look.result->picks != (among == Among::Picking))) {
       look.last = 0;
     } else if (!look.varies) {
       if (source.single && source.cylinder > 0) look.last = 0;
@@ -299,7 +335,7 @@ void Evaluation::addShares(const Source& source, Among among) {
   }
   for (const int side : {0, 1}) {
     nudge(source, side);
-    for (const Looked& look : looked_) {
+    for (const Looked& look : looked()) {
       for (int i = look.first; i < look.last; ++i) {
         Nudged& nudged = look.sides[side][i];
         if (nudged.run == nudgeRun_) continue;
@@ -309,13 +345,15 @@ void Evaluation::addShares(const Source& source, Among among) {
     }
     release();
   }
-  for (const Looked& look : looked_) {
+  for (Looked& look : looked()) {
     const bool forAll = source.single && look.result->per == Per::Engine && !look.varies;
-    const double times = forAll ? cylinders(source.engine) : 1.0;
+    const int n = cylinders(source.engine);
+    const int times = !forAll ? 1 : look.result->apart ? std::min(n, 2) : n;
     for (int i = look.first; i < look.last; ++i) {
       Cell& cell = look.cells[i];
       if (cell.state != State::Value) continue;
       const double one = std::abs(move(cell, look.sides[0][i], look.sides[1][i]));
+      if (look.result->apart && one > 0.0 && ++look.counted > 2) continue;
       cell.worst += times * one;
       cell.likely += times * one * one;
     }
@@ -330,10 +368,12 @@ void Evaluation::findTolerances() {
   nudgeRun_ = 0;
   for (int engine = 0; engine < engines(); ++engine) {
     const Input* looked = nullptr;
-    for (const Source& source : sourcesOf(engine)) {
+    const std::vector<Source> sources = sourcesOf(engine);
+    findReaders(engine, sources);
+    for (const Source& source : sources) {
       const bool everyCylinder = source.cylinder < 0;
       if (source.input != looked) {
-        lookWhere(source);
+        lookAt(source);
         if (!everyCylinder) addShares({engine, source.input, -1, source.limit}, Among::Picking);
       }
       looked = source.input;
@@ -392,37 +432,39 @@ std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> r
   for (EngineState& state : engines_) {
     for (std::vector<Nudged>& side : state.nudged) side.resize(state.cells.size());
   }
-  std::vector<Source> sources = sourcesOf(engine);
-  if (referenceDonor_ >= 0 && referenceDonor_ != engine) {
-    const std::vector<Source> donors = sourcesOf(referenceDonor_);
-    sources.insert(sources.end(), donors.begin(), donors.end());
-  }
-  for (Source& source : sources) {
-    if (picks) {
-      if (source.cylinder > 0) continue;
-      source.cylinder = -1;
-    }
-    if (std::none_of(results.begin(), results.end(),
-                     [&](const Result* it) { return reads(engine, *it, source); })) {
-      continue;
-    }
-    lookWhere(source);
-    std::array<std::vector<Nudged>, 2> sides;
-    for (const int side : {0, 1}) {
-      nudge(source, side);
-      for (const Result* result : results) {
-        moved(sides[index(side)].emplace_back(), engine, *result, place(*result));
+  std::vector<int> owners = {engine};
+  if (referenceDonor_ >= 0 && referenceDonor_ != engine) owners.push_back(referenceDonor_);
+  for (const int from : owners) {
+    std::vector<Source> sources = sourcesOf(from);
+    findReaders(from, sources);
+    for (Source& source : sources) {
+      if (picks) {
+        if (source.cylinder > 0) continue;
+        source.cylinder = -1;
       }
-      release();
-    }
-    Move& one = found.emplace_back();
-    one = {.input = source.input,
-           .donors = source.engine != engine,
-           .cylinder = source.cylinder,
-           .shape = engines_[index(source.engine)].entries->at(source.input).shape,
-           .by = {}};
-    for (std::size_t i = 0; i < results.size(); ++i) {
-      one.by.push_back(move(bases[i], sides[0][i], sides[1][i]));
+      if (std::none_of(results.begin(), results.end(),
+                       [&](const Result* it) { return reads(engine, *it, source); })) {
+        continue;
+      }
+      lookAt(source);
+      std::array<std::vector<Nudged>, 2> sides;
+      for (const int side : {0, 1}) {
+        nudge(source, side);
+        for (const Result* result : results) {
+          moved(sides[index(side)].emplace_back(), engine, *result, place(*result));
+        }
+        release();
+      }
+      Move& one = found.emplace_back();
+      one = {.input = source.input,
+             .donors = source.engine != engine,
+             .cylinder = source.cylinder,
+             .shape = engines_[index(source.engine)].entries->at(source.input).shape,
+             .limit = source.limit,
+             .by = {}};
+      for (std::size_t i = 0; i < results.size(); ++i) {
+        one.by.push_back(move(bases[i], sides[0][i], sides[1][i]));
+      }
     }
   }
   source_ = {};
@@ -525,7 +567,8 @@ std::string Evaluation::completed(int engine, const Input& input, int cylinder,
   const Entries& entries = *engines_[index(engine)].entries;
   const auto found = entries.find(&input);
   const bool keeps = found != entries.end() && found->second.plusMinus &&
-                     carriesTolerance(input.kind) && text.find("±") == std::string::npos;
+                     carriesTolerance(input.kind) && text.find("±") == std::string::npos &&
+                     !nothingFitted(text);
   return keeps ? text + " ± " + typedText(input, *found->second.plusMinus) : text;
 }
 

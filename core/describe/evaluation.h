@@ -1,7 +1,7 @@
 #pragma once
 /// Runs a catalogue over engines: every result with what it read, what it waits for and its ±.
 
-#include <bitset>
+#include <array>
 #include <cstdint>
 #include <span>
 #include <string>
@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/describe/catalogue.h"
+#include "core/describe/input_set.h"
 #include "core/describe/list.h"
 #include "core/describe/refusal.h"
 
@@ -31,8 +32,8 @@ struct Subject {
 
 /// Which entries were read: of this engine, and of the reference donor.
 struct Reads {
-  std::bitset<kMostInputs> own;
-  std::bitset<kMostInputs> donor;
+  InputSet own;
+  InputSet donor;
 
   Reads& operator|=(const Reads& other) {
     own |= other.own;
@@ -94,6 +95,7 @@ struct Move {
   bool donors = false;  ///< the reference donor's entry
   int cylinder = -1;    ///< -1: common to all cylinders
   Shape shape = Shape::Normal;
+  double limit = 0.0;      ///< [SI] ± of the entry
   std::vector<double> by;  ///< [SI] for each result asked for; either sign
 };
 
@@ -184,7 +186,7 @@ class Evaluation {
     const Lists* shared = nullptr;
     bool isDonor = false;
     int cylinders = 1;
-    std::bitset<kMostInputs> listed;
+    InputSet listed;
     std::vector<double> values;  ///< [input * cylinders + cylinder]
     std::vector<Slot> slots;
     std::vector<Cell> cells;            ///< [result * cylinders + cylinder]
@@ -223,7 +225,8 @@ class Evaluation {
     const Reads& reads = engines_[index(engine)].reads[index(result.number)];
     return (engine == source.engine ? reads.own : reads.donor)[index(source.input->number)];
   }
-  void lookWhere(const Source& source);
+  void findReaders(int engine, const std::vector<Source>& sources);
+  void lookAt(const Source& source);
   /// Results that pick one of several cylinders are moved in all of them at once.
   enum class Among : std::uint8_t { All, Picking, Others };
   void addShares(const Source& source, Among among);
@@ -244,12 +247,22 @@ class Evaluation {
     const Result* result = nullptr;
     Cell* cells = nullptr;                  ///< of its cylinders
     Nudged* sides[2] = {nullptr, nullptr};  ///< of its cylinders
+    bool shares = false;                    ///< its kind carries a ±
     bool varies = false;                    ///< from cylinder to cylinder
     bool everywhere = false;                ///< a move in one cylinder matters in all
     int first = 0;                          ///< cylinder
     int last = 0;                           ///< cylinder, this one left out
+    int counted = 0;                        ///< shares of this input in a difference of cylinders
   };
-  std::vector<Looked> looked_;    ///< all that reads the source's input
+  std::span<Looked> looked() {
+    return std::span(readers_).subspan(readersFrom_[lookedAt_],
+                                       readersFrom_[lookedAt_ + 1] - readersFrom_[lookedAt_]);
+  }
+  /// What reads the entries of one engine that carry a ±, entry by entry: of input i from
+  /// readersFrom_[i] up to readersFrom_[i + 1].
+  std::vector<Looked> readers_;
+  std::array<std::size_t, kMostInputs + 1> readersFrom_{};
+  std::size_t lookedAt_ = 0;      ///< the source's input
   Source source_;                 ///< engine -1: nothing is nudged
   int side_ = 0;                  ///< 0 up, 1 down
   std::vector<double> unnudged_;  ///< of the source's slots

@@ -57,7 +57,9 @@ struct Input {
   units::Kind kind = units::Kind::Length;
   std::span<const Choice> choices = {};  ///< of a Kind::Choice
   Scope scope = Scope::Engine;
-  bool list = false;     ///< may be one number per cylinder
+  bool list = false;  ///< may be one number per cylinder
+  /// Several readings are taken at places chosen so that their differences cancel in the mean.
+  bool differencesCancel = false;
   double typical = 0.0;  ///< [SI] for the dry run that finds what is missing, and for hints
   Limits possible = {};  ///< outside: results that read it are refused
   Limits usual = {};     ///< outside: objected to; over five times the upper end: forbidden

@@ -24,7 +24,9 @@ struct Result {
   Judged judged = Judged::Likely;
   std::span<const Choice> choices = {};  ///< of a Kind::Choice
   bool picks = false;  ///< is that of one cylinder or line: its ± is that of the one it picks
-  int decimals = -1;   ///< shown; negative: the unit's default
+  /// Is a difference between the most and the least of the cylinders: two of them make its ±.
+  bool apart = false;
+  int decimals = -1;  ///< shown; negative: the unit's default
   std::string_view formula = {};
   std::string_view source = {};
   std::string_view valid = {};

@@ -1,9 +1,48 @@
 #include "core/describe/wording.h"
 
+#include <algorithm>
+#include <cmath>
 #include <type_traits>
 
 namespace strokewright::describe {
 namespace {
+
+int decimalsOf(const Quantity& quantity) {
+  return quantity.decimals < 0 ? units::unitsOf(quantity.kind).front().decimals : quantity.decimals;
+}
+
+/// Numbers are told apart beyond what arithmetic leaves behind.
+bool differ(double one, double other) {
+  return std::abs(one - other) > 1e-6 * std::max(std::abs(one), std::abs(other));
+}
+
+/// The sentence with one decimal more where two of its numbers that are not alike would read alike:
+/// "0.796 is less than 0.800".
+std::vector<Argument> toldApart(const Sentence& sentence, const units::Style& style) {
+  std::vector<Argument> arguments = sentence.arguments;
+  std::vector<Quantity*> quantities;
+  for (Argument& argument : arguments) {
+    if (auto* one = std::get_if<Quantity>(&argument)) quantities.push_back(one);
+    if (auto* list = std::get_if<std::vector<Quantity>>(&argument)) {
+      for (Quantity& one : *list) quantities.push_back(&one);
+    }
+  }
+  const auto readAlike = [&](const Quantity& one, const Quantity& other) {
+    return one.kind == other.kind && differ(one.value, other.value) &&
+           style.number(one.kind, one.value, one.decimals) ==
+               style.number(other.kind, other.value, other.decimals);
+  };
+  std::vector<units::Kind> finer;
+  for (std::size_t i = 0; i < quantities.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      if (readAlike(*quantities[i], *quantities[j])) finer.push_back(quantities[i]->kind);
+    }
+  }
+  for (Quantity* one : quantities) {
+    if (std::ranges::find(finer, one->kind) != finer.end()) one->decimals = decimalsOf(*one) + 1;
+  }
+  return arguments;
+}
 
 std::string wordList(const std::vector<Quantity>& list, const units::Style& style) {
   std::string text;
@@ -52,11 +91,12 @@ std::string inSentence(std::string_view label) {
 std::string word(const Sentence& sentence, const units::Style& style) {
   std::string text;
   const std::string_view pattern = sentence.pattern;
+  const std::vector<Argument> arguments = toldApart(sentence, style);
   for (std::size_t i = 0; i < pattern.size(); ++i) {
     const bool placeholder = pattern[i] == '{' && i + 2 < pattern.size() && pattern[i + 2] == '}';
     const auto number = placeholder ? static_cast<std::size_t>(pattern[i + 1] - '1') : 0;
-    if (placeholder && number < sentence.arguments.size()) {
-      text += wordArgument(sentence.arguments[number], style);
+    if (placeholder && number < arguments.size()) {
+      text += wordArgument(arguments[number], style);
       i += 2;
     } else {
       text += pattern[i];

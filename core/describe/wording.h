@@ -14,6 +14,8 @@ namespace strokewright::describe {
 std::string inSentence(std::string_view label);
 
 /// The template with its arguments put in; an input or result stands with its name in lower case.
+/// Two numbers that are not alike never read alike: where they would, all of their kind get one
+/// decimal more.
 std::string word(const Sentence& sentence, const units::Style& style);
 
 /// Why a result is refused, in one sentence.

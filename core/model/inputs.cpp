@@ -8,13 +8,20 @@ namespace {
 using describe::Input;
 
 /// Page order.
-constexpr std::array<const Input*, 134> kTable = {
+constexpr std::array<const Input*, 149> kTable = {
     // Layout and purpose
     &in::cylinderCount,
     &in::cycle,
     &in::ignition,
     &in::use,
     &in::classLimit,
+    // Throws and firing
+    &in::viewedFrom,
+    &in::rotation,
+    &in::throwAhead,
+    &in::cylinderAxis,
+    &in::cylinderNumber,
+    &in::firingOrder,
     // Bore, throw, rod, piston
     &in::bore,
     &in::crankThrow,
@@ -37,6 +44,8 @@ constexpr std::array<const Input*, 134> kTable = {
     &in::thirdBaseGasket,
     &in::headGasket,
     &in::headGasketBore,
+    &in::headGasketVolume,
+    &in::headGasketTaper,
     &in::headRecess,
     &in::crownRise,
     &in::stackDriver,
@@ -61,6 +70,7 @@ constexpr std::array<const Input*, 134> kTable = {
     // Compression: what is wanted, what can be cut
     &in::ambientPressure,
     &in::crankingExponent,
+    &in::crankingPressureRead,
     &in::chamberFaceArea,
     &in::headLand,
     &in::headLandLeast,
@@ -72,11 +82,14 @@ constexpr std::array<const Input*, 134> kTable = {
     // What may go into the stack, and the plate
     &in::platesInStack,
     &in::gasketsInStack,
+    &in::baseGasketsLeast,
     &in::baseGasketsMost,
+    &in::squishLeastAtWorst,
     &in::stackOrder,
     &in::plateBore,
     &in::plateLength,
     &in::plateWidth,
+    &in::plateTolerance,
     // Survey of the case
     &in::measuredDeckClearance,
     &in::cylinderPitch,
@@ -86,10 +99,12 @@ constexpr std::array<const Input*, 134> kTable = {
     &in::seatSlopeMost,
     // The gap when it runs
     &in::squishKnownBy,
+    &in::measuredSquish,
     &in::mainClearance,
     &in::bigEndClearance,
     &in::gudgeonPinClearance,
     &in::rodModulus,
+    &in::caseMaterial,
     &in::caseExpansion,
     &in::rodExpansion,
     &in::crankExpansion,
@@ -98,6 +113,7 @@ constexpr std::array<const Input*, 134> kTable = {
     &in::rodWarming,
     &in::crankWarming,
     &in::pistonWarming,
+    &in::runningSquishEstimate,
     &in::runningSquishLeast,
     // Fits
     &in::gudgeonPinDiameter,

@@ -22,6 +22,9 @@ enum class GasketsInStack { SameInAll, Mixed };
 enum class StackOrder { Squish, Ratio, SquishSpread, RatioSpread };
 /// How the squish gap came to be known.
 enum class SquishKnownBy { FromDimensions, Solder, DialGauge };
+enum class ViewedFrom { OutputEnd, FreeEnd };
+enum class Rotation { Clockwise, Anticlockwise };
+enum class CaseMaterial { Aluminium, Iron, Magnesium };
 enum class SmallEnd { PinInRod, Bush, NeedleCage };
 
 /// The number by which an entry holds this answer to a choice.
@@ -41,13 +44,16 @@ using describe::Input;
 
 // Layout and purpose
 extern const Input cylinderCount, cycle, ignition, use, classLimit;
+// Throws and firing
+extern const Input viewedFrom, rotation, throwAhead, cylinderAxis, cylinderNumber, firingOrder;
 // Bore, throw, rod, piston
 extern const Input bore, crankThrow, stroke, rodLength, compressionHeight, cylinderOffset,
     cylinderOffsetSide, pinOffset, pinOffsetSide;
 // Deck and stack
 extern const Input seatHeight, barrelHeight, deckHeight, heightTakenTo, linerProud, spacer,
-    baseGasket, secondBaseGasket, thirdBaseGasket, headGasket, headGasketBore, headRecess,
-    crownRise, stackDriver, wantedSquish, wantedDeckClearance, wantedCompressionRatio;
+    baseGasket, secondBaseGasket, thirdBaseGasket, headGasket, headGasketBore, headGasketVolume,
+    headGasketTaper, headRecess, crownRise, stackDriver, wantedSquish, wantedDeckClearance,
+    wantedCompressionRatio;
 // Volumes
 extern const Input chamberVolume, crownVolume, crownVolumeSense, creviceVolume, inletClosing,
     inletClosingLift;
@@ -55,18 +61,19 @@ extern const Input chamberVolume, crownVolume, crownVolumeSense, creviceVolume, 
 extern const Input crownFillDepth, crownFill, wholeVolume, plugHoleVolume, crankcaseVolume,
     exhaustPortTop, transferPortTop;
 // Compression: what is wanted, what can be cut
-extern const Input ambientPressure, crankingExponent, chamberFaceArea, headLand, headLandLeast,
-    crownThickness, crownCutArea, crownLeftShare, ratioLeast, ratioMost;
+extern const Input ambientPressure, crankingExponent, crankingPressureRead, chamberFaceArea,
+    headLand, headLandLeast, crownThickness, crownCutArea, crownLeftShare, ratioLeast, ratioMost;
 // What may go into the stack, and the plate
-extern const Input platesInStack, gasketsInStack, baseGasketsMost, stackOrder, plateBore,
-    plateLength, plateWidth;
+extern const Input platesInStack, gasketsInStack, baseGasketsLeast, baseGasketsMost,
+    squishLeastAtWorst, stackOrder, plateBore, plateLength, plateWidth, plateTolerance;
 // Survey of the case
 extern const Input measuredDeckClearance, cylinderPitch, cylinderPosition, seatAcross,
     seatAcrossWidth, seatSlopeMost;
 // The gap when it runs
-extern const Input squishKnownBy, mainClearance, bigEndClearance, gudgeonPinClearance, rodModulus,
-    caseExpansion, rodExpansion, crankExpansion, pistonExpansion, caseWarming, rodWarming,
-    crankWarming, pistonWarming, runningSquishLeast;
+extern const Input squishKnownBy, measuredSquish, mainClearance, bigEndClearance,
+    gudgeonPinClearance, rodModulus, caseMaterial, caseExpansion, rodExpansion, crankExpansion,
+    pistonExpansion, caseWarming, rodWarming, crankWarming, pistonWarming, runningSquishEstimate,
+    runningSquishLeast;
 // Fits
 extern const Input gudgeonPinDiameter, smallEndBore, smallEndKind, bigEndPinDiameter,
     bigEndEyeDiameter, bigEndWidth;

@@ -47,6 +47,24 @@ constinit const Input crankingExponent{
     .synonyms = "polytropic exponent",
 };
 
+constinit const Input crankingPressureRead{
+    .key = "cranking_pressure_read_pa",
+    .label = "Cranking pressure, read",
+    .symbol = "p_read",
+    .kind = Kind::Pressure,
+    .scope = Scope::Part,
+    .list = true,
+    .typical = 12e5,
+    .possible = {.least = 0.0, .most = 2e7},
+    .usual = {.least = 4e5, .most = 40e5},
+    .plusMinus = 0.3e5,
+    .instrument = "compression tester",
+    .measure =
+        "Warm engine, throttle wide open, all plugs out, ignition and fuel off; over the pressure "
+        "of the air, as the tester shows it.",
+    .synonyms = "compression test",
+};
+
 constinit const Input chamberFaceArea{
     .key = "chamber_face_area_m2",
     .label = "Chamber area at the head face",
@@ -183,6 +201,17 @@ constinit const Input gasketsInStack{
     .measure = "Whether each cylinder may have gaskets of its own to even out the seats.",
 };
 
+constinit const Input baseGasketsLeast{
+    .key = "base_gaskets_least",
+    .label = "Base gaskets under a barrel, at least",
+    .symbol = "",
+    .kind = Kind::Count,
+    .typical = 1.0,
+    .possible = {.least = 0.0, .most = 2.0},
+    .standing = {.value = 0.0, .origin = "a plate may be sealed with compound"},
+    .measure = "Decided; 1 where every joint is to have its gasket.",
+};
+
 constinit const Input baseGasketsMost{
     .key = "base_gaskets_most",
     .label = "Base gaskets under a barrel, at most",
@@ -192,6 +221,18 @@ constinit const Input baseGasketsMost{
     .possible = {.least = 0.0, .most = 2.0},
     .standing = {.value = 2.0, .origin = "common practice"},
     .measure = "Decided; each joint more can leak.",
+};
+
+constinit const Input squishLeastAtWorst{
+    .key = "squish_least_at_worst_m",
+    .label = "Squish gap at worst never under",
+    .symbol = "",
+    .kind = Kind::FineLength,
+    .typical = 0.5e-3,
+    .possible = {.least = 0.0, .most = 50e-3},
+    .usual = {.most = 1.2e-3},
+    .standing = {.value = 0.0, .origin = "it may not close"},
+    .measure = "Decided; a stack whose gap less its whole ± comes under this is not chosen.",
 };
 
 constinit const Input stackOrder{
@@ -245,6 +286,19 @@ constinit const Input plateWidth{
     .plusMinus = 0.5e-3,
     .instrument = "steel rule",
     .measure = "Across the crankshaft, over the joint face.",
+};
+
+constinit const Input plateTolerance{
+    .key = "plate_tolerance_m",
+    .label = "Spacer plate made to within",
+    .symbol = "",
+    .kind = Kind::FineLength,
+    .typical = 0.01e-3,
+    .possible = {.least = 0.0, .most = 1e-3},
+    .usual = {.least = 0.005e-3, .most = 0.05e-3},
+    .standing = {.value = 0.01e-3, .origin = "common practice"},
+    .measure = "Decided; the ± on the drawing, which the plate carries once it is in the stack.",
+    .synonyms = "plate tolerance",
 };
 
 }  // namespace strokewright::model::in

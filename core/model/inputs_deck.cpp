@@ -208,6 +208,43 @@ constinit const Input headGasketBore{
     .synonyms = "fire ring diameter",
 };
 
+constinit const Input headGasketVolume{
+    .key = "head_gasket_volume_m3",
+    .label = "Hole of the head gasket, measured",
+    .symbol = "V_g",
+    .kind = Kind::Volume,
+    .scope = Scope::Part,
+    .list = true,
+    .typical = 3.5e-6,
+    .possible = {.least = 0.0, .most = 1e-3},
+    .usual = {.least = 0.5e-6, .most = 30e-6},
+    .plusMinus = 0.1e-6,
+    .instrument = "burette",
+    .measure =
+        "For a stepped gasket, a fire ring or a hole that follows the chamber: between two plates "
+        "at clamped thickness; it stands for the bore of the gasket.",
+    .synonyms = "stepped gasket, fire ring, ring template",
+};
+
+constinit const Input headGasketTaper{
+    .key = "head_gasket_taper_m",
+    .label = "Head gasket thicker on one side by",
+    .symbol = "Δt_g",
+    .kind = Kind::FineLength,
+    .scope = Scope::Part,
+    .list = true,
+    .typical = 0.0,
+    .possible = {.least = 0.0, .most = 20e-3},
+    .usual = {.most = 0.2e-3},
+    .standing = {.value = 0.0, .origin = "even thickness"},
+    .plusMinus = 0.02e-3,
+    .instrument = "solder and micrometer",
+    .measure =
+        "Solder crushed on both sides of the bore; the thickness entered is the mean, and the thin "
+        "side closes the gap by half of this.",
+    .synonyms = "tapered gasket, uneven gasket",
+};
+
 constinit const Input headRecess{
     .key = "head_recess_m",
     .label = "Head recess at the band",

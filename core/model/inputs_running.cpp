@@ -1,5 +1,6 @@
 /// What closes the squish gap when the engine runs.
 
+#include "core/describe/reader.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::model::in {
@@ -9,6 +10,24 @@ using describe::Scope;
 using units::Kind;
 
 namespace {
+
+constexpr Choice kMaterials[] = {
+    {"aluminium", "aluminium alloy"}, {"iron", "cast iron"}, {"magnesium", "magnesium alloy"}};
+
+/// [1/K]
+/// @source mean values near 100 °C as in Machinery's Handbook, from memory
+double expansionOfCase(describe::Reader& read) {
+  if (!read.given(caseMaterial)) return 23e-6;
+  switch (read.choice<CaseMaterial>(caseMaterial)) {
+    case CaseMaterial::Iron:
+      return 11e-6;
+    case CaseMaterial::Magnesium:
+      return 26e-6;
+    case CaseMaterial::Aluminium:
+      break;
+  }
+  return 23e-6;
+}
 
 constexpr Choice kMethods[] = {{"from_dimensions", "from the dimensions"},
                                {"solder", "solder, pressed at top dead centre"},
@@ -30,6 +49,25 @@ constinit const Input squishKnownBy{
         "Solder pushes the piston down while it is measured, so all of the bearing clearance still "
         "closes the gap; from the dimensions it is half of it.",
     .synonyms = "wire check, lead wire",
+};
+
+constinit const Input measuredSquish{
+    .key = "measured_squish_m",
+    .label = "Squish gap, measured",
+    .symbol = "s_m",
+    .kind = Kind::FineLength,
+    .scope = Scope::Place,
+    .list = true,
+    .differencesCancel = true,
+    .typical = 0.95e-3,
+    .possible = {.least = 0.0, .most = 20e-3, .leastExcluded = true},
+    .usual = {.least = 0.3e-3, .most = 3e-3},
+    .plusMinus = 0.02e-3,
+    .instrument = "solder and micrometer",
+    .measure =
+        "Solder or lead-free wire at four places over the pin axis, head at full torque, turned "
+        "once over top dead centre; or a dial gauge on the mock-up.",
+    .synonyms = "wire check, solder check",
 };
 
 constinit const Input mainClearance{
@@ -102,6 +140,17 @@ constinit const Input rodModulus{
     .synonyms = "Young’s modulus",
 };
 
+constinit const Input caseMaterial{
+    .key = "case_material",
+    .label = "Case and barrel are of",
+    .symbol = "",
+    .kind = Kind::Choice,
+    .choices = kMaterials,
+    .scope = Scope::Engine,
+    .typical = answer(CaseMaterial::Aluminium),
+    .measure = "What stands between crank axis and deck; a magnet tells iron.",
+};
+
 constinit const Input caseExpansion{
     .key = "case_expansion_per_k",
     .label = "Case and barrel, expansion",
@@ -111,7 +160,10 @@ constinit const Input caseExpansion{
     .typical = 23e-6,
     .possible = {.least = 0.0, .most = 1e-3},
     .usual = {.least = 5e-6, .most = 30e-6},
-    .standing = {.value = 23e-6, .origin = "common practice, cast aluminium; iron 11"},
+    .standing = {.value = std::nullopt,
+                 .by = expansionOfCase,
+                 .origin = "common practice: aluminium 23, magnesium 26, iron 11; aluminium while "
+                           "nothing is said"},
     .measure = "Expansion of what stands between crank axis and deck: aluminium 23, iron 11.",
     .synonyms = "coefficient of thermal expansion",
 };
@@ -217,6 +269,19 @@ constinit const Input pistonWarming{
         "Mean temperature between pin and crown, running, above that at which the piston was "
         "measured.",
     .synonyms = "temperature rise",
+};
+
+constinit const Input runningSquishEstimate{
+    .key = "running_squish_estimate_m",
+    .label = "Running gap is estimated to within",
+    .symbol = "",
+    .kind = Kind::FineLength,
+    .scope = Scope::Engine,
+    .typical = 0.05e-3,
+    .possible = {.least = 0.0, .most = 5e-3},
+    .usual = {.least = 0.02e-3, .most = 0.2e-3},
+    .standing = {.value = 0.05e-3, .origin = "common practice"},
+    .measure = "Decided; what temperatures and clearances that nobody measured leave open.",
 };
 
 constinit const Input runningSquishLeast{

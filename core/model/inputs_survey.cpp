@@ -14,6 +14,7 @@ constinit const Input measuredDeckClearance{
     .kind = Kind::FineLength,
     .scope = Scope::Place,
     .list = true,
+    .differencesCancel = true,
     .typical = 0.2e-3,
     .possible = {.least = -50e-3, .most = 50e-3},
     .usual = {.least = -2e-3, .most = 3e-3},

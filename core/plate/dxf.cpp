@@ -12,6 +12,8 @@ namespace {
 
 constexpr double kTextHeight = 3.0;  // [mm]
 constexpr double kTextPitch = 5.0;   // [mm]
+constexpr double kCheckBar = 100.0;  // [mm]
+constexpr double kCheckEnd = 1.5;    // [mm]
 constexpr double kBeyond = 3.0;      // [mm] centre lines run past the circle
 
 struct Layer {
@@ -22,9 +24,11 @@ struct Layer {
 constexpr Layer kOutlines{"OUTLINE", 7};
 constexpr Layer kBores{"BORES", 1};
 constexpr Layer kHoles{"HOLES", 5};
+constexpr Layer kPartings{"PARTINGS", 6, "DASHED"};
+constexpr Layer kCheck{"CHECK_BAR", 4};
 constexpr Layer kCentres{"CENTRES", 3, "CENTER"};
 constexpr Layer kTexts{"TEXT", 2};
-constexpr std::array kLayers = {kOutlines, kBores, kHoles, kCentres, kTexts};
+constexpr std::array kLayers = {kOutlines, kBores, kHoles, kPartings, kCentres, kCheck, kTexts};
 
 /// The next letter of a text in UTF-8, which is eaten.
 char32_t nextLetter(std::string_view& text) {
@@ -84,8 +88,13 @@ class Writer {
     pair(2, "ENTITIES");
     writeOutline(outline);
     for (const Hole& hole : outline.holes) writeHole(hole);
-    writeRemarks({millimetres(outline.left()), millimetres(outline.lower()) - 2.0 * kTextPitch},
-                 remarks);
+    for (const double parting : outline.partings) {
+      const double x = millimetres(parting);
+      line(kPartings, {x, millimetres(outline.lower())}, {x, millimetres(outline.upper())});
+    }
+    const Point below{millimetres(outline.left()), millimetres(outline.lower()) - 2.0 * kTextPitch};
+    writeCheckBar(below);
+    writeRemarks({below.x, below.y - 2.0 * kTextPitch}, remarks);
     pair(0, "ENDSEC");
     pair(0, "EOF");
     return std::move(text_);
@@ -123,8 +132,9 @@ class Writer {
   void writeTables() {
     pair(0, "SECTION");
     pair(2, "TABLES");
-    beginTable("LTYPE", 2);
+    beginTable("LTYPE", 3);
     writeLineType("CONTINUOUS", "Solid line", {});
+    writeLineType("DASHED", "Dashes", {{6.0, -3.0}});
     writeLineType("CENTER", "Long dash, short dash", {{12.0, -2.0, 2.0, -2.0}});
     pair(0, "ENDTAB");
     beginTable("LAYER", static_cast<int>(kLayers.size()));
@@ -199,6 +209,19 @@ class Writer {
     const double reach = radius + kBeyond;
     line(kCentres, {centre.x - reach, centre.y}, {centre.x + reach, centre.y});
     line(kCentres, {centre.x, centre.y - reach}, {centre.x, centre.y + reach});
+  }
+
+  /// To be measured on whatever was made of the file, before anything is cut by it.
+  void writeCheckBar(Point from) {
+    const double to = from.x + kCheckBar;
+    line(kCheck, from, {to, from.y});
+    for (const double end : {from.x, to}) {
+      line(kCheck, {end, from.y - kCheckEnd}, {end, from.y + kCheckEnd});
+    }
+    begin("TEXT", kTexts);
+    at(10, {from.x + kCheckEnd, from.y + kCheckEnd});
+    pair(40, kTextHeight);
+    pair(1, "100 mm");
   }
 
   void writeRemarks(Point place, std::span<const std::string> remarks) {

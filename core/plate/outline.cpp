@@ -20,6 +20,7 @@ namespace {
 constexpr double kMostCornerShare = 0.25;  // of the shorter side
 
 constexpr std::string_view kEdge = "edge";
+constexpr std::string_view kParting = "parting";
 
 /// From where to where something reaches [m].
 struct Span {
@@ -62,11 +63,30 @@ std::vector<Hole> listedHoles(const Reader& read) {
     if (!along || !across || !diameter) continue;
     const auto use = static_cast<std::size_t>(
         standingIn(item, list::holeFor).value_or(model::answer(model::HoleFor::Other)));
-    holes.push_back(
-        {nameOf(list::holeFor.choices[use].label, ++counted[use]), *along, *across, *diameter});
+    holes.push_back({.name = nameOf(list::holeFor.choices[use].label, ++counted[use]),
+                     .along = *along,
+                     .across = *across,
+                     .diameter = *diameter,
+                     .mayPart = use == static_cast<std::size_t>(model::HoleFor::Stud)});
   }
   return holes;
 }
+
+/// Half-way between each bore and the next.
+std::vector<double> partingsBetween(const std::vector<Hole>& holes) {
+  std::vector<double> bores;
+  for (const Hole& hole : holes) {
+    if (hole.isBore) bores.push_back(hole.along);
+  }
+  std::ranges::sort(bores);
+  std::vector<double> partings;
+  for (std::size_t i = 1; i < bores.size(); ++i) {
+    partings.push_back((bores[i - 1] + bores[i]) / 2.0);
+  }
+  return partings;
+}
+
+bool isParting(std::string_view feature) { return feature.starts_with(kParting); }
 
 }  // namespace
 
@@ -96,8 +116,19 @@ double wallToEdge(const Outline& outline, const Hole& hole) {
          hole.diameter / 2.0;
 }
 
+double wallToParting(const Outline& outline, const Hole& hole) {
+  double least = HUGE_VAL;
+  if (hole.mayPart) return least;
+  for (const double parting : outline.partings) {
+    least = std::min(least, std::abs(hole.along - parting) - hole.diameter / 2.0);
+  }
+  return least;
+}
+
 Wall leastWall(const Outline& outline, const Hole& hole) {
   Wall least{wallToEdge(outline, hole), kEdge};
+  const double parting = wallToParting(outline, hole);
+  if (parting < least.thickness) least = {parting, kParting};
   for (const Hole& other : outline.holes) {
     if (&other == &hole) continue;
     const double wall = wallBetween(hole, other);
@@ -115,18 +146,34 @@ Outline outlineAsEntered(Reader& read) {
                      read.cylinders() == 1 ? 0.0 : here(out::cylinderPosition), 0.0, bore, true});
   }
   std::ranges::move(listedHoles(read), std::back_inserter(holes));
-  return outlineAround(std::move(holes), read(in::plateLength), read(in::plateWidth));
+  Outline outline = outlineAround(std::move(holes), read(in::plateLength), read(in::plateWidth));
+  if (read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForEach) {
+    outline.partings = partingsBetween(outline.holes);
+  }
+  return outline;
 }
 
 Outline outlineFrom(const describe::Rows& rows) {
   std::vector<Hole> holes;
+  std::vector<double> partings;
   for (std::size_t i = 1; i < rows.size(); ++i) {
     const auto at = static_cast<Eigen::Index>(i);
-    holes.push_back({rows["feature"].words[i], rows["along_m"].numbers[at],
-                     rows["across_m"].numbers[at], rows["diameter_m"].numbers[at],
-                     rows["feature"].words[i].starts_with("bore")});
+    const std::string& feature = rows["feature"].words[i];
+    if (isParting(feature)) {
+      partings.push_back(rows["along_m"].numbers[at]);
+      continue;
+    }
+    holes.push_back({.name = feature,
+                     .along = rows["along_m"].numbers[at],
+                     .across = rows["across_m"].numbers[at],
+                     .diameter = rows["diameter_m"].numbers[at],
+                     .isBore = feature.starts_with("bore"),
+                     .mayPart = feature.starts_with("stud")});
   }
-  return outlineAround(std::move(holes), rows["length_m"].numbers[0], rows["width_m"].numbers[0]);
+  Outline outline =
+      outlineAround(std::move(holes), rows["length_m"].numbers[0], rows["width_m"].numbers[0]);
+  outline.partings = std::move(partings);
+  return outline;
 }
 
 }  // namespace strokewright::plate
@@ -160,9 +207,11 @@ const describe::Table plateOutline{
     .columns = kColumns,
     .formula =
         "bores at the cylinders, the outline about their middle; wall = distance of the "
-        "centres − (d₁ + d₂)/2",
+        "centres − (d₁ + d₂)/2; plates of their own part half-way between the bores",
     .source = "plane geometry",
-    .valid = "places counted from the axis of the first cylinder; corners count as square",
+    .valid =
+        "places counted from the axis of the first cylinder; corners count as square; a "
+        "parting may halve a stud hole",
     .fill = [](Reader& read, Rows& rows) {
       const plate::Outline outline = plate::outlineAsEntered(read);
       rows.add({"plate", outline.along, outline.across, kAbsent, outline.length, outline.width,
@@ -171,6 +220,10 @@ const describe::Table plateOutline{
         const plate::Wall wall = plate::leastWall(outline, hole);
         rows.add({hole.name, hole.along, hole.across, hole.diameter, kAbsent, kAbsent,
                   wall.thickness, std::string(wall.beside)});
+      }
+      for (std::size_t i = 0; i < outline.partings.size(); ++i) {
+        rows.add({plate::nameOf(plate::kParting, i + 1), outline.partings[i], kAbsent, kAbsent,
+                  kAbsent, kAbsent, kAbsent, ""});
       }
     }};
 

@@ -17,6 +17,7 @@ struct Hole {
   double across = 0.0;  ///< across it, minus on the thrust side
   double diameter = 0.0;
   bool isBore = false;
+  bool mayPart = false;  ///< plates that meet here may have half of it each, as of a stud
 };
 
 /// [m] A rectangle with rounded corners, its sides along and across the crankshaft.
@@ -27,6 +28,8 @@ struct Outline {
   double width = 0.0;   ///< across it
   double corner = 0.0;  ///< radius
   std::vector<Hole> holes;
+  std::vector<double> partings = {};  ///< along the crankshaft, where one plate ends and the next
+                                      ///< begins; none: it is in one piece
 
   double left() const { return along - length / 2.0; }
   double right() const { return along + length / 2.0; }
@@ -44,7 +47,8 @@ Outline outlineAround(std::vector<Hole> holes, double length, double width);
 /// What a hole comes nearest to.
 struct Wall {
   double thickness = 0.0;   ///< [m] of the metal between; negative: they run into each other
-  std::string_view beside;  ///< name of the other hole, or "edge"; lives as long as the outline
+  std::string_view beside;  ///< name of the other hole, "edge" or "parting"; lives as long as the
+                            ///< outline
 };
 
 /// [m] The metal between two holes; negative where they run into each other.
@@ -53,10 +57,15 @@ double wallBetween(const Hole& one, const Hole& other);
 /// [m] The metal between a hole and the straight edges; negative where it runs out of the plate.
 double wallToEdge(const Outline& outline, const Hole& hole);
 
+/// [m] The metal between a hole and the nearest parting; negative where it is cut; infinite where
+/// there is none, or it may be cut.
+double wallToParting(const Outline& outline, const Hole& hole);
+
 /// The least of them around one hole of the outline; the corners count as square.
 Wall leastWall(const Outline& outline, const Hole& hole);
 
-/// The plate as entered: bores at the places of the cylinders, and the list of its holes.
+/// The plate as entered: bores at the places of the cylinders, and the list of its holes. Where
+/// each cylinder is to have its own plate, they part half-way between the bores.
 Outline outlineAsEntered(describe::Reader& read);
 
 /// An outline out of the rows of the table of the plate.
@@ -66,9 +75,7 @@ Outline outlineFrom(const describe::Rows& rows);
 /// source.
 inline constexpr double kCorner = 5e-3;
 
-/// How true a plate is to be ground [m]: its thickness either way, flat, parallel.
-/// Common practice, no published source.
-inline constexpr double kThicknessTolerance = 0.01e-3;
+/// How true a plate is to be ground [m]. Common practice, no published source.
 inline constexpr double kFlatWithin = 0.02e-3;
 inline constexpr double kParallelWithin = 0.02e-3;
 

@@ -20,7 +20,8 @@ using describe::Reader;
 namespace {
 
 constexpr std::string_view kOtherPlate =
-    "everything else as entered; a plate moves squish gap and deck one for one";
+    "everything else as entered; a plate moves squish gap and deck one for one; its own ± is not "
+    "in it";
 
 /// The compression ratio of this cylinder with another spacer than the one counted with [m].
 double ratioWith(Reader& read, double spacer) {
@@ -53,6 +54,7 @@ const Result flatSpacer{.key = "flat_spacer_m",
                         .kind = Kind::FineLength,
                         .per = Per::Engine,
                         .judged = Judged::WorstCase,
+                        .decimals = 3,
                         .formula = "t_flat = (most t_sp + least t_sp)/2",
                         .source = "the middle of what the cylinders need leaves the least miss",
                         .valid = "the same plate under every barrel",
@@ -87,6 +89,7 @@ const Result taperedSpacer{
     .symbol = "t_tap",
     .kind = Kind::FineLength,
     .judged = Judged::WorstCase,
+    .decimals = 3,
     .formula = "t_tap = t_0 + b z, squared distances to what the cylinders need at their least",
     .source = "linear least squares: Draper and Smith, ch. 1",
     .valid = "three or more cylinders show whether a taper fits; measure again before cutting one",
@@ -126,7 +129,11 @@ namespace {
 constexpr Column kColumns[] = {
     {.key = "plate", .name = "Plate", .words = true},
     {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
-    {.key = "thickness_m", .name = "Thickness", .symbol = "t", .kind = Kind::FineLength},
+    {.key = "thickness_m",
+     .name = "Thickness",
+     .symbol = "t",
+     .kind = Kind::FineLength,
+     .decimals = 3},
     {.key = "squish_m", .name = "Squish gap", .symbol = "s", .kind = Kind::FineLength},
     {.key = "ratio", .name = "Compression ratio", .symbol = "ε", .kind = Kind::Ratio}};
 

@@ -10,16 +10,21 @@
 #include "core/model/inputs.h"
 #include "core/plate/outline.h"
 #include "core/plate/results.h"
+#include "core/survey/plane.h"
+#include "core/survey/results.h"
 
 namespace strokewright::plate {
 
 namespace in = model::in;
+using describe::Finding;
 using describe::fine;
 using describe::kPractice;
 using describe::Quantity;
 using describe::Reader;
 using describe::Rule;
 using describe::Speaker;
+using describe::takeAs;
+using describe::takeComputed;
 using describe::Weight;
 using units::Kind;
 
@@ -70,16 +75,68 @@ const Rule holesFit{
       if (!read.complete()) return;
       for (auto hole = outline.holes.begin(); hole != outline.holes.end(); ++hole) {
         judgeWall(speak, wallToEdge(outline, *hole), hole->name, "the edge");
+        judgeWall(speak, wallToParting(outline, *hole), hole->name, "the next plate");
         for (auto other = std::next(hole); other != outline.holes.end(); ++other) {
           judgeWall(speak, wallBetween(*hole, *other), other->name, hole->name);
         }
       }
     }};
 
+constexpr double kTrue = 0.005e-3;  // [m] what is no difference on a plate
+
+/// The thicknesses in the stack lie on a straight line along the crankshaft.
+bool isTapered(Reader& read) {
+  std::vector<survey::SeatPoint> points;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    points.push_back({.along = here(out::cylinderPosition), .height = here(out::spacerInStack)});
+  }
+  const auto line = survey::fitPlane(points);
+  return std::ranges::all_of(points, [&](const survey::SeatPoint& point) {
+    return std::abs(point.height - line.at(point.along)) <= 2.0 * kTrue;
+  });
+}
+
+/// One piece of metal is flat or tapered; what lies on no straight line is neither.
+const Rule onePiece{
+    .key = "one_plate_of_several_thicknesses",
+    .source = "plane geometry",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || read.cylinders() == 1) return;
+      if (read.choice<model::PlatesInStack>(in::platesInStack) ==
+          model::PlatesInStack::OneForEach) {
+        return;
+      }
+      std::vector<Quantity> thicknesses;
+      for (int i = 0; i < read.cylinders(); ++i) {
+        thicknesses.push_back(fine(read.at(i)(out::spacerInStack)));
+      }
+      if (read.most(out::spacerInStack) - read.least(out::spacerInStack) < kTrue) return;
+      if (isTapered(read)) {
+        speak.say(Weight::Remarks,
+                  {"The plate is tapered: {1} at the cylinders. Measure the seats again before it "
+                   "is cut, and mark which end is which.",
+                   {thicknesses}},
+                  {&in::platesInStack, &in::spacer});
+        return;
+      }
+      Finding& finding = speak.say(
+          Weight::Objects,
+          {"One plate lies under all cylinders, yet it is to be {1} thick.", {thicknesses}},
+          {&in::platesInStack, &in::spacer});
+      finding.hint = {
+          "These lie on no straight line: take one thickness, a taper, or a plate for each "
+          "cylinder.",
+          {}};
+      finding.mends.push_back(
+          takeAs(in::platesInStack, model::answer(model::PlatesInStack::OneForEach)));
+      finding.mends.push_back(takeComputed(in::spacer, read(out::flatSpacer)));
+    }};
+
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&flatServes, &holesFit};
+  static constexpr std::array kRules = {&flatServes, &onePiece, &holesFit};
   return kRules;
 }
 

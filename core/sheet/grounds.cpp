@@ -62,7 +62,7 @@ void addEntries(Names& names, const model::Engine& engine, Origin origin, const 
                 std::string_view whose) {
   for (const auto& [input, entry] : engine.entries) {
     const bool counts = entry.known() && entry.origin == origin && hasOrigin(*input) &&
-                        read.test(static_cast<std::size_t>(input->number));
+                        read[static_cast<std::size_t>(input->number)];
     if (counts) names.push_back(std::string(whose) + describe::inSentence(input->label));
   }
 }
@@ -85,7 +85,7 @@ Names defaults(const assess::Assessment& assessment, const units::Style& style, 
   const describe::Evaluation& evaluation = assessment.evaluation();
   Names names;
   for (const Input* input : evaluation.catalogue().inputs()) {
-    if (!reads.own.test(static_cast<std::size_t>(input->number)) || !hasOrigin(*input)) continue;
+    if (!reads.own[static_cast<std::size_t>(input->number)] || !hasOrigin(*input)) continue;
     if (evaluation.inputGiven(engine, *input) || !evaluation.inputStands(engine, *input)) continue;
     const double value = evaluation.inputValue(engine, *input);
     if ((value == 0.0) != zero) continue;

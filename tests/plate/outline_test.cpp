@@ -64,6 +64,7 @@ class PlateOfTheTriple : public testing::Test {
  protected:
   PlateOfTheTriple() : project_(sample("burdock-719")) {
     target().lists.clear();
+    type(target(), "plates_in_stack", "one for all");
     type(target(), "cylinder_pitch_m", "84");
     type(target(), "plate_bore_m", "72");
     type(target(), "plate_length_m", "280");
@@ -145,6 +146,59 @@ TEST_F(PlateOfTheTriple, IsObjectedToWithAThinWall) {
   EXPECT_EQ(assess::told(*finding(assessment)),
             "Spacer plate: stud 1 leaves a wall of 2.00 mm to bore 1. Are place and diameter "
             "right? | ");
+}
+
+// Plane geometry: bores at 0, 84 and 168 mm part at 42 and 126 mm.
+TEST_F(PlateOfTheTriple, PartsHalfWayBetweenTheBores) {
+  type(target(), "plates_in_stack", "one for each");
+  drill("stud", "42", "-45");
+  Assessment assessment(project_);
+  const auto told = assessment.evaluation().tabulated(kTarget, out::plateOutline);
+  EXPECT_EQ(told.rows.size(), 7U);
+  const Outline again = outlineFrom(told.rows);
+  ASSERT_EQ(again.partings.size(), 2U);
+  EXPECT_NEAR(again.partings[0], 42.0 * mm, 1e-12);
+  EXPECT_NEAR(again.partings[1], 126.0 * mm, 1e-12);
+  EXPECT_EQ(again.holes.size(), 4U);
+  EXPECT_NEAR(leastWall(again, again.holes[0]).thickness, 6.0 * mm, 1e-12) << "bore to parting";
+  EXPECT_EQ(finding(assessment), nullptr) << "a stud may be halved";
+}
+
+TEST_F(PlateOfTheTriple, IsForbiddenWithAPassageOnAParting) {
+  type(target(), "plates_in_stack", "one for each");
+  drill("oil", "42", "-45");
+  Assessment assessment(project_);
+  ASSERT_NE(finding(assessment), nullptr);
+  EXPECT_EQ(assess::told(*finding(assessment)),
+            "Spacer plate: oil 1 runs 5.00 mm into the next plate. | ");
+}
+
+TEST_F(PlateOfTheTriple, InOnePieceIsOfOneThickness) {
+  type(target(), "plates_in_stack", "one for all");
+  type(target(), "spacer_m", "1.03; 0.95; 0.86");
+  const Assessment unlike(project_);
+  const describe::Finding* said = findingOf(unlike, kTarget, "one_plate_of_several_thicknesses");
+  ASSERT_NE(said, nullptr);
+  EXPECT_EQ(said->weight, describe::Weight::Remarks) << "1.03, 0.95 and 0.86 taper within 0.01";
+  type(target(), "spacer_m", "1.03; 0.86; 0.95");
+  const Assessment crooked(project_);
+  said = findingOf(crooked, kTarget, "one_plate_of_several_thicknesses");
+  ASSERT_NE(said, nullptr);
+  EXPECT_EQ(said->weight, describe::Weight::Objects);
+  EXPECT_EQ(said->mends.size(), 2U);
+  type(target(), "plates_in_stack", "one for each");
+  const Assessment each(project_);
+  EXPECT_EQ(findingOf(each, kTarget, "one_plate_of_several_thicknesses"), nullptr);
+}
+
+TEST(PlateDrawing, HasABarToCheckItBy) {
+  Outline outline = outlineAround({bore(0.0)}, 110.0 * mm, 80.0 * mm);
+  outline.partings = {20.0 * mm};
+  const std::string text = dxf(outline, {});
+  EXPECT_NE(text.find("LINE\n8\nCHECK_BAR\n10\n-55\n20\n-50\n11\n45\n21\n-50\n"), std::string::npos)
+      << text;
+  EXPECT_NE(text.find("LINE\n8\nPARTINGS\n10\n20\n20\n-40\n11\n20\n21\n40\n"), std::string::npos)
+      << text;
 }
 
 TEST(PlateDrawing, IsInMillimetresWithAPointAndInAscii) {

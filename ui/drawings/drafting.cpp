@@ -86,6 +86,12 @@ QPen Drafting::centre() const {
   return pen;
 }
 
+QPen Drafting::parting() const {
+  QPen pen = wide();
+  pen.setDashPattern({4.0, 2.0});
+  return pen;
+}
+
 QPen Drafting::assumed() const {
   QPen pen = narrow();
   pen.setDashPattern({10.0, 2.5, 1.0, 2.5, 1.0, 2.5});

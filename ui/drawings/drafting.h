@@ -61,6 +61,7 @@ class Drafting {
   QPen heavy() const;  ///< wider than wide: the part in question
   QPen narrow() const;
   QPen centre() const;   ///< long dash, dot
+  QPen parting() const;  ///< dashes: where it is cut
   QPen assumed() const;  ///< long dash, two dots: an outline that nobody gave
   QPen given(bool isGiven) const { return isGiven ? wide() : assumed(); }
 

@@ -25,6 +25,9 @@ class PlatePainter {
     edge.addRoundedRect(box(), scaled(outline_.corner), scaled(outline_.corner));
     draft_.outline(edge, draft_.wide());
     paintAxis();
+    for (const double parting : outline_.partings) {
+      draft_.line(at(parting, outline_.lower()), at(parting, outline_.upper()), draft_.parting());
+    }
     for (std::size_t i = 0; i < outline_.holes.size(); ++i) paintHole(outline_.holes[i], i + 1);
     dimensionOverall();
     nameThrustSide();

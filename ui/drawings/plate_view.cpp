@@ -41,7 +41,10 @@ void PlateView::paintEvent(QPaintEvent* /*event*/) {
   }
   const plate::Outline outline = plate::outlineFrom(plate.rows);
   const QSizeF room = plateRoom(outline, PlateLies::Level);  // [mm]
-  const double scale = std::min(width() / room.width(), height() / room.height());
+  const double figures =
+      4.0 * fontMetrics().height();  // beside the drawing, of a size of their own
+  const double scale = std::max(
+      1e-3, std::min((width() - figures) / room.width(), (height() - figures) / room.height()));
   medium.narrow *= medium.millimetre / scale;
   medium.millimetre = scale;
   Drafting draft(painter, medium);

@@ -37,6 +37,8 @@ struct EntryGroup {
 /// Something to do with the answer: "put into the target".
 struct Deed {
   QString says;
+  /// What it says now, where that depends; nullptr: always the same.
+  QString (*saysNow)(const Desk& desk) = nullptr;
   bool (*possible)(const Desk& desk) = nullptr;
   void (*act)(Desk& desk) = nullptr;
 };
@@ -47,6 +49,8 @@ struct TableOnPage {
   QString whenEmpty = {};  ///< stands where it has no row
   /// Enter or a double click on a row; nullptr: nothing.
   void (*take)(Desk& desk, const describe::Tabulated& filled, int row) = nullptr;
+  /// The cursor came to a row; -1: there is none. nullptr: nothing.
+  void (*choose)(Desk& desk, const describe::Tabulated& filled, int row) = nullptr;
 };
 
 struct PageDescription {
@@ -61,6 +65,8 @@ struct PageDescription {
   std::vector<const describe::Result*> awaits = {};
   bool namesEngines = false;  ///< names and notes of the engines are entered here
   bool speaksOfAll = false;   ///< every finding of the project belongs here
+  /// The question is put at all; nullptr: where something that decides or is awaited applies.
+  bool (*needed)(const Desk& desk) = nullptr;
   Answer (*answer)(const Desk& desk) = nullptr;
   QWidget* (*picture)(Desk& desk, QWidget* parent) = nullptr;  ///< nullptr: none
   std::vector<TableOnPage> tables = {};                        ///< below the picture, or instead
@@ -87,6 +93,7 @@ PageDescription motionPage();
 PageDescription revsPage();
 PageDescription boreStrokePage();
 PageDescription goingRoundPage();
+PageDescription throwsPage();
 PageDescription whatIfPage();
 PageDescription paperPage();
 

@@ -1,6 +1,7 @@
 #include "ui/pages/put_spacer.h"
 
 #include <QStringList>
+#include <cmath>
 
 #include "core/deck/results.h"
 #include "core/model/inputs.h"
@@ -16,19 +17,36 @@ namespace {
 
 constexpr int kDecimals = 2;  ///< of a millimetre: what a lathe can be asked for
 
-/// "1.03; 0.95; 0.86 mm", one number where all are equal.
+/// [m] the next step that a lathe can be asked for, upwards: a plate a little thick leaves the gap
+/// it was made for.
+double asMade(double spacer) {
+  constexpr double kStep = 1e-5;    // [m]
+  constexpr double kBehind = 1e-3;  // of a step: what arithmetic leaves
+  return std::ceil(spacer / kStep - kBehind) * kStep;
+}
+
+/// "1.03; 0.95; 0.86 ± 0.01 mm", one number where all are equal.
 /// @param spacers [m] never empty.
-QString spacerText(const Taste& taste, const std::vector<double>& spacers) {
+/// @param within [m] what it is made to; 0: not said
+QString spacerText(const Taste& taste, const std::vector<double>& spacers, double within) {
   units::Style millimetres = taste.style();
   millimetres.group = units::UnitGroup::metric();
   QStringList list;
   for (const double spacer : spacers) {
-    list += fromCore(millimetres.number(units::Kind::FineLength, spacer, kDecimals));
+    list += fromCore(millimetres.number(units::Kind::FineLength, asMade(spacer), kDecimals));
   }
   if (list.count(list.front()) == list.size()) {
     list = {list.front()};
   }
-  return list.join(QStringLiteral("; ")) + QStringLiteral(" mm");
+  QString text = list.join(QStringLiteral("; "));
+  if (within > 0.0) {
+    text += QStringLiteral(" ± ") + fromCore(millimetres.editable(units::Kind::FineLength, within));
+  }
+  return text + QStringLiteral(" mm");
+}
+
+double plateTolerance(const Desk& desk) {
+  return desk.document.evaluation().inputValue(desk.subject(), model::in::plateTolerance);
 }
 
 /// [m] what is to be made, for each cylinder of the subject.
@@ -43,19 +61,23 @@ std::vector<double> spacersToMake(const Desk& desk) {
 
 }  // namespace
 
+QString spacerText(const Desk& desk, const std::vector<double>& spacers) {
+  return spacerText(desk.taste, spacers, plateTolerance(desk));
+}
+
 bool canPutSpacer(const Desk& desk) {
   const int engine = desk.subject();
   if (!known(desk, engine, out::spacerToMake)) {
     return false;
   }
   const describe::Entry& entry = desk.document.entry(engine, model::in::spacer);
-  return !entry.known() ||
-         spacerText(desk.taste, entry.values) != spacerText(desk.taste, spacersToMake(desk));
+  return !entry.known() || spacerText(desk.taste, entry.values, 0.0) !=
+                               spacerText(desk.taste, spacersToMake(desk), 0.0);
 }
 
 void putSpacer(Desk& desk) {
   desk.document.putComputed(desk.subject(), model::in::spacer,
-                            spacerText(desk.taste, spacersToMake(desk)));
+                            spacerText(desk, spacersToMake(desk)));
 }
 
 }  // namespace strokewright::ui

@@ -11,6 +11,7 @@
 #include "core/compression/results.h"
 #include "core/deck/results.h"
 #include "core/describe/tabulated.h"
+#include "core/spread/in_full.h"
 #include "core/spread/tables.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
@@ -28,6 +29,7 @@ using describe::State;
 using units::Kind;
 
 constexpr int kSamples = 1'000'000;
+constexpr int kSamplesInFull = 16'384;
 constexpr int kProgressSteps = 1000;
 
 // How plots and words share the height.
@@ -107,12 +109,37 @@ class LikelihoodPlot::Parts {
     if (work.running()) {
       work.cancel();
     } else if (possible()) {
-      work.start(spread::stackOf(document.evaluation(), shown.engine, shown.cylinder), kSamples);
+      work.start(spread::stackOf(document.evaluation(), shown.engine, shown.cylinder), kSamples,
+                 inFull());
     }
     showWork();
   }
 
-  void take(std::shared_ptr<const spread::StackSamples> found) {
+  /// On a copy of the project: the document goes on.
+  Sampling::InFull inFull() const {
+    return [project = document.project(), at = shown](const spread::Run& run) {
+      assess::Assessment assessment(project);
+      spread::Run few = run;
+      few.count = kSamplesInFull;
+      return spread::sampleInFull(assessment.evaluation(), at.engine, at.cylinder, few);
+    };
+  }
+
+  /// "0.853 to 0.947 mm"
+  QString middleOf(const spread::Spread& spread, Kind kind, int decimals) const {
+    return tr("%1 to %2")
+        .arg(taste.number(kind, spread.quantile(0.025), decimals),
+             taste.shown(kind, spread.quantile(0.975), decimals));
+  }
+
+  QString saidInFull() const {
+    const spread::StackSamples& full = *samples->inFull;
+    return tr("All computed anew %1 times: 95 in 100 gaps lie from %2, ratios from %3.")
+        .arg(taste.number(Kind::Count, kSamplesInFull), middleOf(full.gap, Kind::FineLength, 3),
+             middleOf(full.ratio, Kind::Ratio, 2));
+  }
+
+  void take(std::shared_ptr<const Sampled> found) {
     samples = std::move(found);
     old = false;
     refresher->changed();
@@ -144,7 +171,7 @@ class LikelihoodPlot::Parts {
       forget();
       shown = asked;
     }
-    const SampledShown beside{.samples = samples.get(), .old = old};
+    const SampledShown beside{.samples = samples ? &samples->stack : nullptr, .old = old};
     gap->setScene(gapScene(document, shown, beside));
     ratio->setScene(ratioScene(document, shown, beside));
     if (shown.engine >= 0) sayChances();
@@ -167,13 +194,15 @@ class LikelihoodPlot::Parts {
                       taste.shown(Kind::FineLength, under),
                       taste.shown(Kind::Share, chances.rows["chance"].numbers[at], 3)});
       if (samples != nullptr) {
-        rows.back() << taste.shown(Kind::Share, samples->gap.chanceBelow(under), 3);
+        rows.back() << taste.shown(Kind::Share, samples->stack.gap.chanceBelow(under), 3);
       }
     }
     readout->show(headings, rows);
-    readout->setRemark(
-        why.isEmpty() ? tr("Dashed lines: 2.5, 50 and 97.5 in 100 are below. Outline: sampled.")
-                      : tr("No chances are known: %1.").arg(why));
+    QString remark = why.isEmpty()
+                         ? tr("Dashed lines: 2.5, 50 and 97.5 in 100 are below. Outline: sampled.")
+                         : tr("No chances are known: %1.").arg(why);
+    if (samples != nullptr && samples->inFull) remark += QLatin1Char(' ') + saidInFull();
+    readout->setRemark(remark);
     gap->setAccessibleDescription(readout->text());
   }
 
@@ -189,7 +218,7 @@ class LikelihoodPlot::Parts {
   QVBoxLayout* below = nullptr;  ///< the words under the plots
   Refresher* refresher = nullptr;
   Sampling work;
-  std::shared_ptr<const spread::StackSamples> samples;
+  std::shared_ptr<const Sampled> samples;
   bool old = false;
   CylinderShown shown;
 };

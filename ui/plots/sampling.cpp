@@ -8,12 +8,15 @@ namespace strokewright::ui {
 namespace {
 
 /// Nothing where it was stopped, or where a volume may reach zero.
-std::shared_ptr<const spread::StackSamples> sampled(const spread::Stack& stack,
-                                                    const spread::Run& run) {
+std::shared_ptr<const Sampled> sampled(const spread::Stack& stack, const Sampling::InFull& inFull,
+                                       const spread::Run& run) {
   try {
     auto samples = spread::sample(stack, run);
     if (!samples) return nullptr;
-    return std::make_shared<const spread::StackSamples>(std::move(*samples));
+    Sampled all{.stack = std::move(*samples)};
+    if (inFull) all.inFull = inFull(run);
+    if (inFull && !all.inFull) return nullptr;
+    return std::make_shared<const Sampled>(std::move(all));
   } catch (const describe::Refusal&) {
     return nullptr;
   }
@@ -21,17 +24,18 @@ std::shared_ptr<const spread::StackSamples> sampled(const spread::Stack& stack,
 
 }  // namespace
 
-void Sampling::start(spread::Stack stack, int count) {
+void Sampling::start(spread::Stack stack, int count, InFull inFull) {
   running_ = true;
   const int run = ++run_;
-  thread_ = std::jthread([this, run, count, stack = std::move(stack)](const std::stop_token& stop) {
+  thread_ = std::jthread([this, run, count, stack = std::move(stack),
+                          inFull = std::move(inFull)](const std::stop_token& stop) {
     const auto proceed = [this, run, &stop](double share) {
       QMetaObject::invokeMethod(this, [this, run, share] {
         if (running_ && run == run_) Q_EMIT progressed(share);
       });
       return !stop.stop_requested();
     };
-    auto samples = sampled(stack, {.count = count, .proceed = proceed});
+    auto samples = sampled(stack, inFull, {.count = count, .proceed = proceed});
     QMetaObject::invokeMethod(this, [this, run, samples] { deliver(run, samples); });
   });
 }
@@ -43,7 +47,7 @@ void Sampling::cancel() {
   Q_EMIT cancelled();
 }
 
-void Sampling::deliver(int run, std::shared_ptr<const spread::StackSamples> samples) {
+void Sampling::deliver(int run, std::shared_ptr<const Sampled> samples) {
   if (!running_ || run != run_) return;
   running_ = false;
   if (samples == nullptr) {

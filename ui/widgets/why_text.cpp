@@ -87,10 +87,11 @@ class Working {
         break;
     }
     const QString value = taste_.value(result_, cell_.value);
-    if (cell_.worst <= 0.0) return value;
-    return tr("%1, %2 likely, %3 worst case")
-        .arg(value, plusMinusText(taste_, result_, cell_.likely),
-             plusMinusText(taste_, result_, cell_.worst));
+    const QString likely = shareText(taste_, result_, cell_.likely);
+    const QString worst = shareText(taste_, result_, cell_.worst);
+    if (worst.isEmpty()) return value;
+    if (likely.isEmpty()) return tr("%1, %2 worst case").arg(value, worst);
+    return tr("%1, %2 likely, %3 worst case").arg(value, likely, worst);
   }
 
   QString waits() const {
@@ -163,7 +164,7 @@ class Working {
     if (part.donors) label = tr("%1 of the donor").arg(label);
     if (part.cylinder >= 0) label = tr("%1, cylinder %2").arg(label).arg(part.cylinder + 1);
     return row({}, inputLink(*part.input, engine), label,
-               plusMinusText(taste_, result_, part.share), {});
+               shareText(taste_, result_, part.share), {});
   }
 
   QString contributors() {
@@ -184,7 +185,7 @@ class Working {
     QStringList names;
     for (const Input* input : document_.evaluation().catalogue().inputs()) {
       const bool measurable = input->plusMinus > 0.0;
-      if (!measurable || !cell_.notes.read.own.test(static_cast<std::size_t>(input->number))) {
+      if (!measurable || !cell_.notes.read.own[static_cast<std::size_t>(input->number)]) {
         continue;
       }
       const describe::Entry& entry = document_.entry(engine_, *input);

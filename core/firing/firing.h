@@ -1,0 +1,76 @@
+#pragma once
+/// When do the cylinders fire: orders, intervals, lobes, and what the ear makes of it.
+///
+/// Angles are crank angles [rad], counted in the sense of rotation from the top dead centre of the
+/// first cylinder where nothing else is said. Cylinders are counted from 0.
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace strokewright::firing {
+
+enum class Strokes { Two, Four };
+
+/// [rad] one cycle: two turns of a four-stroke, one of a two-stroke.
+double cycleOf(Strokes strokes);
+
+/// Which way a throw and a cylinder axis point, and where the offset puts the top.
+struct Throw {
+  double ahead = 0.0;      ///< ψ: ahead of the first throw in the sense of rotation
+  double axis = 0.0;       ///< β: direction of the cylinder axis in the sense of rotation
+  double offsetTop = 0.0;  ///< θ_TDC: top dead centre after throw and axis are in line
+};
+
+/// [rad] at which the piston is at its top, from 0 to under 2π: α = β − ψ + θ_TDC. A throw that is
+/// ahead arrives earlier.
+/// @source plane geometry
+double topOf(const Throw& which);
+
+/// One way to fire every cylinder once in a cycle.
+struct Order {
+  std::vector<int> cylinders;  ///< as they fire, cylinder 0 first
+  std::vector<double> at;      ///< [rad] of each of them, the first at 0, in ascending order
+
+  /// [rad] from each of them to the next, from the last on to the first of the next cycle.
+  std::vector<double> intervals(Strokes strokes) const;
+  double largestGap(Strokes strokes) const;  ///< [rad]
+  double leastGap(Strokes strokes) const;    ///< [rad] 0 where two fire together
+};
+
+/// Intervals that are alike to a tenth of a degree.
+bool isEven(const Order& order, Strokes strokes);
+
+/// How many cylinders fire right after one that stands next to them.
+/// @param places [m] along the crankshaft, and axes as Throw::axis: neighbours stand in one bank
+int neighboursInSequence(const Order& order, std::span<const double> places,
+                         std::span<const double> axes);
+
+/// Every order that these tops allow: in a four-stroke each cylinder may fire at its top or a turn
+/// later, in a two-stroke at its top alone. The least largest gap first; of equals the one with the
+/// greater least gap, then the order of the cylinders. Orders that differ only in which of two
+/// cylinders that fire together is named first are one.
+/// @param tops [rad] of 1 to 16 cylinders, as topOf()
+/// @throws std::invalid_argument for none or for more
+/// @source enumeration
+std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes);
+
+/// When the cylinders fire in this order, each at the first of its tops that is not before the one
+/// ahead of it; nothing where the order cannot be: a cylinder that has no top left in the cycle,
+/// one that is named twice or not at all.
+std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const double> tops,
+                             Strokes strokes);
+
+/// [rad] of cam, from the lobe of the cylinder that fires first, in the sense in which the camshaft
+/// turns, from 0 to under 2π: a cylinder that fires later has its lobe further back.
+/// @param firesAt [rad] of crank after the first, four-stroke
+/// @source cam at half the speed of the crank
+double lobeAngle(double firesAt);
+
+/// How strong an order of the rhythm is: |Σ exp(i q α)| / n, 1 where all pulses fall in step.
+/// @param order q, pulses a turn of the crank: halves for a four-stroke, whole for a two-stroke
+/// @source Fourier coefficient of equal impulses
+double content(const Order& order, double pulsesPerTurn);
+
+}  // namespace strokewright::firing

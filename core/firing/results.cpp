@@ -1,0 +1,218 @@
+#include "core/firing/results.h"
+
+#include <algorithm>
+#include <array>
+#include <numbers>
+#include <string>
+
+#include "core/describe/refusal.h"
+#include "core/model/inputs.h"
+#include "core/motion/results.h"
+
+namespace strokewright::firing {
+
+namespace in = model::in;
+using describe::Reader;
+
+namespace {
+
+constexpr std::string_view kPlane = "plane geometry";
+constexpr std::string_view kEqual =
+    "each cylinder on its own crankpin or sharing one; not for master and slave rods, whose tops "
+    "lie elsewhere";
+
+/// A single needs no throw to be said.
+double aheadOf(Reader& read) {
+  if (read.cylinders() == 1 && !read.given(in::throwAhead)) return 0.0;
+  return read(in::throwAhead);
+}
+
+int whole(double value) { return static_cast<int>(value); }
+
+/// The order as entered: places of the cylinders; -1 for a number that no cylinder has.
+std::vector<int> entered(Reader& read, const Crank& crank) {
+  std::vector<int> cylinders;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    const int number = whole(read.at(i)(in::firingOrder));
+    const auto found = std::ranges::find(crank.numbers, number);
+    cylinders.push_back(
+        found == crank.numbers.end() ? -1 : static_cast<int>(found - crank.numbers.begin()));
+  }
+  return cylinders;
+}
+
+}  // namespace
+
+Crank crankOf(Reader& read) {
+  read(in::cylinderCount);  // waited for: without it there is one cylinder
+  Crank crank{.strokes = model::twoStroke(read) ? Strokes::Two : Strokes::Four,
+              .tops = {},
+              .axes = {},
+              .numbers = {}};
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    const double axis = here(in::cylinderAxis);
+    const double offsetTop = here.given(in::cylinderOffset) || here.given(in::pinOffset)
+                                 ? here(out::topDeadCentreAngle)
+                                 : 0.0;
+    crank.tops.push_back(topOf({.ahead = aheadOf(here), .axis = axis, .offsetTop = offsetTop}));
+    crank.axes.push_back(axis);
+    crank.numbers.push_back(whole(here(in::cylinderNumber)));
+  }
+  return crank;
+}
+
+Order orderOf(Reader& read, const Crank& crank) {
+  if (!read.given(in::firingOrder)) return everyOrder(crank.tops, crank.strokes).front();
+  const auto order = orderAs(entered(read, crank), crank.tops, crank.strokes);
+  if (!order) {
+    throw describe::Refusal("These throws cannot fire in the order entered.", units::Kind::Count,
+                            0.0, 0.0);
+  }
+  return *order;
+}
+
+std::string words(const Order& order, const Crank& crank) {
+  std::string text;
+  for (std::size_t i = 0; i < order.cylinders.size(); ++i) {
+    const bool together = i > 0 && order.at[i] == order.at[i - 1];
+    if (i > 0) text += together ? "+" : "-";
+    text += std::to_string(crank.numbers[static_cast<std::size_t>(order.cylinders[i])]);
+  }
+  return text;
+}
+
+namespace {
+
+/// When this cylinder fires after the one that fires first.
+double firesAt(Reader& read) {
+  const Crank crank = crankOf(read);
+  const Order order = orderOf(read, crank);
+  const auto found = std::ranges::find(order.cylinders, read.cylinder());
+  return order.at[static_cast<std::size_t>(found - order.cylinders.begin())];
+}
+
+double gapOf(Reader& read, double (Order::*gap)(Strokes) const) {
+  const Crank crank = crankOf(read);
+  return (orderOf(read, crank).*gap)(crank.strokes);
+}
+
+}  // namespace
+
+}  // namespace strokewright::firing
+
+namespace strokewright::out {
+
+namespace in = model::in;
+using describe::Per;
+using describe::Reader;
+using units::Kind;
+
+const Result topAfterFirst{
+    .key = "top_after_first_rad",
+    .name = "Top dead centre after the first cylinder’s",
+    .symbol = "α",
+    .kind = Kind::Angle,
+    .decimals = 1,
+    .formula = "α = β − ψ + θ_TDC, less that of the first; a throw ahead comes earlier",
+    .source = firing::kPlane,
+    .valid = firing::kEqual,
+    .value = [](Reader& read) {
+      const firing::Crank crank = firing::crankOf(read);
+      const double after =
+          crank.tops[static_cast<std::size_t>(read.cylinder())] - crank.tops.front();
+      return after < -1e-9 ? after + 2.0 * std::numbers::pi : after;
+    }};
+
+const Result firesAfterFirst{
+    .key = "fires_after_first_rad",
+    .name = "Fires after the first by",
+    .symbol = "α_f",
+    .kind = Kind::Angle,
+    .decimals = 1,
+    .formula =
+        "α, or a turn later, as the firing order has it; while none is entered, the most "
+        "even one",
+    .source = "enumeration",
+    .valid = firing::kEqual,
+    .value = [](Reader& read) { return firing::firesAt(read); }};
+
+const Result largestFiringGap{
+    .key = "largest_firing_gap_rad",
+    .name = "Largest firing interval",
+    .kind = Kind::Angle,
+    .per = Per::Engine,
+    .decimals = 1,
+    .formula = "the most of the intervals from one firing to the next",
+    .source = "definition",
+    .valid = firing::kEqual,
+    .value = [](Reader& read) { return firing::gapOf(read, &firing::Order::largestGap); }};
+
+const Result leastFiringGap{
+    .key = "least_firing_gap_rad",
+    .name = "Least firing interval",
+    .kind = Kind::Angle,
+    .per = Per::Engine,
+    .decimals = 1,
+    .formula = "the least of the intervals; 0 where two fire together",
+    .source = "definition",
+    .valid = firing::kEqual,
+    .value = [](Reader& read) { return firing::gapOf(read, &firing::Order::leastGap); }};
+
+const Result firingFrequency{.key = "firing_frequency_rad_s",
+                             .name = "Firings a minute at the speed wanted",
+                             .symbol = "f",
+                             .kind = Kind::Speed,
+                             .per = Per::Engine,
+                             .formula = "f = n · N, halved for a four-stroke",
+                             .source = "definition",
+                             .valid = "every cylinder fires",
+                             .value = [](Reader& read) {
+                               const double each = model::twoStroke(read) ? 1.0 : 0.5;
+                               return read(in::cylinderCount) * each * read(in::wantedSpeed);
+                             }};
+
+const Result lobeBehindFirst{
+    .key = "lobe_after_first_rad",
+    .name = "Lobe ahead of the first lobe by, on the camshaft",
+    .kind = Kind::Angle,
+    .decimals = 1,
+    .formula = "−α_f / 2, counted in the sense in which the camshaft turns, 0 to 360°",
+    .source = "the camshaft turns at half the speed of the crank",
+    .valid = "four-stroke, all cylinders with the same cam timing",
+    .value = [](Reader& read) {
+      if (model::twoStroke(read)) return read.none("a two-stroke has no camshaft");
+      return firing::lobeAngle(read(firesAfterFirst));
+    }};
+
+const Result lobeMoved{
+    .key = "lobe_moved_rad",
+    .name = "Lobe moved against the donor’s camshaft by",
+    .kind = Kind::Angle,
+    .decimals = 1,
+    .formula = "difference of the lobe angles, −180° to 180°",
+    .source = "definition",
+    .valid = "both camshafts counted from the lobe of the cylinder that fires first",
+    .value = [](Reader& read) {
+      if (read.isDonor()) return read.none("it is the donor’s own camshaft");
+      if (!read.hasDonor()) return read.none("there is no donor to compare with");
+      if (read(in::cylinderCount) != read.donor(in::cylinderCount)) {
+        return read.none("the donor has another number of cylinders");
+      }
+      const double moved = read(lobeBehindFirst) - read.donor(lobeBehindFirst);
+      constexpr double kTurn = 2.0 * std::numbers::pi;
+      return std::remainder(moved, kTurn);
+    }};
+
+}  // namespace strokewright::out
+
+namespace strokewright::firing {
+
+std::span<const describe::Result* const> results() {
+  static constexpr std::array kResults = {
+      &out::topAfterFirst,   &out::firesAfterFirst, &out::largestFiringGap, &out::leastFiringGap,
+      &out::firingFrequency, &out::lobeBehindFirst, &out::lobeMoved};
+  return kResults;
+}
+
+}  // namespace strokewright::firing

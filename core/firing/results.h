@@ -1,0 +1,46 @@
+#pragma once
+/// The described results, rules and tables of this room, in page order.
+
+#include <span>
+#include <vector>
+
+#include "core/describe/finding.h"
+#include "core/describe/result.h"
+#include "core/describe/table.h"
+#include "core/firing/firing.h"
+
+namespace strokewright::out {
+
+using describe::Result;
+using describe::Table;
+
+extern const Result topAfterFirst, firesAfterFirst, largestFiringGap, leastFiringGap,
+    firingFrequency, lobeBehindFirst, lobeMoved;
+extern const Table firingOrders, firingTable, rhythm;
+
+}  // namespace strokewright::out
+
+namespace strokewright::firing {
+
+std::span<const describe::Result* const> results();
+std::span<const describe::Rule* const> rules();
+std::span<const describe::Table* const> tables();
+
+/// What the throws and axes of an engine come to.
+struct Crank {
+  Strokes strokes = Strokes::Four;
+  std::vector<double> tops;  ///< [rad] of each cylinder, as topOf()
+  std::vector<double> axes;  ///< [rad]
+  std::vector<int> numbers;  ///< what each cylinder goes by
+};
+Crank crankOf(describe::Reader& read);
+
+/// The order entered, by the numbers the cylinders go by, or, while none is entered, the most even
+/// of all; one that cannot be is refused.
+/// @throws describe::Refusal
+Order orderOf(describe::Reader& read, const Crank& crank);
+
+/// "1-3-4-2"
+std::string words(const Order& order, const Crank& crank);
+
+}  // namespace strokewright::firing

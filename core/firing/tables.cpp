@@ -1,0 +1,154 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+#include <string>
+
+#include "core/describe/evaluation.h"
+#include "core/firing/layouts.h"
+#include "core/firing/results.h"
+#include "core/model/inputs.h"
+#include "core/survey/results.h"
+
+namespace strokewright::out {
+
+namespace in = model::in;
+using describe::Column;
+using describe::kAbsent;
+using describe::Per;
+using describe::Reader;
+using describe::Rows;
+using units::Kind;
+
+namespace {
+
+constexpr Column kOrders[] = {
+    {.key = "order", .name = "Firing order", .words = true},
+    {.key = "intervals", .name = "Intervals", .words = true},
+    {.key = "largest_rad", .name = "Largest", .kind = Kind::Angle, .decimals = 1},
+    {.key = "least_rad", .name = "Least", .kind = Kind::Angle, .decimals = 1},
+    {.key = "neighbours", .name = "Neighbours in sequence", .kind = Kind::Count}};
+
+constexpr Column kTable[] = {
+    {.key = "place", .name = "Fires as", .kind = Kind::Count},
+    {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
+    {.key = "at_rad", .name = "At", .symbol = "α_f", .kind = Kind::Angle, .decimals = 1},
+    {.key = "then_rad", .name = "Next after", .kind = Kind::Angle, .decimals = 1},
+    {.key = "trigger_rad", .name = "Trigger on the crank", .kind = Kind::Angle, .decimals = 1},
+    {.key = "lobe_rad", .name = "Lobe on the camshaft", .kind = Kind::Angle, .decimals = 1}};
+
+constexpr Column kRhythm[] = {
+    {.key = "order", .name = "Order", .symbol = "q", .kind = Kind::Ratio, .decimals = 1},
+    {.key = "content", .name = "Content", .symbol = "A_q", .kind = Kind::Ratio, .decimals = 3},
+    {.key = "donors", .name = "Donor’s", .symbol = "A_q", .kind = Kind::Ratio, .decimals = 3},
+    {.key = "frequency_rad_s", .name = "A minute at the speed wanted", .kind = Kind::Speed}};
+
+/// "180-180-360", in whole degrees or tenths.
+std::string inDegrees(const std::vector<double>& angles) {
+  std::string text;
+  for (const double angle : angles) {
+    const long tenths = std::lround(angle * 1800.0 / std::numbers::pi);
+    if (!text.empty()) text += "-";
+    text += std::to_string(tenths / 10);
+    if (tenths % 10 != 0) text += "." + std::to_string(tenths % 10);
+  }
+  return text;
+}
+
+/// Places along the crankshaft, or one after the other where nobody said.
+std::vector<double> placesOf(Reader& read) {
+  std::vector<double> places;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    places.push_back(here.given(in::cylinderPosition) ? here(in::cylinderPosition) : i);
+  }
+  return places;
+}
+
+}  // namespace
+
+const Table firingOrders{
+    .key = "firing_orders",
+    .name = "Orders in which these throws can fire",
+    .per = Per::Engine,
+    .columns = kOrders,
+    .formula =
+        "a four-stroke fires each cylinder at its top or a turn later: 2^(n−1) ways; the "
+        "most even first",
+    .source = "enumeration",
+    .valid = "one firing of each cylinder in a cycle",
+    .fill = [](Reader& read, Rows& rows) {
+      constexpr std::size_t kMost = 64;  // rows that anyone looks through
+      const firing::Crank crank = firing::crankOf(read);
+      const std::vector<double> places = placesOf(read);
+      if (!read.complete()) return;
+      const auto orders = firing::everyOrder(crank.tops, crank.strokes);
+      for (std::size_t i = 0; i < std::min(kMost, orders.size()); ++i) {
+        const firing::Order& order = orders[i];
+        rows.add({firing::words(order, crank), inDegrees(order.intervals(crank.strokes)),
+                  order.largestGap(crank.strokes), order.leastGap(crank.strokes),
+                  static_cast<double>(firing::neighboursInSequence(order, places, crank.axes))});
+      }
+    }};
+
+const Table firingTable{
+    .key = "firing_table",
+    .name = "When each cylinder fires",
+    .per = Per::Engine,
+    .columns = kTable,
+    .formula = "α_f as the order has it; trigger: α_f less whole turns; lobe −α_f / 2",
+    .source = "plane geometry",
+    .valid = "trigger marks counted from the top of the cylinder that fires first; add the advance",
+    .fill = [](Reader& read, Rows& rows) {
+      const firing::Crank crank = firing::crankOf(read);
+      const firing::Order order = firing::orderOf(read, crank);
+      const auto intervals = order.intervals(crank.strokes);
+      const bool cam = crank.strokes == firing::Strokes::Four;
+      for (std::size_t i = 0; i < order.at.size(); ++i) {
+        const auto cylinder = static_cast<std::size_t>(order.cylinders[i]);
+        const double trigger = std::fmod(order.at[i], 2.0 * std::numbers::pi);
+        rows.add({static_cast<double>(i + 1), static_cast<double>(crank.numbers[cylinder]),
+                  order.at[i], intervals[i], trigger,
+                  cam ? firing::lobeAngle(order.at[i]) : kAbsent});
+      }
+    }};
+
+const Table rhythm{
+    .key = "rhythm",
+    .name = "Orders in the rhythm of the firings",
+    .per = Per::Engine,
+    .columns = kRhythm,
+    .formula = "A_q = |Σ exp(i q α_f)| / n, q pulses a turn of the crank",
+    .source = "Fourier coefficients of equal impulses",
+    .valid = "the same pulse from every cylinder; pipes and silencer colour it further",
+    .fill = [](Reader& read, Rows& rows) {
+      constexpr int kMost = 16;
+      const firing::Crank crank = firing::crankOf(read);
+      const firing::Order order = firing::orderOf(read, crank);
+      const bool compares = !read.isDonor() && read.donorKnown(largestFiringGap);
+      const double step = crank.strokes == firing::Strokes::Four ? 0.5 : 1.0;
+      firing::Order donors;
+      if (compares) {
+        for (int i = 0; i < static_cast<int>(read.donor(in::cylinderCount)); ++i) {
+          donors.at.push_back(read.at(i).donor(firesAfterFirst));
+        }
+      }
+      const double speed = read.given(in::wantedSpeed) ? read(in::wantedSpeed) : kAbsent;
+      for (int i = 1; i <= kMost; ++i) {
+        const double q = i * step;
+        rows.add({q, firing::content(order, q), compares ? firing::content(donors, q) : kAbsent,
+                  q * speed});
+      }
+    }};
+
+}  // namespace strokewright::out
+
+namespace strokewright::firing {
+
+std::span<const describe::Table* const> tables() {
+  static constexpr std::array kTables = {&out::firingOrders, &out::firingTable, &out::rhythm,
+                                         &out::commonCranks};
+  return kTables;
+}
+
+}  // namespace strokewright::firing

@@ -1,0 +1,143 @@
+#include "ui/drawings/star_painter.h"
+
+#include <QStringList>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace strokewright::ui {
+namespace {
+
+constexpr double kTurn = 2.0 * std::numbers::pi;
+constexpr double kDegree = kTurn / 360.0;
+constexpr double kSame = 0.05 * kDegree;
+
+/// Where an angle points: up at 0, on in the sense of rotation.
+QPointF pointing(double angle, bool clockwise) {
+  const double sense = clockwise ? 1.0 : -1.0;
+  return {sense * std::sin(angle), -std::cos(angle)};
+}
+
+QString degrees(double angle) {
+  const double rounded = std::round(angle / kDegree * 10.0) / 10.0;
+  return QString::number(rounded, 'f', rounded == std::round(rounded) ? 0 : 1);
+}
+
+/// Those that point one way, with the names of all.
+struct Ray {
+  double angle;
+  QStringList names;
+};
+
+template <typename AngleOf>
+std::vector<Ray> raysOf(const Star& star, AngleOf angleOf) {
+  std::vector<Ray> rays;
+  for (const StarThrow& one : star.throws) {
+    const auto found = std::ranges::find_if(rays, [&](const Ray& ray) {
+      return std::abs(std::remainder(ray.angle - angleOf(one), kTurn)) < kSame;
+    });
+    if (found != rays.end()) {
+      found->names += one.name;
+    } else {
+      rays.push_back({angleOf(one), {one.name}});
+    }
+  }
+  return rays;
+}
+
+/// An arc over the star with its tip in the sense of rotation.
+void paintRotation(Drafting& draft, QPointF centre, double radius, bool clockwise) {
+  const double sense = clockwise ? -1.0 : 1.0;
+  constexpr double kFrom = 90.0;  // [degrees], anticlockwise from the right
+  constexpr double kSpan = 50.0;
+  QPainterPath arc;
+  const QRectF box(centre - QPointF(radius, radius), QSizeF(2.0 * radius, 2.0 * radius));
+  arc.arcMoveTo(box, kFrom - sense * 20.0);
+  arc.arcTo(box, kFrom - sense * 20.0, sense * kSpan);
+  draft.outline(arc, draft.wide());
+  const double end = (kFrom - sense * 20.0 + sense * kSpan) * kDegree;
+  const QPointF tip = centre + radius * QPointF(std::cos(end), -std::sin(end));
+  const QPointF along = sense * QPointF(-std::sin(end), -std::cos(end));
+  const QPointF across(-along.y(), along.x());
+  const double length = draft.mm(2.6);
+  QPainterPath head;
+  head.moveTo(tip + along * length);
+  head.lineTo(tip + across * length / 3.0);
+  head.lineTo(tip - across * length / 3.0);
+  head.closeSubpath();
+  draft.painter().fillPath(head, draft.ink().line);
+}
+
+}  // namespace
+
+void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
+  const double words = 2.2 * draft.textHeight();
+  const double radius = std::max(
+      draft.mm(4.0), std::min(room.width(), room.height() - 2.0 * words) / 2.0 - draft.mm(9.0));
+  const QPointF centre(room.center().x(), room.center().y());
+  const double pin = std::max(draft.mm(1.2), radius * 0.09);
+  for (const Ray& axis : raysOf(star, [](const StarThrow& one) { return one.axis; })) {
+    draft.line(centre, centre + 1.12 * radius * pointing(axis.angle, star.clockwise),
+               draft.centre());
+  }
+  draft.circle(centre, radius, draft.narrow());
+  for (const Ray& ray : raysOf(star, [](const StarThrow& one) { return one.ahead; })) {
+    const QPointF way = pointing(ray.angle, star.clockwise);
+    draft.line(centre, centre + (radius - pin) * way, draft.wide());
+    draft.circle(centre + radius * way, pin, draft.wide(), draft.ink().fill);
+    const QPointF at = centre + (radius + pin + draft.mm(4.5)) * way;
+    draft.text(at, Qt::AlignHCenter | Qt::AlignVCenter, ray.names.join(QStringLiteral(", ")), true);
+    const double within = std::fmod(std::fmod(ray.angle, kTurn) + kTurn, kTurn);
+    if (within > kSame && kTurn - within > kSame) {
+      draft.label(centre + 0.55 * radius * way, degrees(within) + QChar(u'°'));
+    }
+  }
+  draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
+  paintRotation(draft, centre, radius + draft.mm(11.0) + pin, star.clockwise);
+  if (!star.seenFrom.isEmpty()) {
+    draft.text(QPointF(room.center().x(), room.bottom()), Qt::AlignHCenter | Qt::AlignBottom,
+               star.seenFrom, false, draft.ink().faint);
+  }
+}
+
+void paintFirings(Drafting& draft, const QRectF& room, const std::vector<FiringBar>& bars) {
+  if (bars.empty()) return;
+  double longest = 0.0;
+  for (const FiringBar& bar : bars) longest = std::max(longest, bar.cycle);
+  const double line = draft.textHeight();
+  const double each = std::min(room.height() / static_cast<double>(bars.size()), 4.6 * line);
+  const double left = room.left() + draft.mm(4.0);
+  const double scale = (room.width() - draft.mm(8.0)) / longest;
+  for (std::size_t i = 0; i < bars.size(); ++i) {
+    const FiringBar& bar = bars[i];
+    const double top = room.top() + each * static_cast<double>(i);
+    const double y = top + 2.5 * line;
+    const QPen pen = i == 0 ? draft.wide() : draft.assumed();
+    draft.text({room.left(), top}, Qt::AlignLeft | Qt::AlignTop, bar.name, false,
+               draft.ink().faint);
+    draft.line({left, y}, {left + bar.cycle * scale, y}, pen);
+    for (std::size_t k = 0; k < bar.firings.size(); ++k) {
+      const double at = bar.firings[k].at;
+      const double x = left + at * scale;
+      draft.line({x, y - 0.5 * line}, {x, y + 0.5 * line}, draft.wide());
+      const bool together = k > 0 && at - bar.firings[k - 1].at < kSame;
+      if (!together) {
+        QString names = bar.firings[k].name;
+        for (std::size_t j = k + 1; j < bar.firings.size() && bar.firings[j].at - at < kSame; ++j) {
+          names += QStringLiteral(", ") + bar.firings[j].name;
+        }
+        draft.text({x, y - 0.6 * line}, Qt::AlignHCenter | Qt::AlignBottom, names, true);
+      }
+      const double next = k + 1 < bar.firings.size() ? bar.firings[k + 1].at : bar.cycle;
+      const QString interval = degrees(next - at);
+      if (next - at > kSame && (next - at) * scale > draft.textWidth(interval)) {
+        draft.text({x + 0.5 * (next - at) * scale, y + 0.3 * line}, Qt::AlignHCenter | Qt::AlignTop,
+                   interval, false, draft.ink().faint);
+      }
+    }
+    const double end = left + bar.cycle * scale;
+    draft.line({end, y - 0.25 * line}, {end, y + 0.25 * line}, draft.narrow());
+  }
+}
+
+}  // namespace strokewright::ui

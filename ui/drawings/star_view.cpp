@@ -1,0 +1,103 @@
+#include "ui/drawings/star_view.h"
+
+#include <QEvent>
+#include <QPainter>
+#include <utility>
+
+#include "core/describe/tabulated.h"
+#include "core/firing/results.h"
+#include "core/model/inputs.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/drawings/star_painter.h"
+
+namespace strokewright::ui {
+namespace {
+
+namespace in = model::in;
+
+/// The star of an engine; no throw where too little is known.
+Star starOf(const Document& document, int engine) {
+  const describe::Evaluation& evaluation = document.assessment().evaluation();
+  Star star;
+  const int n = evaluation.cylinders(engine);
+  for (int i = 0; i < n; ++i) {
+    if (n > 1 && !evaluation.inputStands(engine, in::throwAhead, i)) return {};
+    star.throws.push_back(
+        {.ahead = n > 1 ? evaluation.inputValue(engine, in::throwAhead, i) : 0.0,
+         .axis = evaluation.inputValue(engine, in::cylinderAxis, i),
+         .name = QString::number(evaluation.inputValue(engine, in::cylinderNumber, i), 'f', 0)});
+  }
+  const auto said = [&](const describe::Input& input) {
+    return evaluation.inputStands(engine, input);
+  };
+  star.clockwise = !said(in::rotation) || evaluation.inputValue(engine, in::rotation) ==
+                                              model::answer(model::Rotation::Clockwise);
+  if (said(in::viewedFrom)) {
+    const auto end = static_cast<std::size_t>(evaluation.inputValue(engine, in::viewedFrom));
+    star.seenFrom =
+        StarView::tr("seen from the %1").arg(fromCore(in::viewedFrom.choices[end].label));
+  } else {
+    star.seenFrom = StarView::tr("seen from an end that nobody named");
+  }
+  return star;
+}
+
+/// When the engine fires; none where it is not known.
+FiringBar barOf(Document& document, int engine) {
+  FiringBar bar;
+  const describe::Tabulated told = document.evaluation().tabulated(engine, out::firingTable);
+  if (told.state != describe::State::Value || told.rows.size() == 0) return bar;
+  for (std::size_t i = 0; i < told.rows.size(); ++i) {
+    const auto at = static_cast<Eigen::Index>(i);
+    bar.firings.push_back({.at = told.rows["at_rad"].numbers[at],
+                           .name = QString::number(told.rows["cylinder"].numbers[at], 'f', 0)});
+    bar.cycle += told.rows["then_rad"].numbers[at];
+  }
+  bar.name = fromCore(document.project().engines[static_cast<std::size_t>(engine)].name);
+  return bar;
+}
+
+}  // namespace
+
+StarView::StarView(Document& document, Taste& taste, std::function<int()> which, QWidget* parent)
+    : QWidget(parent), document_(document), taste_(taste), which_(std::move(which)) {
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+  setAccessibleName(tr("The throws of the crank as a star, and when it fires"));
+  connect(&document, &Document::projectChanged, this, qOverload<>(&QWidget::update));
+  connect(&taste, &Taste::changed, this, qOverload<>(&QWidget::update));
+}
+
+QSize StarView::sizeHint() const { return QSize(32, 26) * fontMetrics().height(); }
+
+QSize StarView::minimumSizeHint() const { return QSize(18, 14) * fontMetrics().height(); }
+
+void StarView::paintEvent(QPaintEvent* /*event*/) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const int engine = which_();
+  const Star star = engine < 0 ? Star{} : starOf(document_, engine);
+  Drafting draft(painter, Medium::screen(*this, font(), palette()));
+  if (star.throws.empty()) {
+    painter.setPen(draft.ink().faint);
+    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
+                     tr("The star is drawn once every cylinder has its throw."));
+    return;
+  }
+  std::vector<FiringBar> bars = {barOf(document_, engine)};
+  const int donor = document_.project().referenceDonor;
+  if (donor >= 0 && donor != engine) bars.push_back(barOf(document_, donor));
+  std::erase_if(bars, [](const FiringBar& bar) { return bar.firings.empty(); });
+  const double under =
+      bars.empty() ? 0.0 : 4.8 * draft.textHeight() * static_cast<double>(bars.size());
+  const QRectF room = QRectF(rect()).adjusted(0.0, 4.0, 0.0, -under);
+  paintStar(draft, room, star);
+  paintFirings(draft, QRectF(rect()).adjusted(0.0, height() - under, 0.0, 0.0), bars);
+}
+
+void StarView::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) update();
+  QWidget::changeEvent(event);
+}
+
+}  // namespace strokewright::ui

@@ -1,0 +1,94 @@
+#include <QCoreApplication>
+
+#include "core/describe/tabulated.h"
+#include "core/firing/layouts.h"
+#include "core/firing/results.h"
+#include "core/model/inputs.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/drawings/star_view.h"
+#include "ui/pages/answering.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/page_description.h"
+
+namespace strokewright::ui {
+
+namespace {
+
+namespace in = model::in;
+using describe::Tabulated;
+
+QString tr(const char* text) { return QCoreApplication::translate("ThrowsPage", text); }
+
+const std::string& wordsIn(const Tabulated& table, std::string_view column, int row) {
+  return table.rows[column].words[static_cast<std::size_t>(row)];
+}
+
+Answer answer(const Desk& desk) {
+  Answer said = answerBy(desk, out::largestFiringGap);
+  if (said.number.isEmpty()) return said;
+  const int engine = desk.subject();
+  const bool entered = desk.document.evaluation().inputGiven(engine, in::firingOrder);
+  const Tabulated table = desk.document.evaluation().tabulated(engine, out::firingTable);
+  QStringList order;
+  for (std::size_t i = 0; i < table.rows.size(); ++i) {
+    order += QString::number(table.rows["cylinder"].numbers[static_cast<Eigen::Index>(i)], 'f', 0);
+  }
+  said.sentence = tr("largest interval, firing %1").arg(order.join(u'-'));
+  said.further = entered ? tr("least %1").arg(figures(desk, engine, out::leastFiringGap))
+                         : tr("least %1 · the most even order, while none is entered")
+                               .arg(figures(desk, engine, out::leastFiringGap));
+  return said;
+}
+
+QWidget* picture(Desk& desk, QWidget* parent) {
+  return new StarView(
+      desk.document, desk.taste, [&desk] { return desk.subject(); }, parent);
+}
+
+/// The crank on that row becomes that of the subject; an order of firing that it had goes.
+void putCrank(Desk& desk, const Tabulated& cranks, int row) {
+  describe::Mend crank;
+  const double count = cranks.rows["cylinders"].numbers[row];
+  crank.entries = {{&in::cylinderCount, std::to_string(static_cast<int>(count))},
+                   {&in::throwAhead, wordsIn(cranks, "throws", row)},
+                   {&in::cylinderAxis, wordsIn(cranks, "axes", row)},
+                   {&in::firingOrder, {}}};
+  desk.document.take(desk.subject(), crank, tr("crank"));
+}
+
+/// "1-3-4-2" typed as 1; 3; 4; 2.
+void putOrder(Desk& desk, const Tabulated& orders, int row) {
+  std::string text = wordsIn(orders, "order", row);
+  for (char& letter : text) {
+    if (letter == '-' || letter == '+') letter = ';';
+  }
+  describe::Mend order;
+  order.entries = {{&in::firingOrder, text}};
+  desk.document.take(desk.subject(), order, tr("firing order"));
+}
+
+}  // namespace
+
+PageDescription throwsPage() {
+  return {.key = QStringLiteral("throws"),
+          .name = tr("Throws"),
+          .question = tr("Which way do the throws point, and when does it fire?"),
+          .entries = {{{}, {&in::cylinderCount, &in::cycle}},
+                      {tr("Seen from where"), {&in::viewedFrom, &in::rotation}},
+                      {tr("Throws and axes"),
+                       {&in::throwAhead, &in::cylinderAxis, &in::cylinderNumber}},
+                      {{}, {&in::firingOrder, &in::wantedSpeed}}},
+          .results = {&out::largestFiringGap, &out::leastFiringGap, &out::firingFrequency,
+                      &out::topAfterFirst, &out::firesAfterFirst, &out::lobeBehindFirst,
+                      &out::lobeMoved},
+          .decides = {&out::largestFiringGap},
+          .answer = &answer,
+          .picture = &picture,
+          .tables = {{&out::firingOrders, tr("no throws yet"), &putOrder},
+                     {.table = &out::firingTable},
+                     {.table = &out::rhythm},
+                     {&out::commonCranks, {}, &putCrank}}};
+}
+
+}  // namespace strokewright::ui
