@@ -1,0 +1,231 @@
+#include "core/firing/results.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+#include <string>
+#include <vector>
+
+#include "core/describe/tabulated.h"
+#include "core/firing/layouts.h"
+#include "core/model/inputs.h"
+#include "tests/assess/rules_fixture.h"
+
+namespace strokewright::firing {
+namespace {
+
+using assess::Assessment;
+using assess::findingOf;
+using assess::told;
+using assess::type;
+using describe::State;
+using describe::Tabulated;
+using testing::HasSubstr;
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+
+/// An engine of which only the layout is known.
+model::Project engineOf(const char* cylinders, const char* throws_, const char* axes = "",
+                        const char* cycle = "four-stroke") {
+  model::Project project;
+  project.engines.emplace_back();
+  model::Engine& engine = project.engines.back();
+  engine.part = model::Part::Target;
+  type(engine, "cylinder_count", cylinders);
+  type(engine, "cycle", cycle);
+  type(engine, "throw_ahead_rad", throws_);
+  type(engine, "cylinder_axis_rad", axes);
+  project.referenceDonor = -1;
+  return project;
+}
+
+std::vector<double> degreesOf(const Assessment& assessment, const describe::Result& result,
+                              int cylinders) {
+  std::vector<double> degrees;
+  for (int i = 0; i < cylinders; ++i) {
+    const describe::Cell& cell = assessment(0, result, i);
+    EXPECT_EQ(cell.state, State::Value) << result.key;
+    degrees.push_back(std::round(cell.value / kDegree * 1000.0) / 1000.0);
+  }
+  return degrees;
+}
+
+/// A crank, and when its pistons are at the top.
+struct TopRow {
+  const char* name;
+  const char* cylinders;
+  const char* throws_;
+  const char* axes;
+  std::vector<double> tops;  // [degrees] after the first
+  double largest;            // [degrees] interval of the most even order
+};
+void PrintTo(const TopRow& row, std::ostream* out) { *out << row.name; }
+
+class Tops : public testing::TestWithParam<TopRow> {};
+
+TEST_P(Tops, FollowFromThrowsAndAxes) {
+  const TopRow& row = GetParam();
+  const model::Project project = engineOf(row.cylinders, row.throws_, row.axes);
+  const Assessment assessment(project);
+  EXPECT_THAT(degreesOf(assessment, out::topAfterFirst, static_cast<int>(row.tops.size())),
+              testing::Pointwise(testing::DoubleNear(0.001), row.tops));
+  EXPECT_NEAR(assessment(0, out::largestFiringGap).value / kDegree, row.largest, 1e-6);
+}
+
+// Plane geometry, α = β − ψ; the five is the list that shows throws and tops are not one
+// (0-144-216-288-72 against 0-216-144-72-288). Intervals: 720/n where they are even.
+INSTANTIATE_TEST_SUITE_P(
+    Cranks, Tops,
+    testing::Values(
+        TopRow{"Twin270", "2", "0; 270", "", {0, 90}, 450},
+        TopRow{"Triple", "3", "0; 240; 120", "", {0, 120, 240}, 240},
+        TopRow{"Vee75", "2", "0; 0", "0; 75", {0, 75}, 435},
+        TopRow{"Vee75PinBehind", "2", "0; -30", "0; 75", {0, 105}, 465},
+        TopRow{"Vee75PinAhead", "2", "0; 30", "0; 75", {0, 45}, 405},
+        TopRow{"Five", "5", "0; 216; 144; 72; 288", "", {0, 144, 216, 288, 72}, 144},
+        TopRow{"Six", "6", "0; 240; 120; 120; 240; 0", "", {0, 120, 240, 240, 120, 0}, 120},
+        TopRow{"FlatFour", "4", "0; 180; 180; 0", "0; 180; 0; 180", {0, 0, 180, 180}, 180},
+        TopRow{"V8CrossPlane",
+               "8",
+               "0; 0; 90; 90; 270; 270; 180; 180",
+               "0; 90; 0; 90; 0; 90; 0; 90",
+               {0, 90, 270, 0, 90, 180, 180, 270},
+               90}),
+    [](const auto& row) { return row.param.name; });
+
+TEST(Firing, WaitsForThrows) {
+  const model::Project project = engineOf("3", "");
+  const Assessment assessment(project);
+  EXPECT_EQ(assessment(0, out::largestFiringGap).state, State::Waits);
+}
+
+TEST(Firing, OfASingleNeedsNoThrow) {
+  const model::Project project = engineOf("1", "");
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(0, out::largestFiringGap).value, 720 * kDegree, 1e-9);
+}
+
+TEST(Firing, GoesByTheNumbersOfTheWorkshop) {
+  model::Project project = engineOf("4", "0; 180; 180; 0");
+  type(project.engines[0], "cylinder_number", "4; 3; 2; 1");
+  type(project.engines[0], "firing_order", "4; 2; 1; 3");
+  Assessment assessment(project);
+  const Tabulated table = assessment.evaluation().tabulated(0, out::firingTable);
+  ASSERT_EQ(table.state, State::Value);
+  EXPECT_EQ(table.rows["cylinder"].numbers[1], 2.0);
+  EXPECT_NEAR(table.rows["at_rad"].numbers[1], 180 * kDegree, 1e-9);
+}
+
+TEST(FiringOrder, ThatLeavesOneOutIsForbidden) {
+  model::Project project = engineOf("4", "0; 180; 180; 0");
+  type(project.engines[0], "firing_order", "1; 3; 2; 3");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "firing_order_names_each_once");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+  EXPECT_THAT(told(*finding), HasSubstr("names cylinder 3 2 times"));
+  EXPECT_EQ(assessment(0, out::largestFiringGap).state, State::Refused);
+}
+
+TEST(FiringOrder, ThatTheThrowsCannotDoIsForbiddenWithThoseTheyCan) {
+  model::Project project = engineOf("3", "0; 240; 120", "", "two-stroke");
+  type(project.engines[0], "firing_order", "1; 3; 2");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "firing_order_fits_the_throws");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+  ASSERT_FALSE(finding->mends.empty());
+  EXPECT_EQ(finding->mends.front().entries.front().second, "1; 2; 3");
+  type(project.engines[0], "firing_order", finding->mends.front().entries.front().second);
+  const Assessment mended(project);
+  EXPECT_EQ(findingOf(mended, 0, "firing_order_fits_the_throws"), nullptr);
+}
+
+TEST(Throws, AllTogetherAreAskedAbout) {
+  const model::Project project = engineOf("4", "0; 0; 0; 0");
+  const Assessment assessment(project);
+  EXPECT_NE(findingOf(assessment, 0, "all_pistons_together"), nullptr);
+}
+
+/// A donor and a target with other throws.
+model::Project conversion(const char* cylinders, const char* donors, const char* throws_) {
+  model::Project project = engineOf(cylinders, donors);
+  project.engines.front().part = model::Part::Donor;
+  project.engines.push_back(engineOf(cylinders, throws_).engines.front());
+  project.referenceDonor = 0;
+  return project;
+}
+
+// The twin re-thrown from 360° to 270°: its second lobe goes from 180° back to 225° back.
+TEST(Lobes, MoveWithTheThrows) {
+  const model::Project project = conversion("2", "0; 0", "0; 270");
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(1, out::lobeBehindFirst, 1).value, 135 * kDegree, 1e-9);
+  EXPECT_NEAR(assessment(1, out::lobeMoved, 1).value, -45 * kDegree, 1e-9);
+  const describe::Finding* finding = findingOf(assessment, 1, "lobes_move");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("lobes of cylinder 2"));
+}
+
+TEST(Crank, InMirrorImageIsNoticed) {
+  const model::Project mirrored = conversion("3", "0; 240; 120", "0; 120; 240");
+  const Assessment assessment(mirrored);
+  const describe::Finding* finding = findingOf(assessment, 1, "crank_is_mirrored");
+  ASSERT_NE(finding, nullptr);
+  ASSERT_EQ(finding->mends.size(), 1U);
+  model::Project mended = mirrored;
+  type(mended.engines[1], "throw_ahead_rad", finding->mends.front().entries.front().second);
+  const Assessment after(mended);
+  EXPECT_EQ(findingOf(after, 1, "crank_is_mirrored"), nullptr);
+}
+
+TEST(Rotation, AgainstTheDonorsIsNoticedFromEitherEnd) {
+  model::Project project = conversion("2", "0; 180", "0; 180");
+  for (model::Engine& engine : project.engines) {
+    type(engine, "viewed_from", "output_end");
+    type(engine, "rotation", "clockwise");
+  }
+  type(project.engines[1], "rotation", "anticlockwise");
+  const Assessment other(project);
+  EXPECT_NE(findingOf(other, 1, "rotation_against_donor"), nullptr);
+  type(project.engines[1], "viewed_from", "free_end");
+  const Assessment same(project);
+  EXPECT_EQ(findingOf(same, 1, "rotation_against_donor"), nullptr) << "said from the other end";
+}
+
+TEST(Rhythm, StandsBesideTheDonors) {
+  const model::Project project = conversion("2", "0; 0", "0; 270");
+  Assessment assessment(project);
+  const Tabulated rhythm = assessment.evaluation().tabulated(1, out::rhythm);
+  ASSERT_EQ(rhythm.state, State::Value);
+  // By hand: |cos(q 225°)| and |cos(q 180°)| at q = ½.
+  EXPECT_NEAR(rhythm.rows["content"].numbers[0], 0.3827, 0.0001);
+  EXPECT_NEAR(rhythm.rows["donors"].numbers[0], 0.0, 1e-9);
+}
+
+// Each can be typed, turns, and fires; those of an even order do.
+TEST(CommonCranks, AreCranks) {
+  for (const Layout& layout : layouts()) {
+    const std::string cylinders = std::to_string(layout.cylinders);
+    const model::Project project = engineOf(cylinders.c_str(), std::string(layout.throws).c_str(),
+                                            std::string(layout.axes).c_str());
+    const Assessment assessment(project);
+    EXPECT_EQ(assessment(0, out::largestFiringGap).state, State::Value) << layout.name;
+    EXPECT_EQ(findingOf(assessment, 0, "firing_order_fits_the_throws"), nullptr) << layout.name;
+  }
+}
+
+TEST(CommonCranks, AreThoseOfTheNumberOfCylinders) {
+  const model::Project project = engineOf("3", "");
+  Assessment assessment(project);
+  const Tabulated cranks = assessment.evaluation().tabulated(0, out::commonCranks);
+  ASSERT_EQ(cranks.state, State::Value);
+  ASSERT_GT(cranks.rows.size(), 1U);
+  EXPECT_EQ(cranks.rows["cylinders"].numbers.minCoeff(), 3.0);
+  EXPECT_EQ(cranks.rows["cylinders"].numbers.maxCoeff(), 3.0);
+}
+
+}  // namespace
+}  // namespace strokewright::firing
