@@ -31,11 +31,13 @@ constexpr Option kKind{"--kind", "spec|survey|burette|stack|plate",
                        "which sheet; without it the spec sheet"};
 constexpr Option kPaper{"--paper", "A4|Letter",
                         "the paper; without it what is usual where you are"};
+constexpr Option kWav{"-o", "OUT.wav", "where the sound is written", true};
+constexpr Option kSpeed{"--speed", "RPM", "the speed of the crank; without it the speed wanted"};
 constexpr Option kHelp{"--help", "", "print commands and options, or those of one command"};
 constexpr Option kVersion{"--version", "", "print the version"};
 
-constexpr std::array kAllOptions = {kJson, kEngine, kSet,   kCylinder, kWant,   kBy,
-                                    kOut,  kKind,   kPaper, kHelp,     kVersion};
+constexpr std::array kAllOptions = {kJson, kEngine, kSet,   kCylinder, kWant, kBy,
+                                    kOut,  kKind,   kPaper, kSpeed,    kHelp, kVersion};
 
 constexpr Operand kFile{"FILE", "A project file is needed."};
 constexpr Operand kKey{"KEY", "The key of a table is needed. All of them: strokewright quantities"};
@@ -88,6 +90,11 @@ const std::vector<Command>& commands() {
        {kOut, kKind, kPaper, kEngine, kSet},
        "one page, PDF: the spec sheet, or one for the bench",
        [](const Call& call) { return sheet(call.arguments, call.err, call.writeSheet); }},
+      {"sound",
+       {kFile},
+       {kWav, kSpeed, kEngine, kSet},
+       "the rhythm of the firings as three seconds of plain pulses, WAV",
+       [](const Call& call) { return sound(call.arguments, call.err); }},
       {"check",
        {kFile},
        {kEngine, kSet},

@@ -18,6 +18,8 @@ int quantities(const Arguments& arguments, std::ostream& out);
 /// 1 also where no value within the limits of the entry does it.
 int solve(const Arguments& arguments, std::ostream& out, std::ostream& err);
 int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writeSheet);
+/// 1 also where it is not known when the cylinders fire.
+int sound(const Arguments& arguments, std::ostream& err);
 int check(const Arguments& arguments, std::ostream& out, std::ostream& err);
 
 }  // namespace strokewright::app
