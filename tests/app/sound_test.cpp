@@ -1,0 +1,47 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+#include "tests/app/ran.h"
+
+namespace strokewright::app {
+namespace {
+
+using testing::HasSubstr;
+
+/// The twin with its throws said.
+std::vector<std::string> soundOfTwin(std::vector<std::string> more) {
+  std::vector<std::string> call = {"sound", sample("tansy-270"), "--set", "throw_ahead_rad=0; 270"};
+  call.insert(call.end(), more.begin(), more.end());
+  return call;
+}
+
+TEST(SoundCommand, WritesAFileOfThreeSeconds) {
+  const auto path = std::filesystem::temp_directory_path() / "strokewright sound test.wav";
+  const Ran it = ran(soundOfTwin({"-o", path.string(), "--speed", "3000"}));
+  EXPECT_EQ(it.status, 0);
+  EXPECT_EQ(it.err, "");
+  std::ifstream file(path, std::ios::binary);
+  const std::string bytes(std::istreambuf_iterator<char>(file), {});
+  EXPECT_EQ(bytes.size(), 44U + 2U * 3U * 44100U);
+  EXPECT_EQ(bytes.substr(0, 4), "RIFF");
+  std::filesystem::remove(path);
+}
+
+TEST(SoundCommand, SaysWhatItWaitsFor) {
+  const Ran it = ran({"sound", sample("tansy-270"), "-o", "x.wav"});
+  EXPECT_EQ(it.status, 1);
+  EXPECT_EQ(it.err, "firing_table: waits for: throw_ahead_rad\n");
+}
+
+TEST(SoundCommand, RefusesOtherNamesAndSpeeds) {
+  EXPECT_THAT(ran(soundOfTwin({"-o", "x.mp3"})).err, HasSubstr("Give a name such as OUT.wav"));
+  EXPECT_THAT(ran(soundOfTwin({"-o", "x.wav", "--speed", "fast"})).err,
+              HasSubstr("such as --speed 3000"));
+}
+
+}  // namespace
+}  // namespace strokewright::app
