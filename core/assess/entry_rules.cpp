@@ -75,13 +75,24 @@ struct Slip {
   std::string_view unit = {};  ///< the unit meant, where it is one
 };
 
-std::span<const Slip> slipsOf(Kind kind) {
-  static constexpr std::array kLengths = {
-      Slip{"inches", 25.4, "in"}, Slip{"centimetres", 10.0, "cm"}, Slip{"metres", 1000.0, "m"},
-      Slip{"millimetres", 1 / 25.4, "mm"}, Slip{"a tenth of it", 0.1}};
+/// @param typedIn name of the unit the number was typed in: millimetres were not meant by who typed
+/// them.
+std::span<const Slip> slipsOf(Kind kind, std::string_view typedIn) {
+  static constexpr std::array kLengths = {Slip{"inches", 25.4, "in"},
+                                          Slip{"centimetres", 10.0, "cm"},
+                                          Slip{"metres", 1000.0, "m"}, Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kLengthsInInches = {Slip{"millimetres", 1 / 25.4, "mm"},
+                                                  Slip{"centimetres", 10.0 / 25.4, "cm"},
+                                                  Slip{"a tenth of it", 0.1}};
   static constexpr std::array kFine = {Slip{"thousandths of an inch", 0.0254, "thou"},
                                        Slip{"inches", 25.4, "in"}, Slip{"micrometres", 0.001, "µm"},
                                        Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kFineInInches = {Slip{"millimetres", 1 / 25.4, "mm"},
+                                               Slip{"thousandths of an inch", 0.001, "thou"},
+                                               Slip{"a tenth of it", 0.1}};
+  static constexpr std::array kFineInThou = {Slip{"inches", 1000.0, "in"},
+                                             Slip{"millimetres", 1000.0 / 25.4, "mm"},
+                                             Slip{"a tenth of it", 0.1}};
   static constexpr std::array kVolumes = {
       Slip{"litres", 1000.0, "l"}, Slip{"cubic inches", 16.387064, "cu in"},
       Slip{"ten times as much", 10.0}, Slip{"a tenth of it", 0.1}};
@@ -94,8 +105,11 @@ std::span<const Slip> slipsOf(Kind kind) {
   static constexpr std::array kShares = {Slip{"a fraction", 100.0}};
   switch (kind) {
     case Kind::Length:
+      if (typedIn == "in") return kLengthsInInches;
       return kLengths;
     case Kind::FineLength:
+      if (typedIn == "in") return kFineInInches;
+      if (typedIn == "thou") return kFineInThou;
       return kFine;
     case Kind::Volume:
       return kVolumes;
@@ -119,14 +133,25 @@ std::optional<double> donors(Reader& read, const Input& input) {
   return value > 0.0 && input.usual.holds(value) ? std::optional(value) : std::nullopt;
 }
 
+/// Name of the unit the numbers of an entry were typed in.
+std::string_view typedUnit(const Input& input, const Entry& entry) {
+  const std::string_view numbers = std::string_view(entry.text).substr(0, entry.text.find("±"));
+  const std::size_t last = numbers.find_last_of("0123456789.,");
+  const units::Unit* written = last == std::string_view::npos
+                                   ? nullptr
+                                   : units::findUnit(input.kind, numbers.substr(last + 1));
+  return written != nullptr ? written->name : std::string_view(entry.unit);
+}
+
 /// The slip that brings a value nearest to what the donor has, or to the typical one, inside the
 /// usual range.
-std::optional<Slip> likeliestSlip(Reader& read, const Input& input, double value) {
+std::optional<Slip> likeliestSlip(Reader& read, const Input& input, const Entry& entry,
+                                  double value) {
   const double expected = donors(read, input).value_or(input.typical);
   std::optional<Slip> best;  // Further off than twofold of the donor's, or threefold of what is
                              // typical, explains nothing.
   double bestDistance = std::log(donors(read, input) ? 2.0 : 3.0);
-  for (const Slip& slip : slipsOf(input.kind)) {
+  for (const Slip& slip : slipsOf(input.kind, typedUnit(input, entry))) {
     const double meant = value * slip.factor;
     if (!input.usual.holds(meant) || meant * expected <= 0.0) continue;
     const double distance = std::abs(std::log(meant / expected));
@@ -149,7 +174,7 @@ std::string typedIn(const Input& input, const Slip& slip, double meant) {
 /// Adds to a finding what the number may have meant.
 void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& entry,
                double value) {
-  const std::optional<Slip> slip = likeliestSlip(read, input, value);
+  const std::optional<Slip> slip = likeliestSlip(read, input, entry, value);
   if (!slip) return;
   const double meant = value * slip->factor;
   const std::optional<double> donor = donors(read, input);
@@ -310,8 +335,10 @@ const Rule unusual{
           const bool over = value > usual.most;
           const bool far = over && usual.most > 0.0 && value > 5.0 * usual.most;
           Finding& finding = speak.say(far ? Weight::Forbids : Weight::Objects,
-                                       {over ? "{1}: {2} is unusual, seldom more than {3}."
-                                             : "{1}: {2} is unusual, seldom less than {3}.",
+                                       {far    ? "{1}: {2} cannot be meant, seldom is it more than "
+                                                 "{3}. Type it anew, or in the unit that is meant."
+                                        : over ? "{1}: {2} is unusual, seldom more than {3}."
+                                               : "{1}: {2} is unusual, seldom less than {3}.",
                                         {&input, recognisable(input.kind, value),
                                          Quantity{input.kind, over ? usual.most : usual.least}}},
                                        {&input});
@@ -346,6 +373,9 @@ const Rule thousandOrDecimal{
       });
     }};
 
+/// All there is to say of a number with a decimal comma.
+constexpr std::string_view kCommaAlone = "{1}: “{2}” is read as {3}; a comma is a decimal mark.";
+
 /// How the numbers came out of the text; empty where they stand in it.
 std::string_view howRead(const units::Parsed& parsed) {
   const bool step = heeds(parsed, units::Heed::Step);
@@ -371,7 +401,8 @@ const Rule readAs{
         const bool counted = heeds(parsed, units::Heed::Step) || heeds(parsed, units::Heed::Mean);
         if (heeds(parsed, units::Heed::Comma) && !commaSaid && !counted) {
           commaSaid = true;
-          says = "{1}: “{2}” is read as {3}; a comma is a decimal mark.";
+          says = says.empty() ? kCommaAlone
+                              : "{1}: “{2}” is read as {3}, its comma as the decimal mark.";
         }
         if (says.empty()) return;
         std::vector<Quantity> taken;
@@ -483,6 +514,11 @@ describe::Sentence whyUnknown(const Input& input, const Entry& entry) {
   const std::string unitNames = unitNamesOf(input.kind);
   return {whyUnread(parsed.problem, !unitNames.empty()),
           {&input, entry.text, parsed.culprit, unitNames}};
+}
+
+bool goesWithoutSaying(const describe::Finding& finding, const units::Style& style) {
+  return style.decimalMark == "," &&
+         (finding.key == thousandOrDecimal.key || finding.says.pattern == kCommaAlone);
 }
 
 bool isGeneral(const describe::Finding& finding) { return finding.key == unusual.key; }

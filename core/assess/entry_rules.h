@@ -6,6 +6,7 @@
 #include "core/describe/entry.h"
 #include "core/describe/finding.h"
 #include "core/describe/input.h"
+#include "core/units/style.h"
 
 namespace strokewright::assess {
 
@@ -14,6 +15,9 @@ std::span<const describe::Rule* const> entryRules();
 /// Why a text is no number, or no answer, for its input, and what to type instead.
 /// @pre the entry has a text and is not known.
 describe::Sentence whyUnknown(const describe::Input& input, const describe::Entry& entry);
+
+/// Says no more than that a comma is taken for the decimal mark, to a reader whose own mark it is.
+bool goesWithoutSaying(const describe::Finding& finding, const units::Style& style);
 
 /// Says no more than that an entry is outside what is usual.
 bool isGeneral(const describe::Finding& finding);

@@ -124,7 +124,8 @@ const Rule crown{
                : "By the burette the crown {1} {2}; as entered it {3} {4}. Their joint ± is {5}.",
            {told(filled), volume(std::abs(filled)), told(entered), volume(std::abs(entered)),
             volume(likely)}},
-          {&in::crownVolume, &in::crownVolumeSense, &in::crownFill, &in::crownFillDepth});
+          {&in::crownVolume, &in::crownVolumeSense, &in::crownFill, &in::crownFillDepth,
+           &in::bore});
       if (entered != 0.0 && std::abs(filled + entered) <= likely) {
         finding.hint = {"A dish taken for a dome, or a dome for a dish?", {}};
       }
@@ -159,7 +160,7 @@ const Rule closure{
            {volume(read(out::clearanceByBurette)), volume(read(out::clearanceVolume)),
             volume(apart), Quantity{Kind::Ratio, read(out::ratioByBurette)},
             Quantity{Kind::Ratio, read(out::compressionRatio)}, volume(likely), volume(worst)}},
-          {&in::wholeVolume, &in::plugHoleVolume, &in::chamberVolume, &in::crownVolume});
+          {&in::wholeVolume, &in::plugHoleVolume, &in::chamberVolume, &in::crownVolume, &in::bore});
       offerOtherSense(read, finding);
     }};
 

@@ -13,16 +13,25 @@ using describe::Per;
 using describe::Reader;
 using units::Kind;
 
+namespace {
+
+/// [m] Without an offset the true stroke is twice the throw, whatever the rod.
+double strokeSwept(Reader& read) {
+  return read(netOffset) != 0.0 ? read(trueStroke) : 2 * read(crankRadius);
+}
+
+}  // namespace
+
 const Result sweptVolume{
     .key = "swept_volume_m3",
     .name = "Swept volume of one cylinder",
     .symbol = "V_d",
     .kind = Kind::Volume,
-    .formula = "V_d = π/4 · B² · S_t",
+    .formula = "V_d = π/4 · B² · S_t; without offset S_t = 2 r",
     .source = "Heywood ch. 2",
     .valid = "any bore and stroke",
     .value = [](Reader& read) {
-      return chamber::sweptVolume({.bore = read(in::bore), .trueStroke = read(trueStroke)});
+      return chamber::sweptVolume({.bore = read(in::bore), .trueStroke = strokeSwept(read)});
     }};
 
 const Result displacement{
@@ -39,19 +48,22 @@ const Result displacement{
       return read.sum(sweptVolume);
     }};
 
-const Result classMargin{.key = "class_margin_m3",
-                         .name = "Class margin",
-                         .symbol = "V_lim − V",
-                         .kind = Kind::Volume,
-                         .per = Per::Engine,
-                         .formula = "V_lim − V",
-                         .source = "definition; the class rule decides",
-                         .valid = "rules that count plain π/4 · B² · S_t · n",
-                         .value = [](Reader& read) {
-                           if (!read.given(in::classLimit))
-                             return read.none("no class limit entered");
-                           return read(in::classLimit) - read(displacement);
-                         }};
+const Result classMargin{
+    .key = "class_margin_m3",
+    .name = "Class margin",
+    .symbol = "V_lim − V",
+    .kind = Kind::Volume,
+    .per = Per::Engine,
+    .formula = "V_lim − V",
+    .source = "definition; the class rule decides",
+    .valid = "rules that count plain π/4 · B² · S_t · n",
+    .value = [](Reader& read) {
+      // What is typed and cannot be read yet is waited for.
+      if (!read.given(in::classLimit) && read.entry(in::classLimit)->text.empty()) {
+        return read.none("no class limit entered");
+      }
+      return read(in::classLimit) - read(displacement);
+    }};
 
 const Result boreStrokeRatio{
     .key = "bore_stroke_ratio",
@@ -63,18 +75,20 @@ const Result boreStrokeRatio{
     .valid = "any bore and stroke",
     .value = [](Reader& read) { return read(in::bore) / (2 * read(crankRadius)); }};
 
-const Result gasketVolume{.key = "gasket_volume_m3",
-                          .name = "Volume inside the head gasket",
-                          .symbol = "V_gasket",
-                          .kind = Kind::Volume,
-                          .formula = "V_gasket = π/4 · D_g² · t_g",
-                          .source = "plane geometry",
-                          .valid = "a round hole; one that is not round: the circle of equal area",
-                          .value = [](Reader& read) {
-                            const double thickness = read(in::headGasket);
-                            return chamber::gasketVolume(
-                                {.gasketBore = read(in::headGasketBore), .thickness = thickness});
-                          }};
+const Result gasketVolume{
+    .key = "gasket_volume_m3",
+    .name = "Volume inside the head gasket",
+    .symbol = "V_gasket",
+    .kind = Kind::Volume,
+    .formula = "V_gasket = π/4 · D_g² · t_g; the hole measured, V_g, where it was",
+    .source = "plane geometry",
+    .valid = "a round hole; one that is not round: the circle of equal area",
+    .value = [](Reader& read) {
+      if (read.given(in::headGasketVolume)) return read(in::headGasketVolume);
+      const double thickness = read(in::headGasket);
+      return chamber::gasketVolume(
+          {.gasketBore = read(in::headGasketBore), .thickness = thickness});
+    }};
 
 const Result volumesBesideStack{
     .key = "volumes_beside_stack_m3",

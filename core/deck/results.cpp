@@ -42,7 +42,7 @@ double wantedClearance(Reader& read) {
 }  // namespace
 
 Head headOf(Reader& read) {
-  return {.gasket = read(in::headGasket),
+  return {.gasket = read(in::headGasket) - 0.5 * read(in::headGasketTaper),
           .recess = read(in::headRecess),
           .crownRise = read(in::crownRise)};
 }
@@ -141,7 +141,8 @@ const Result spacerToMake{
     .kind = Kind::FineLength,
     .judged = Judged::WorstCase,
     .formula =
-        "t_sp = δ_w + p_0, with δ_w wanted, or s_w − t_g − h_rec + h_rise, or from the ratio "
+        "t_sp = δ_w + p_0, with δ_w wanted, or s_w − t_g + Δt_g/2 − h_rec + h_rise, or from the "
+        "ratio "
         "wanted; minus: take that much off instead",
     .source = deck::kStack,
     .valid = deck::kRigid,
@@ -195,6 +196,7 @@ const Result deckClearanceSpread{.key = "deck_clearance_spread_m",
                                  .symbol = "Δδ",
                                  .kind = Kind::FineLength,
                                  .per = Per::Engine,
+                                 .apart = true,
                                  .formula = "Δδ = most δ − least δ",
                                  .source = "definition",
                                  .valid = deck::kRigid,
@@ -210,10 +212,25 @@ const Result squishGap{
     .symbol = "s",
     .kind = Kind::FineLength,
     .judged = Judged::WorstCase,
-    .formula = "s = δ + t_g + h_rec − h_rise",
+    .formula = "s = δ + t_g − Δt_g/2 + h_rec − h_rise",
     .source = deck::kStack,
     .valid = "cold, clamped, metal parts; running it closes further (rod stretch, bearings, heat)",
     .value = [](Reader& read) { return deck::squishGap(read(deckClearance), deck::headOf(read)); }};
+
+const Result headMoved{
+    .key = "head_moved_m",
+    .name = "Head higher than on the donor by",
+    .symbol = "Δh",
+    .kind = Kind::FineLength,
+    .formula = "Δh = (H + t_g) − (H + t_g) of the donor; minus: lower",
+    .source = deck::kStack,
+    .valid = "on the donor's cases; what runs from crank or case to the head goes with it",
+    .value = [](Reader& read) {
+      if (read.isDonor()) return read.none("it is compared with the donor");
+      if (!read.hasDonor()) return read.none("there is no donor to compare with");
+      return read(deckHeight) + read(in::headGasket) -
+             (read.donor(deckHeight) + read.donor(in::headGasket));
+    }};
 
 }  // namespace strokewright::out
 
@@ -229,6 +246,7 @@ std::span<const describe::Result* const> results() {
                                           &out::deckClearance,
                                           &out::deckClearanceSpread,
                                           &out::squishGap,
+                                          &out::headMoved,
                                           &out::bareGap};
   return kResults;
 }

@@ -11,8 +11,8 @@ namespace strokewright::out {
 
 using describe::Result;
 
-extern const Result heightWithoutSpacer, crownHeight, protrusionWithoutSpacer, spacerToMake,
-    spacerInStack, deckHeight, deckClearance, deckClearanceSpread, squishGap, bareGap;
+extern const Result headMoved, heightWithoutSpacer, crownHeight, protrusionWithoutSpacer,
+    spacerToMake, spacerInStack, deckHeight, deckClearance, deckClearanceSpread, squishGap, bareGap;
 
 }  // namespace strokewright::out
 

@@ -1,7 +1,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
+#include <vector>
 
+#include "core/chamber/chamber.h"
+#include "core/chamber/results.h"
 #include "core/deck/results.h"
 #include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
@@ -42,6 +46,85 @@ std::string gapName(Reader& read) {
              ? "bumping clearance"
              : "squish gap";
 }
+
+/// What is wanted of the deck.
+const Input& wantedEntry(Reader& read) {
+  switch (read.choice<model::StackDriver>(in::stackDriver)) {
+    case model::StackDriver::DeckClearance:
+      return in::wantedDeckClearance;
+    case model::StackDriver::CompressionRatio:
+      return in::wantedCompressionRatio;
+    case model::StackDriver::SquishGap:
+      break;
+  }
+  return in::wantedSquish;
+}
+
+/// [SI] what the stack gives of it.
+double givenOf(Reader& read, const Input& wanted) {
+  if (&wanted == &in::wantedSquish) return read(out::squishGap);
+  if (&wanted == &in::wantedDeckClearance) return read(out::deckClearance);
+  const double deck =
+      chamber::deckVolume({.bore = read(in::bore), .deckClearance = read(out::deckClearance)});
+  return chamber::compressionRatio({.sweptVolume = read(out::sweptVolume),
+                                    .clearanceVolume = read(out::volumesBesideDeck) + deck});
+}
+
+/// Offers to want what the spacer entered gives, where that is usual and the same in all cylinders.
+void offerWanted(Reader& read, Finding& finding, const Input& wanted) {
+  // A ratio to the third decimal is worth less of the deck than a hundredth of a millimetre.
+  const double scale = wanted.kind == Kind::Ratio ? 1e3 : 1e5;
+  const double given = std::round(givenOf(read, wanted) * scale) / scale;
+  if (!wanted.usual.holds(given)) return;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader there = read.at(i);
+    if (std::abs(givenOf(there, wanted) - given) > 0.6 / scale) return;
+  }
+  finding.mends.push_back(takeComputed(wanted, given));
+}
+
+/// A plate of the wrong sign has its own rule.
+bool signSlipped(double entered, double toMake) {
+  return entered > 0.0 && toMake < 0.0 && std::abs(entered + toMake) <= 0.05 * entered;
+}
+
+/// One figure is wanted, another is made: whoever reads the wrong one cuts the wrong plate.
+const Rule wantedNotMet{
+    .key = "wanted_not_met",
+    .source = kStack,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || !read.given(in::spacer)) return;
+      const double toMake = read(out::spacerToMake);
+      const double entered = read(in::spacer);
+      constexpr double kStep = 0.01e-3;  // [m] the result is put into the entry to the next one
+      const double apart = std::abs(toMake - entered);
+      if (apart <= 1.01 * kStep || signSlipped(entered, toMake)) return;
+      const bool noPlate = entered == 0.0 && std::abs(toMake) < read(in::spacerLeast);
+      const bool beyond = apart > read(in::plateTolerance) + kStep + kRounding;
+      const Input& wanted = wantedEntry(read);
+      // An unusual spacer is objected to by itself, with what it may have meant.
+      const bool usual = in::spacer.usual.holds(entered);
+      std::vector<const Input*> about = {&in::spacer, &wanted};
+      if (!usual) std::ranges::reverse(about);
+      Finding& finding =
+          speak.say(beyond && !noPlate ? Weight::Objects : Weight::Remarks,
+                    {"{1}: {2}, the stack gives {3}. That asks for a spacer of {4}, where {5} is "
+                     "entered.",
+                     {&wanted, Quantity{wanted.kind, read(wanted)},
+                      Quantity{wanted.kind, givenOf(read, wanted)}, fine(toMake), fine(entered)}},
+                    std::move(about));
+      if (!usual) return;
+      if (!noPlate) {
+        finding.mends.push_back(takeComputed(in::spacer, std::ceil(toMake / kStep - 1e-3) * kStep));
+        offerWanted(read, finding, wanted);
+        return;
+      }
+      if (&wanted != &in::wantedSquish) return;
+      const double gasket = read(in::headGasket) + toMake;
+      if (gasket <= 0.0) return;
+      finding.hint = {"That is no plate: a head gasket of {1} would meet it.", {fine(gasket)}};
+    }};
 
 const Rule squishCloses{
     .key = "squish_closes",
@@ -107,7 +190,7 @@ const Rule spacerSign{
       if (read.isDonor() || !read.given(in::spacer)) return;
       const double entered = read(in::spacer);
       const double toMake = read(out::spacerToMake);
-      if (entered <= 0.0 || toMake >= 0.0 || std::abs(entered + toMake) > 0.05 * entered) return;
+      if (!signSlipped(entered, toMake)) return;
       Finding& finding =
           speak.say(Weight::Objects,
                     {"A plate raises the block; the sum asks for {1} off. Minus?", {fine(-toMake)}},
@@ -153,6 +236,20 @@ const Rule spacerThickness{
       }
     }};
 
+/// What comes off where. Of a height that was taken direct nobody said what stands in it; on a
+/// two-stroke it matters which end is cut, since the ports are in the barrel.
+std::string_view skimPattern(Reader& read) {
+  if (!read.given(in::seatHeight)) {
+    return "The spacer is {1}: take {2} off the deck, or fit a rod of {3} and no plate.";
+  }
+  if (read.given(in::cycle) && model::twoStroke(read)) {
+    return "The spacer is {1}: take {2} off the barrel foot, as the ports are counted, or fit a "
+           "rod of {3} and no plate.";
+  }
+  return "The spacer is {1}: take {2} off the barrel foot or the deck, or fit a rod of {3} and no "
+         "plate.";
+}
+
 const Rule skim{
     .key = "skim",
     .source = kStack,
@@ -163,14 +260,48 @@ const Rule skim{
       const motion::SliderCrank crank = motion::mechanism(read);
       const double top = motion::topPinHeight(crank) - spacer;
       const double rod = std::hypot(top, crank.offset) - crank.crankRadius;
-      Finding& finding = speak.say(
-          Weight::Remarks,
-          {"The spacer is {1}: take {2} off the barrel foot or the deck, or fit a rod of {3} "
-           "and no plate.",
-           {fine(spacer), fine(-spacer), Quantity{Kind::Length, rod}}},
-          {&in::spacer, &in::rodLength});
+      Finding& finding =
+          speak.say(Weight::Remarks,
+                    {skimPattern(read), {fine(spacer), fine(-spacer), Quantity{Kind::Length, rod}}},
+                    {&in::spacer, &in::rodLength});
+      if (read.given(in::cycle) && model::twoStroke(read)) {
+        finding.hint = {
+            "Off the deck the ports stay where they are and open as before; off the "
+            "foot they come down with the barrel and open for less of the turn.",
+            {}};
+      }
       if (read.isDonor()) return;
       finding.mends.push_back(withoutSpacer("Fit a rod of {1} and no plate", in::rodLength, rod));
+    }};
+
+/// What a plate or a skim drags along on the donor's cases.
+const Rule headMoves{
+    .key = "head_moves",
+    .source = kStack,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      constexpr double kFelt = 0.05e-3;  // [m] less is within the gaskets' own spread
+      const double moved = read(out::headMoved);
+      if (std::abs(moved) < kFelt) return;
+      const bool up = moved > 0.0;
+      const bool ports = model::twoStroke(read);
+      Finding& finding = speak.say(
+          Weight::Remarks,
+          {up ? "The head comes {1} higher than on the donor: the studs hold by that much less, "
+                "and exhaust, inlet and head steady follow it."
+              : "The head comes {1} lower than on the donor: the studs stand {1} further out, and "
+                "exhaust, inlet and head steady follow it.",
+           {fine(std::abs(moved))}},
+          {&in::spacer, &in::baseGasket, &in::headGasket});
+      if (ports) return;
+      finding.hint = {
+          up ? "A chain or belt to a camshaft in the head needs {1} more, its timing shifts "
+               "(advanced where the tight run goes straight to the crank), push rods are short by "
+               "{2}; set the timing anew and look at valve to piston."
+             : "A chain or belt to a camshaft in the head hangs {1} slacker, its timing shifts "
+               "(retarded where the tight run goes straight to the crank), push rods are long by "
+               "{2}; set the timing anew and look at valve to piston.",
+          {fine(2.0 * std::abs(moved)), fine(std::abs(moved))}};
     }};
 
 const Rule gasketOverSquish{
@@ -314,11 +445,11 @@ const Rule twoRoutes{
         return;
       }
       double stack = 0.0;
-      double joint = read.entry(in::deckHeight)->limit();
+      double joint = limitOrUsual(in::deckHeight, *read.entry(in::deckHeight));
       for (const Input* part : {&in::seatHeight, &in::baseGasket, &in::secondBaseGasket,
                                 &in::thirdBaseGasket, &in::barrelHeight}) {
         stack += read(*part);
-        joint += read.entry(*part)->limit();
+        if (read.given(*part)) joint += limitOrUsual(*part, *read.entry(*part));
       }
       const double direct = read(in::deckHeight);
       const double apart = std::abs(stack - direct);
@@ -441,10 +572,10 @@ const Rule linerFlush{.key = "liner_protrusion_small",
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {
-      &squishCloses,     &squishRange,    &spacerSign, &spacerThickness, &skim,
-      &gasketOverSquish, &rodOverTheEyes, &pinEdge,    &packetGasket,    &thinGasket,
-      &twoRoutes,        &spacerTwice,    &seatsApart, &deckSpread,      &proudTwice,
-      &faceAgainstDonor, &linerFlush};
+      &wantedNotMet, &squishCloses, &squishRange,      &spacerSign,     &spacerThickness,
+      &skim,         &headMoves,    &gasketOverSquish, &rodOverTheEyes, &pinEdge,
+      &packetGasket, &thinGasket,   &twoRoutes,        &spacerTwice,    &seatsApart,
+      &deckSpread,   &proudTwice,   &faceAgainstDonor, &linerFlush};
   return kRules;
 }
 

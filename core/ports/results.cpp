@@ -36,8 +36,11 @@ constexpr std::string_view kMotion = "plane geometry; without offset Heywood ch.
 constexpr std::string_view kPistonPorts = "two-stroke, ports that the crown opens and shuts";
 constexpr std::string_view kValves = "a four-stroke has valves instead of ports";
 
+/// It is said to be a four-stroke; what is not said is waited for.
+bool fourStroke(Reader& read) { return !model::twoStroke(read) && read.given(in::cycle); }
+
 double travelTo(Reader& read, const Port& port) {
-  if (!model::twoStroke(read)) return read.none(kValves);
+  if (fourStroke(read)) return read.none(kValves);
   return read(*port.top) - read(out::deckClearance);
 }
 
@@ -149,7 +152,7 @@ const Result primaryCompressionRatio{
     .source = "common practice, no published source",
     .valid = "over the whole stroke; crankcase filled with the piston at bottom dead centre",
     .value = [](Reader& read) {
-      if (!model::twoStroke(read)) {
+      if (ports::fourStroke(read)) {
         return read.none("the crankcase of a four-stroke does not pump");
       }
       return ports::primaryCompressionRatio(

@@ -137,6 +137,7 @@ const Rule primaryRange{
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;  // it is as it is
       constexpr Range kUsual{1.30, 1.45, 0.005};
       const double ratio = read(out::primaryCompressionRatio);
       if (kUsual.holds(ratio)) return;
@@ -154,6 +155,7 @@ const Rule blowdownRange{
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;  // it is as it is
       constexpr double kDegree = std::numbers::pi / 180.0;
       constexpr Range kUsual{26.0 * kDegree, 34.0 * kDegree, 0.5 * kDegree};  // touring to sport
       const double blowdown = read(out::blowdown);
@@ -172,6 +174,7 @@ const Rule trappedRange{
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;  // it is as it is
       if (read.choice<model::Ignition>(in::ignition) != model::Ignition::Spark) return;
       constexpr Range kUsual{7.0, 8.0, 0.05};
       const double ratio = read(out::trappedCompressionRatio);

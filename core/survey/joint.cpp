@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string>
 
 #include "core/model/inputs.h"
 
@@ -83,19 +84,19 @@ Sentence suspicion(Reader& read, std::span<const Rests> ways, bool ofOneCylinder
     return rank(a) > rank(b);
   });
   if (found.size() > 3) found.resize(3);
-  static constexpr std::array<std::string_view, 4> kAll = {
-      "", "The same in every cylinder, so look at what they share: {1}.",
-      "The same in every cylinder, so look at what they share: {1}, {2}.",
-      "The same in every cylinder, so look at what they share: {1}, {2}, {3}."};
-  static constexpr std::array<std::string_view, 4> kOne = {
-      "", "Not in every cylinder, so look at what was read there: {1}.",
-      "Not in every cylinder, so look at what was read there: {1}, {2}.",
-      "Not in every cylinder, so look at what was read there: {1}, {2}, {3}."};
-  static constexpr std::array<std::string_view, 4> kSingle = {
-      "", "Look at the least certain first: {1}.", "Look at the least certain first: {1}, {2}.",
-      "Look at the least certain first: {1}, {2}, {3}."};
-  const auto& patterns = read.cylinders() == 1 ? kSingle : ofOneCylinder ? kOne : kAll;
-  return {patterns[found.size()], {found.begin(), found.end()}};
+  // Last, that all of them are right, but not of the same day.
+  static constexpr std::array<std::string_view, 4> kPatterns = {
+      "Was it measured with another spacer or gasket than entered now?",
+      "{1}: {2}. Was it measured with another spacer or gasket than entered now?",
+      "{1}: {2}, {3}. Was it measured with another spacer or gasket than entered now?",
+      "{1}: {2}, {3}, {4}. Was it measured with another spacer or gasket than entered now?"};
+  const std::string_view look = read.cylinders() == 1 ? "Look at the least certain first"
+                                : ofOneCylinder
+                                    ? "Not in every cylinder, so look at what was read there"
+                                    : "The same in every cylinder, so look at what they share";
+  Sentence says{kPatterns[found.size()], {std::string(look)}};
+  says.arguments.insert(says.arguments.end(), found.begin(), found.end());
+  return says;
 }
 
 }  // namespace strokewright::survey

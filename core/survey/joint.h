@@ -35,8 +35,8 @@ void addPart(describe::Reader& read, std::vector<Rests>& ways, const describe::I
              double worth = 1.0);
 
 /// Where to look: what was read at each cylinder where only some of them are off, otherwise what is
-/// the same for all; the least certain first, those without a ± before all.
-/// @returns empty where nothing of that kind was entered
+/// the same for all; the least certain first, those without a ± before all. Last, whether spacer or
+/// gaskets are still those of the measurement.
 describe::Sentence suspicion(describe::Reader& read, std::span<const Rests> ways,
                              bool ofOneCylinder);
 

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <ostream>
+#include <tuple>
 
 #include "core/model/inputs.h"
 #include "tests/assess/rules_fixture.h"
@@ -118,6 +119,61 @@ TEST(AText, ThatStandsForItselfIsNotSpokenOf) {
   for (const char* text : {"98.1", "98.1; 98.2; 98.3", "98.1 mm ± 0.03"}) {
     EXPECT_EQ(said("read_as", "seat_height_m", text), "") << text;
   }
+}
+
+TEST(AComma, GoesWithoutSayingWhereItIsTheReadersOwnMark) {
+  units::Style comma;
+  comma.decimalMark = ",";
+  for (const auto& [rule, key, text] :
+       {std::tuple("read_as", "bore_m", "68,5"),
+        std::tuple("thousand_or_decimal", "head_gasket_m", "1,234"),
+        std::tuple("thousand_or_decimal", "class_limit_m3", "1,200")}) {
+    model::Project project = sample("burdock-719");
+    type(project.engines[kTarget], key, text);
+    const Assessment assessment(project);
+    const Finding* finding = findingOf(assessment, kTarget, rule, key);
+    ASSERT_NE(finding, nullptr) << text;
+    EXPECT_TRUE(goesWithoutSaying(*finding, comma)) << text;
+    EXPECT_FALSE(goesWithoutSaying(*finding, {})) << text;
+  }
+}
+
+TEST(AComma, InAnotherUnitIsStillSaidHowItWasRead) {
+  units::Style comma;
+  comma.decimalMark = ",";
+  model::Project project = sample("burdock-719");
+  type(project.engines[kTarget], "bore_m", "2,68 in");
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, kTarget, "read_as", "bore_m");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_FALSE(goesWithoutSaying(*finding, comma));
+  EXPECT_THAT(told(*finding), HasSubstr("its comma as the decimal mark"));
+}
+
+/// What was typed in a unit cannot have been meant in it.
+TEST(ANumberFarOff, IsAskedForTheUnitThatIsMeant) {
+  const std::string inches = said("unusual", "wanted_squish_m", "0.9 in");
+  EXPECT_THAT(inches, HasSubstr("22.86 mm cannot be meant, seldom is it more than 1.50 mm"));
+  EXPECT_THAT(inches, HasSubstr("Type it anew, or in the unit that is meant"));
+  EXPECT_THAT(inches, HasSubstr("Millimetres? That makes 0.90 mm"));
+  EXPECT_THAT(said("unusual", "wanted_squish_m", ".035 thou"),
+              HasSubstr("Inches? That makes 0.889 mm"));
+  EXPECT_THAT(said("unusual", "wanted_squish_m", "0.036"), HasSubstr("Inches? That makes 0.91"));
+  EXPECT_THAT(said("unusual", "wanted_squish_m", "30"),
+              HasSubstr("Thousandths of an inch? That makes 0.76"));
+}
+
+TEST(ANumberFarOff, InAFieldOfThousandthsIsTakenForInches) {
+  model::Project project = sample("burdock-719");
+  const describe::Input& wanted = *catalogue().findInput("wanted_squish_m");
+  project.engines[kTarget].set(wanted,
+                               model::entryFrom(wanted, ".035", units::UnitGroup::inchPound()));
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, kTarget, "unusual", wanted.key);
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("Inches? That makes 0.889 mm"));
+  ASSERT_EQ(finding->mends.size(), 1U);
+  EXPECT_EQ(finding->mends.front().entries.front().second, "0.0350 in");
 }
 
 TEST(APlusMinus, WithATypedMinusIsForbidden) {

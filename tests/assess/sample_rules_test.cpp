@@ -62,26 +62,23 @@ TEST_P(HealthySample, SpeaksWithoutADonorToo) {
 INSTANTIATE_TEST_SUITE_P(
     Conversions, HealthySample,
     testing::Values(
-        Row{"Tansy617",
-            "tansy-270",
-            0,
-            {{"case_material_assumed", {"0.92 mm", "8500 rpm", "cast iron"}}}},
+        Row{"Tansy617", "tansy-270", 0, {}},
         Row{"Tansy270",
             "tansy-270",
             1,
-            {{"case_material_assumed", {"0.81 mm"}},
+            {{"read_as", {"mean of its readings"}},
+             {"read_as"},
+             {"head_moves", {"1.50 mm lower", "3.00 mm slacker"}},
              {"skim", {"−1.35 mm", "127.85 mm"}},
              {"squish_range", {"0.90 mm", "0.75 mm at worst case", "0.80 mm"}},
              {"speed_over_ceiling", {"8500 rpm", "7842 rpm", "1.20 mm", "1.00 mm", "9092 rpm"}},
              {"skirt_out_of_liner", {"14.50 mm", "24.00 mm", "7.35 mm", "25.00 mm"}}}},
-        Row{"Burdock636",
-            "burdock-719",
-            0,
-            {{"case_material_assumed"}, {"places_apart", {"0.17 mm", "0.15 mm"}}}},
+        Row{"Burdock636", "burdock-719", 0, {{"places_apart", {"0.17 mm", "0.15 mm"}}}},
         Row{"Burdock719",
             "burdock-719",
             1,
-            {{"case_material_assumed", {"0.82 mm", "9500 rpm"}},
+            {{"read_as", {"mean of its readings"}},
+             {"head_moves", {"0.98 · 0.90 · 0.81 mm higher"}},
              {"places_apart", {"cylinder 3", "0.17 mm", "cylinder 1"}},
              {"speed_over_ceiling", {"9500 rpm", "9142 rpm", "1.00 mm"}},
              {"rod_load", {"1.11", "1.00"}},
@@ -90,8 +87,7 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"BurdockShortRod",
             "burdock-719",
             2,
-            {{"case_material_assumed"},
-             {"places_apart"},
+            {{"places_apart"},
              {"deck_spread", {"0.17 mm", "0.05 mm"}},
              {"squish_range", {"0.87 mm", "at worst case", "0.80 mm"}, 0},
              {"squish_range", {"0.95 mm", "at worst case", "0.80 mm"}, 1},
@@ -102,13 +98,11 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"Teasel116",
             "teasel-125",
             0,
-            {{"case_material_assumed"},
-             {"trapped_compression_range", {"6.42", "7 to 8"}},
-             {"proven_over_ceiling", {"12 000 rpm", "11 906 rpm", "common practice"}}}},
+            {{"proven_over_ceiling", {"12 000 rpm", "11 906 rpm", "common practice"}}}},
         Row{"Teasel125",
             "teasel-125",
             1,
-            {{"case_material_assumed"},
+            {{"head_moves", {"1.40 mm higher"}},
              {"class_leaves_no_rebore", {"124.82 ml", "0.18 ml", "± 0.05 ml", "125.98 ml"}},
              {"port_timing_against_donor",
               {"196.7°", "143.1°", "189.6°", "130.0°", "1.71 mm", "2.62 mm", "in the head"}}}},
@@ -117,6 +111,7 @@ INSTANTIATE_TEST_SUITE_P(
             "culvert-1040",
             1,
             {{"case_material_assumed", {"0.95 mm", "0.66 mm"}},
+             {"head_moves", {"0.12 mm higher", "0.24 mm more"}},
              {"gasket_over_squish", {"1.30 mm", "0.95 mm", "0.30 mm", "105.00 mm", "106.50 mm"}},
              {"bush_wall_solid_bronze", {"1.50 mm"}},
              {"wanted_not_met", {"0.95 mm", "1.00 mm", "−0.05 mm", "1.25 mm"}},
@@ -134,6 +129,8 @@ TEST(TheTypicalEngine, IsObjectedToForItsShortLinerAlone) {
         input->key == "liner_length_m") {
       continue;
     }
+    // No single number is an order.
+    if (input->key == "firing_order") continue;
     type(engine, input->key, describe::typedText(*input, input->typical));
   }
   const Assessment assessment(project);

@@ -241,6 +241,33 @@ TEST_F(PortsOfTheTwoStroke, AreListedByHeight) {
   EXPECT_LT(table.rows["trapped_ratio"].numbers[11], table.rows["trapped_ratio"].numbers[10]);
 }
 
+/// The donor is as it is: it runs.
+TEST_F(PortsOfTheTwoStroke, OfADonorAreNotMeasuredByPractice) {
+  model::Engine& donor = project_.engines[kDonor];
+  type(donor, "exhaust_port_top_m", "33");
+  type(donor, "transfer_port_top_m", "33.5");
+  type(donor, "crankcase_volume_m3", "900");
+  const Assessment assessment(project_);
+  ASSERT_EQ(assessment(kDonor, out::primaryCompressionRatio).state, State::Value);
+  for (const char* rule :
+       {"primary_compression_range", "blowdown_range", "trapped_compression_range"}) {
+    EXPECT_EQ(findingOf(assessment, kDonor, rule), nullptr) << rule;
+  }
+}
+
+TEST_F(PortsOfTheTwoStroke, WaitForTheCycleWhereItIsNotSaid) {
+  type(target(), "cycle", "");
+  type(target(), "crankcase_volume_m3", "420");
+  const Assessment assessment(project_);
+  for (const describe::Result* result :
+       {&out::exhaustDuration, &out::blowdown, &out::primaryCompressionRatio}) {
+    EXPECT_EQ(assessment(kTarget, *result).state, State::Waits) << result->key;
+    const auto waits = assessment.waitsFor(kTarget, *result);
+    ASSERT_EQ(waits.size(), 1U) << result->key;
+    EXPECT_EQ(waits.front().input->key, "cycle");
+  }
+}
+
 TEST(PortsOfAFourStroke, MeanNothing) {
   const model::Project project = sample("tansy-270");
   const Assessment assessment(project);

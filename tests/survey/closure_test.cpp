@@ -59,7 +59,10 @@ TEST_F(Closure, ForbidsBeyondTheWorstCaseAndNamesWhatAllShare) {
   ASSERT_NE(finding, nullptr);
   EXPECT_EQ(finding->weight, describe::Weight::Forbids);
   EXPECT_THAT(told(*finding), HasSubstr("differ by 0.40 mm"));
-  EXPECT_THAT(told(*finding), HasSubstr("The same in every cylinder"));
+  EXPECT_THAT(told(*finding), HasSubstr("The same in every cylinder, so look at what they share:"));
+  EXPECT_TRUE(
+      told(*finding).ends_with("Was it measured with another spacer or gasket than entered now?"))
+      << told(*finding);
 }
 
 TEST_F(Closure, BlamesOneCylinderWhereOnlyThatOneIsOff) {

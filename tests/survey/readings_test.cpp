@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "core/describe/entry.h"
+#include "core/model/entry_text.h"
+#include "core/model/inputs.h"
 
 namespace strokewright::survey {
 namespace {
@@ -33,6 +35,19 @@ INSTANTIATE_TEST_SUITE_P(Iso5725, GrubbsTest,
 TEST(Readings, AreSpreadFromTheLeastToTheLargest) {
   EXPECT_DOUBLE_EQ(spreadOf(std::vector{3.0, 1.0, 2.5}), 2.0);
   EXPECT_EQ(spreadOf(std::vector{3.0}), 0.0);
+}
+
+/// The piston rocks, so the scatter over the crown is no ± of its middle; the dial gauge's is.
+TEST(Readings, WhoseDifferencesCancelCarryTheUsualInstrumentsLimit) {
+  namespace in = model::in;
+  const auto limit = [](const char* text) {
+    return describe::limitOf(
+        in::measuredDeckClearance,
+        model::entryFrom(in::measuredDeckClearance, text, units::UnitGroup::metric()));
+  };
+  EXPECT_EQ(limit("0.15 | 0.19 | 0.14 | 0.18"), in::measuredDeckClearance.plusMinus);
+  EXPECT_DOUBLE_EQ(limit("0.15 | 0.19 | 0.14 | 0.18 ± 0.02"), 0.02e-3);
+  EXPECT_EQ(limit("0.15"), 0.0) << "read once: nothing was said of it";
 }
 
 TEST(Readings, HaveAnOutlierWhereOneDoesNotBelong) {
