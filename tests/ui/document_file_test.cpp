@@ -225,6 +225,16 @@ TEST_F(ProjectFile, OpenedAndSavedFilesAreTheRecentOnes) {
   EXPECT_EQ(taste_.recentFiles(), QStringList(path_));
 }
 
+TEST_F(ProjectFile, IsCalledAfterTheTargetUntilItIsSaved) {
+  EXPECT_EQ(document_.shownName(), QStringLiteral("New conversion"));
+  document_.renameEngine(kTarget, QStringLiteral("Burdock 719"));
+  EXPECT_EQ(document_.shownName(), QStringLiteral("Burdock 719"));
+  document_.edit(QStringLiteral("name"), [](model::Project& project) { project.name = "Hill"; });
+  EXPECT_EQ(document_.shownName(), QStringLiteral("Hill"));
+  ASSERT_TRUE(document_.saveAs(inFolder(QStringLiteral("saved.strokewright"))));
+  EXPECT_EQ(document_.shownName(), QStringLiteral("saved"));
+}
+
 TEST_F(ProjectFile, StartingNewForgetsPathAndSteps) {
   typeBore(QStringLiteral("98"));
   ASSERT_TRUE(document_.saveAs(path_));

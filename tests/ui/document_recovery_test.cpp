@@ -85,6 +85,54 @@ TEST_F(Recovery, IsOfferedAlthoughTheFileIsNewerAndEvenDamaged) {
   EXPECT_TRUE(found[0].fileIsNewer);
 }
 
+TEST_F(Recovery, IsOfItsFileHoweverThePathIsWritten) {
+  const QString path = inFolder(QStringLiteral("burdock.strokewright"));
+  ASSERT_TRUE(document_.saveAs(path));
+  typeAndDie(path, QStringLiteral("98.20"));
+  const std::vector<RecoveredWork> found = RecoveredWork::find();
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_TRUE(found[0].isOf(path));
+  EXPECT_TRUE(found[0].isOf(inFolder(QStringLiteral("./burdock.strokewright"))));
+  EXPECT_FALSE(found[0].isOf(inFolder(QStringLiteral("other.strokewright"))));
+}
+
+TEST_F(Recovery, OfNoFileIsOfNone) {
+  typeAndDie(QStringLiteral("-"), QStringLiteral("98"));
+  EXPECT_FALSE(RecoveredWork::find().front().isOf(QString()));
+}
+
+TEST_F(Recovery, AFileThatAnotherProgramHasOpenIsSaidAndOpened) {
+  const QString path = inFolder(QStringLiteral("burdock.strokewright"));
+  ASSERT_TRUE(document_.saveAs(path));
+  QProcess child;
+  child.start(QApplication::applicationFilePath(),
+              {QStringLiteral("--type-and-hang"), path, QStringLiteral("98.20")});
+  ASSERT_TRUE(child.waitForReadyRead(kPatience)) << child.readAllStandardError().toStdString();
+  Document other(taste_);
+  ASSERT_TRUE(other.open(path));
+  EXPECT_TRUE(other.remarks().join(u' ').contains(QStringLiteral("whoever saves last wins")));
+  EXPECT_TRUE(other.save());
+  ::kill(static_cast<pid_t>(child.processId()), SIGKILL);
+  child.waitForFinished(kPatience);
+}
+
+TEST_F(Recovery, AFileWhoseProgramDiedOrClosedItIsNobodys) {
+  const QString path = inFolder(QStringLiteral("burdock.strokewright"));
+  ASSERT_TRUE(document_.saveAs(path));
+  document_.startNew();
+  typeAndDie(path, QStringLiteral("98.20"));
+  {
+    Document first(taste_);
+    ASSERT_TRUE(first.open(path));
+    EXPECT_TRUE(first.remarks().isEmpty()) << first.remarks().join(u' ').toStdString();
+    ASSERT_TRUE(first.open(path)) << "once more, in the same window";
+    EXPECT_TRUE(first.remarks().isEmpty());
+  }
+  Document second(taste_);
+  ASSERT_TRUE(second.open(path));
+  EXPECT_TRUE(second.remarks().isEmpty());
+}
+
 TEST_F(Recovery, SurvivesTwoCrashesInARow) {
   typeAndDie(QStringLiteral("-"), QStringLiteral("98"));
   auto second = std::make_unique<Document>(taste_);

@@ -1,6 +1,7 @@
 #include <QSignalSpy>
 
 #include "tests/ui/fixture.h"
+#include "ui/widgets/entry_words.h"
 
 namespace strokewright::ui {
 namespace {
@@ -50,6 +51,17 @@ TEST_F(TasteTest, AUnitOfAnotherKindChangesNothing) {
   taste.setUnit(Kind::Length, QStringLiteral("g"));
   EXPECT_EQ(changed.count(), 0);
   EXPECT_EQ(taste.unit(Kind::Length), QStringLiteral("mm"));
+}
+
+TEST_F(TasteTest, ADecimalCommaIsSpokenOfToWhoDoesNotUseIt) {
+  for (const auto& [locale, spoken] : {std::pair(kBritish, true), std::pair(kGerman, false)}) {
+    Taste taste(locale);
+    Document document(taste);
+    for (const char* text : {"1,2", "1,234"}) {
+      document.type(1, in::headGasket, QString::fromLatin1(text));
+      EXPECT_EQ(findingAbout(document, {1, in::headGasket}) != nullptr, spoken) << text;
+    }
+  }
 }
 
 TEST_F(TasteTest, ChangingUnitsChangesNothingInTheDocument) {

@@ -62,10 +62,12 @@ Entry withPlusMinus(const Entry& entry, const Input& input, double plusMinus,
   return typedOver(entry, input, text, style.group);
 }
 
+constexpr auto kNewTarget = "Target";
+
 Project newProject() {
   Project project;
   project.engines = {Engine{.name = "Donor", .part = Part::Donor, .note = {}, .entries = {}},
-                     Engine{.name = "Target", .part = Part::Target, .note = {}, .entries = {}}};
+                     Engine{.name = kNewTarget, .part = Part::Target, .note = {}, .entries = {}}};
   project.referenceDonor = 0;
   return project;
 }
@@ -79,6 +81,14 @@ void remove(Project& project, int engine) {
     project.referenceDonor =
         donor == project.engines.end() ? -1 : static_cast<int>(donor - project.engines.begin());
   }
+}
+
+/// What the builder called the project, or what it makes; empty where he called neither anything.
+QString givenName(const Project& project) {
+  if (!project.name.empty()) return fromCore(project.name).trimmed();
+  const int target = project.target();
+  if (target < 0 || project.engines[index(target)].name == kNewTarget) return {};
+  return fromCore(project.engines[index(target)].name).trimmed();
 }
 
 QString baseName(const QString& path) { return QFileInfo(path).completeBaseName(); }
@@ -292,7 +302,9 @@ void Document::renameEngine(int engine, const QString& name) {
 
 QString Document::shownName() const {
   if (!path_.isEmpty()) return baseName(path_);
-  return shownName_.isEmpty() ? tr("New conversion") : shownName_;
+  if (!shownName_.isEmpty()) return shownName_;
+  const QString given = givenName(*project_);
+  return given.isEmpty() ? tr("New conversion") : given;
 }
 
 void Document::begin(Project project, const QString& path, const QString& shownName) {
@@ -301,6 +313,9 @@ void Document::begin(Project project, const QString& path, const QString& shownN
   neverSaved_ = false;
   closeStep();
   undoStack_.clear();
+  if (!recovery_->claim(path_)) {
+    remarks_ += tr("Another Strokewright has this file open; whoever saves last wins.");
+  }
   Q_EMIT begun();
   replace(std::make_shared<const Project>(std::move(project)));
   keepRecovery();
@@ -387,7 +402,7 @@ bool Document::write(const QString& path) {
     error_ = tr("“%1” was not saved: %2. What was there before is still there.").arg(path, trouble);
     return false;
   }
-  path_ = path;
+  if (std::exchange(path_, path) != path) recovery_->claim(path_);
   onDisk_ = FileStamp::of(path, content);
   neverSaved_ = false;
   closeStep();

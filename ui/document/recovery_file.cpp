@@ -1,5 +1,6 @@
 #include "ui/document/recovery_file.h"
 
+#include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -30,8 +31,8 @@ QString lockOf(const QString& file) {
 }
 
 /// A lock that only a living program holds: it goes stale by death, never by age.
-std::unique_ptr<QLockFile> makeLock(const QString& file) {
-  auto lock = std::make_unique<QLockFile>(lockOf(file));
+std::unique_ptr<QLockFile> makeLock(const QString& path) {
+  auto lock = std::make_unique<QLockFile>(path);
   lock->setStaleLockTime(0);
   return lock;
 }
@@ -141,7 +142,7 @@ bool RecoveryFile::begin() {
   const QDir folder(RecoveryFile::folder());
   if (!folder.mkpath(QStringLiteral("."))) return false;
   const QString name = QUuid::createUuid().toString(QUuid::WithoutBraces) + kSuffix;
-  std::unique_ptr<QLockFile> lock = makeLock(folder.filePath(name));
+  std::unique_ptr<QLockFile> lock = makeLock(lockOf(folder.filePath(name)));
   if (!lock->tryLock()) return false;
   lock_ = std::move(lock);
   path_ = folder.filePath(name);
@@ -163,6 +164,17 @@ bool RecoveryFile::write() {
   return true;
 }
 
+bool RecoveryFile::claim(const QString& projectFile) {
+  claim_.reset();
+  if (projectFile.isEmpty()) return true;
+  const QDir folder(RecoveryFile::folder());
+  if (!folder.mkpath(QStringLiteral("."))) return true;  // nobody can say anything there
+  const QByteArray name = QCryptographicHash::hash(
+      QFileInfo(projectFile).canonicalFilePath().toUtf8(), QCryptographicHash::Sha256);
+  claim_ = makeLock(folder.filePath(QString::fromLatin1(name.toHex()) + QStringLiteral(".open")));
+  return claim_->tryLock(0) || claim_->error() != QLockFile::LockFailedError;
+}
+
 void RecoveryFile::discard() {
   timer_.stop();
   work_ = {};
@@ -174,6 +186,10 @@ QString RecoveredWork::shownName() const {
   return work->path.isEmpty() ? work->shownName : QFileInfo(work->path).fileName();
 }
 
+bool RecoveredWork::isOf(const QString& projectFile) const {
+  return work && !work->path.isEmpty() && QFileInfo(work->path) == QFileInfo(projectFile);
+}
+
 void RecoveredWork::discard() const { QFile::remove(file); }
 
 std::vector<RecoveredWork> RecoveredWork::find() {
@@ -181,7 +197,7 @@ std::vector<RecoveredWork> RecoveredWork::find() {
   const QDir folder(RecoveryFile::folder());
   for (const QString& name : folder.entryList({QStringLiteral("*") + kSuffix}, QDir::Files)) {
     const QString file = folder.filePath(name);
-    if (makeLock(file)->tryLock(0)) all.push_back(readRecovery(file));
+    if (makeLock(lockOf(file))->tryLock(0)) all.push_back(readRecovery(file));
   }
   std::ranges::sort(all, std::greater(), &RecoveredWork::time);
   return all;

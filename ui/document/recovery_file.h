@@ -38,6 +38,11 @@ class RecoveryFile final : public QObject {
   /// Writes what is kept at once.
   /// @returns false when that was not possible.
   bool write();
+  /// Says to other running programs that this one has the project file open, instead of the one
+  /// before; an empty path: none. Never waits, and keeps nobody out.
+  /// @returns false when another one has it open.
+  bool claim(const QString& projectFile);
+
   /// There is nothing to lose: saved, undone, or closed on purpose.
   void discard();
 
@@ -57,6 +62,7 @@ class RecoveryFile final : public QObject {
   QTimer timer_;
   QString path_;
   std::unique_ptr<QLockFile> lock_;
+  std::unique_ptr<QLockFile> claim_;
 };
 
 /// What a program that died left behind.
@@ -69,6 +75,8 @@ struct RecoveredWork {
   bool fileIsNewer = false;         ///< the project file was written after it
 
   QString shownName() const;  ///< file name of the project, or what it was called
+  /// It is work on this project file, by whatever way its path is written.
+  bool isOf(const QString& projectFile) const;
   /// Removes the recovery file.
   void discard() const;
 

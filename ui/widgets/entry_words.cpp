@@ -86,10 +86,16 @@ QString waitingLine(const Document& document, int engine, const Input& input) {
   return waiting == 1 ? tr("One result waits for it.") : tr("%1 results wait for it.").arg(waiting);
 }
 
+/// The entry is the first that the finding is about, and the reader need be told.
+bool speaksOf(const Document& document, const Finding& finding, const Input& input) {
+  return !finding.about.empty() && finding.about.front() == &input &&
+         !assess::goesWithoutSaying(finding, document.taste().style());
+}
+
 QStringList findingLines(const Document& document, int engine, const Input& input) {
   QStringList lines;
   for (const Finding& finding : document.assessment().findings(engine)) {
-    if (!finding.about.empty() && finding.about.front() == &input) {
+    if (speaksOf(document, finding, input)) {
       lines += fromCore(describe::weightWord(finding.weight)) + QStringLiteral(": ") +
                findingText(document.taste(), finding);
     }
@@ -209,9 +215,8 @@ QString originMark(describe::Origin origin) {
 const Finding* findingAbout(const Document& document, const EntryPlace& place) {
   if (place.list != nullptr) return nullptr;
   const auto findings = document.assessment().findings(place.engine);
-  const auto found = std::ranges::find_if(findings, [&](const Finding& finding) {
-    return !finding.about.empty() && finding.about.front() == place.input;
-  });
+  const auto found = std::ranges::find_if(
+      findings, [&](const Finding& finding) { return speaksOf(document, finding, *place.input); });
   return found == findings.end() ? nullptr : &*found;
 }
 
