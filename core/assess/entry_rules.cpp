@@ -405,8 +405,11 @@ const Rule readAs{
                               : "{1}: “{2}” is read as {3}, its comma as the decimal mark.";
         }
         if (says.empty()) return;
+        const double loss = heeds(parsed, units::Heed::Mean) ? kRoughly : kAsTyped;
         std::vector<Quantity> taken;
-        for (const double value : entry.values) taken.push_back(recognisable(input.kind, value));
+        for (const double value : entry.values) {
+          taken.push_back(recognisable(input.kind, value, loss));
+        }
         speak.say(Weight::Remarks, {says, {&input, entry.text, std::move(taken)}}, {&input});
       });
     }};

@@ -105,6 +105,7 @@ INSTANTIATE_TEST_SUITE_P(
             "seat_height_m",
             "98.12 | 98.16",
             {"read as 98.14 mm, the mean of its readings"}},
+        Row{"MeanWithoutEnd", "chamber_volume_m3", "44.1 | 44.2 | 44.2", {"read as 44.17 ml, the"}},
         Row{"MeanOfSteps",
             "chamber_volume_m3",
             "0 to 18.5 | 18.5 to 37.5",
