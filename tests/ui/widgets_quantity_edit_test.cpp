@@ -224,7 +224,7 @@ TEST_F(NumberField, TheEchoSaysTheMeanOfReadingsAndTheStepOnAScale) {
   EXPECT_EQ(entryEcho(document_, {kTarget, in::bore}), QStringLiteral("= 66.01\u00A0mm"));
   const EntryPlace chamber(kTarget, in::chamberVolume);
   document_.type(chamber, QStringLiteral("0.2 to 18.9"));
-  EXPECT_EQ(entryEcho(document_, chamber), QStringLiteral("= 18.70\u00A0ml"));
+  EXPECT_EQ(entryEcho(document_, chamber), QStringLiteral("= 18.7\u00A0ml"));
   EXPECT_TRUE(entryTip(document_, chamber).contains(QStringLiteral("a reading may be a step")));
   EXPECT_FALSE(entryTip(document_, {kTarget, in::bore}).contains(QStringLiteral("a step")));
 }
