@@ -311,8 +311,12 @@ constexpr Column kBeaten[] = {
     {.key = "why", .name = "Why it lost", .words = true},
     {.key = "gap_is_m", .name = "Gap is", .kind = Kind::FineLength},
     {.key = "gap_limit_m", .name = "Gap limit", .kind = Kind::FineLength},
+    {.key = "gap_apart_m", .name = "Gap apart", .kind = Kind::FineLength},
+    {.key = "gap_apart_limit_m", .name = "Gap apart at most", .kind = Kind::FineLength},
     {.key = "ratio_is", .name = "Ratio is", .kind = Kind::Ratio},
     {.key = "ratio_limit", .name = "Ratio limit", .kind = Kind::Ratio},
+    {.key = "ratio_apart", .name = "Ratio apart", .kind = Kind::Ratio},
+    {.key = "ratio_apart_limit", .name = "Ratio apart at most", .kind = Kind::Ratio},
     {.key = "parts_needed", .name = "Needed", .kind = Kind::Count},
     {.key = "parts_there", .name = "There", .kind = Kind::Count}};
 
@@ -371,8 +375,9 @@ void addRows(const choice::Question& question, double place, const choice::Stack
   }
 }
 
-/// What the number is that a stack lost by.
-enum class LostBy { Gap, Ratio, Parts };
+/// What the number is that a stack lost by. Apart: how far from what is wanted, or from cylinder to
+/// cylinder.
+enum class LostBy { Gap, GapApart, Ratio, RatioApart, Parts };
 
 LostBy lostBy(const choice::Question& question, choice::Reason reason) {
   using choice::Reason;
@@ -381,20 +386,22 @@ LostBy lostBy(const choice::Question& question, choice::Reason reason) {
     case Reason::TooClose:
     case Reason::TooCloseAtWorst:
     case Reason::TooWide:
-    case Reason::SquishSpreadOver:
       return LostBy::Gap;
+    case Reason::SquishSpreadOver:
+      return LostBy::GapApart;
     case Reason::RatioOver:
     case Reason::RatioUnder:
-    case Reason::RatioSpreadOver:
       return LostBy::Ratio;
+    case Reason::RatioSpreadOver:
+      return LostBy::RatioApart;
     case Reason::TooFew:
       return LostBy::Parts;
     case Reason::Beaten:
       break;
   }
   const SortBy sortBy = question.wants.sortBy;
-  return sortBy == SortBy::RatioNearness || sortBy == SortBy::RatioSpread ? LostBy::Ratio
-                                                                          : LostBy::Gap;
+  return sortBy == SortBy::RatioNearness || sortBy == SortBy::RatioSpread ? LostBy::RatioApart
+                                                                          : LostBy::GapApart;
 }
 
 void addRows(const choice::Question& question, double place, const choice::Loser& loser,
@@ -416,7 +423,9 @@ void addRows(const choice::Question& question, double place, const choice::Loser
               thicknessOrNone(question, set.headGasket), alike.least.squish,
               std::isfinite(alike.least.ratio) ? alike.least.ratio : describe::kAbsent, why,
               number(LostBy::Gap, loss.value), number(LostBy::Gap, loss.limit),
+              number(LostBy::GapApart, loss.value), number(LostBy::GapApart, loss.limit),
               number(LostBy::Ratio, loss.value), number(LostBy::Ratio, loss.limit),
+              number(LostBy::RatioApart, loss.value), number(LostBy::RatioApart, loss.limit),
               number(LostBy::Parts, loss.value), number(LostBy::Parts, loss.limit)});
   }
 }

@@ -148,6 +148,22 @@ class ShelfOfTheTriple : public testing::Test {
   model::Project project_;
 };
 
+TEST_F(ShelfOfTheTriple, WhatIsADifferenceIsNotCalledAGap) {
+  type(project_.engines[kTarget], "gaskets_in_stack", "same_in_all");
+  Assessment assessment(project_);
+  const Tabulated beaten = assessment.evaluation().tabulated(kTarget, out::stacksBeaten);
+  int apart = 0;
+  for (std::size_t i = 0; i < beaten.rows.size(); ++i) {
+    const auto row = static_cast<Eigen::Index>(i);
+    if (!beaten.rows["why"].words[i].starts_with("gaps too far apart")) continue;
+    ++apart;
+    EXPECT_TRUE(std::isnan(beaten.rows["gap_is_m"].numbers[row]));
+    EXPECT_GT(beaten.rows["gap_apart_m"].numbers[row],
+              beaten.rows["gap_apart_limit_m"].numbers[row]);
+  }
+  EXPECT_GT(apart, 0);
+}
+
 TEST_F(ShelfOfTheTriple, TellsOfALoserWhatEachCylinderWouldGet) {
   std::vector<describe::Entries>& shelf = project_.lists[&list::shelf];
   for (describe::Entries& item : shelf) put(item, list::partQuantity, "1");

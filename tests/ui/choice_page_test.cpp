@@ -4,9 +4,11 @@
 #include "core/choice/tables.h"
 #include "core/model/lists.h"
 #include "tests/ui/fixture.h"
+#include "ui/pages/desk.h"
 #include "ui/pages/link_button.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/page.h"
+#include "ui/pages/standing.h"
 #include "ui/widgets/list_edit.h"
 #include "ui/widgets/table_view.h"
 
@@ -34,7 +36,9 @@ class ChoicePage : public WithDocument {
   }
   LinkButton* put() {
     for (LinkButton* key : window_.page()->findChildren<LinkButton*>()) {
-      if (key->text() == u"put into the target"_s) return key;
+      if (key->text().contains(u"into the target"_s) || key->text().contains(u"in the target"_s)) {
+        return key;
+      }
     }
     return nullptr;
   }
@@ -85,6 +89,42 @@ TEST_F(ChoicePage, EnterOnARowPutsThatStackIn) {
   const auto& rows = stacks.filled().rows;
   EXPECT_DOUBLE_EQ(entry(in::headGasket).values.front(), rows["head_gasket_m"].numbers[1]);
   EXPECT_EQ(document_.undoStack().count(), 1);
+}
+
+TEST_F(ChoicePage, TheKeyAndTheAnswerSpeakOfTheSelectedPlace) {
+  EXPECT_EQ(put()->text(), u"put place 1 into the target"_s);
+  const QString best = answer().sentence;
+  TableView& stacks = table(out::stackChoices);
+  const auto& places = stacks.filled().rows["place"].numbers;
+  int row = 0;
+  while (row < places.size() && places[row] != 2.0) ++row;
+  ASSERT_LT(row, places.size());
+  stacks.setCurrentIndex(stacks.model()->index(row, 0));
+  EXPECT_EQ(put()->text(), u"put place 2 into the target"_s);
+  EXPECT_NE(answer().sentence, best);
+  EXPECT_TRUE(answer().sentence.contains(u"place 2"_s)) << answer().sentence.toStdString();
+  const double gasket = stacks.filled().rows["head_gasket_m"].numbers[row];
+  put()->click();
+  EXPECT_DOUBLE_EQ(entry(in::headGasket).values.front(), gasket);
+  EXPECT_EQ(put()->text(), u"place 2 is in the target"_s);
+  EXPECT_FALSE(put()->isEnabled());
+}
+
+TEST_F(ChoicePage, ADoubleClickTakesTheRowThatWasPressed) {
+  TableView& stacks = table(out::stackChoices);
+  const QPoint second = stacks.visualRect(stacks.model()->index(3, 2)).center();
+  QTest::mouseClick(stacks.viewport(), Qt::LeftButton, {}, second);
+  QApplication::processEvents();  // the answer may be a line shorter now
+  QTest::mouseDClick(stacks.viewport(), Qt::LeftButton, {}, second);
+  EXPECT_EQ(document_.undoStack().count(), 1);
+  EXPECT_FALSE(put()->isEnabled());
+}
+
+TEST_F(ChoicePage, IsNotNeededWhileTheShelfIsEmpty) {
+  const Desk desk(document_, taste_);
+  EXPECT_NE(stateOf(desk, choicePage()).standing, Standing::NotNeeded);
+  document_.edit(u"empty"_s, [](model::Project& project) { project.lists.clear(); });
+  EXPECT_EQ(stateOf(desk, choicePage()).standing, Standing::NotNeeded);
 }
 
 TEST_F(ChoicePage, SaysThatTheShelfIsEmpty) {

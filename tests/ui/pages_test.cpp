@@ -11,9 +11,11 @@
 #include <QScrollBar>
 #include <QTest>
 #include <QTimer>
+#include <algorithm>
 #include <set>
 
 #include "core/deck/results.h"
+#include "core/plate/results.h"
 #include "tests/ui/fixture.h"
 #include "ui/pages/comparison.h"
 #include "ui/pages/desk.h"
@@ -341,7 +343,8 @@ TEST_P(Samples, AnswerEveryQuestion) {
   for (const PageDescription& page : pages()) {
     const Answer& answer = show(page).answer();
     EXPECT_FALSE(answer.sentence.isEmpty()) << page.key.toStdString();
-    const bool without = answer.unlocks != nullptr || answer.result == nullptr;
+    const bool without = answer.unlocks != nullptr || answer.result == nullptr ||
+                         answer.sentence.startsWith(u"no plate"_s);
     EXPECT_TRUE(without || !answer.number.isEmpty()) << page.key.toStdString();
   }
 }
@@ -390,7 +393,7 @@ TEST_F(Window, PutsTheSpacerToMakeIntoTheTarget) {
     }
   }
   const describe::Entry& spacer = document_.entry(target, in::spacer);
-  EXPECT_EQ(spacer.text, "1.03; 0.95; 0.86 mm");
+  EXPECT_EQ(spacer.text, "1.03; 0.95; 0.86 ± 0.01 mm");
   EXPECT_EQ(spacer.origin, describe::Origin::Computed);
   document_.undoStack().undo();
   EXPECT_TRUE(document_.entry(target, in::spacer).empty());
@@ -414,8 +417,10 @@ class Typist {
     FAIL() << "Tab does not reach " << input.key;
   }
 
-  void page(Qt::Key number) {
-    QTest::keyClick(&window_, number, Qt::ControlModifier);
+  void page(const QString& key) {
+    const auto found = std::ranges::find(pages(), key, &PageDescription::key);
+    const auto number = static_cast<int>(found - pages().begin()) + 1;
+    QTest::keyClick(&window_, static_cast<Qt::Key>(Qt::Key_0 + number), Qt::ControlModifier);
     settle();
   }
 
@@ -445,11 +450,11 @@ TEST_F(Window, LeadsFromNothingToTheSpacerByKeyboardAlone) {
                           {&in::baseGasket, "0.25"},
                           {&in::headGasket, "0.75"}};
   for (const int engine : {kDonor, kTarget}) {
-    typist.page(Qt::Key_1);
+    typist.page(u"engines"_s);
     for (const Entry& entry : first) {
       typist.write(engine, *entry.input, entry.text);
     }
-    typist.page(Qt::Key_4);
+    typist.page(u"deck"_s);
     for (const Entry& entry : second) {
       typist.write(engine, *entry.input, entry.text);
     }
@@ -550,6 +555,76 @@ TEST_F(WithDocument, TheRevsAreOpenWhileOneLineStillWaits) {
   EXPECT_EQ(stateOf(desk, quiet).standing, Standing::Open);
 }
 
+TEST_F(Window, TheCeilingIsAtMostSoMuchWhileOneLineWaits) {
+  openSample(u"teasel-125"_s);
+  document_.type(kTarget, in::wantedSpeed, u"5000"_s);
+  document_.type(kTarget, in::rodLeastSection, u"60"_s);
+  EXPECT_FALSE(show(revsPage()).answer().number.startsWith(u"at most"_s));
+  EXPECT_TRUE(window_.page()->answer().sentence.contains(u"below the ceiling"_s))
+      << window_.page()->answer().sentence.toStdString();
+  document_.type(kTarget, in::rodLeastSection, {});
+  const Answer& answer = window_.page()->answer();
+  EXPECT_TRUE(answer.number.startsWith(u"at most "_s)) << answer.number.toStdString();
+  EXPECT_TRUE(answer.sentence.startsWith(u"1 limit is not known yet"_s))
+      << answer.sentence.toStdString();
+  EXPECT_FALSE(answer.sentence.contains(u"below the ceiling"_s));
+}
+
+TEST_F(Window, ThePlateFollowsHowManyThereAreToBe) {
+  openSample(u"burdock-719"_s);
+  document_.type(kTarget, in::spacer, u"1.00; 0.90; 0.80"_s);
+  document_.type(kTarget, in::platesInStack, u"one_for_each"_s);
+  show(platePage());
+  EXPECT_EQ(window_.page()->answer().number, u"1.00 · 0.90 · 0.80\u00A0mm"_s);
+  document_.type(kTarget, in::platesInStack, u"one_for_all"_s);
+  const double flat = document_.assessment()(kTarget, out::flatSpacer).value;
+  EXPECT_EQ(window_.page()->answer().number, taste_.value(out::flatSpacer, flat));
+}
+
+TEST_F(Window, WhereThereIsNoRoomForAPlateItSaysWhatComesOff) {
+  openSample(u"burdock-719"_s);
+  document_.type(kTarget, in::spacer, {});
+  document_.type(kTarget, in::platesInStack, u"one_for_all"_s);
+  document_.type(kTarget, in::barrelHeight, u"82"_s);  // 2.75 mm more than the sample's
+  show(platePage());
+  const double flat = document_.assessment()(kTarget, out::flatSpacer).value;
+  ASSERT_LT(flat, 0.0);
+  EXPECT_TRUE(window_.page()->answer().number.isEmpty());
+  EXPECT_EQ(window_.page()->answer().sentence,
+            u"no plate: take %1 off"_s.arg(taste_.shown(units::Kind::FineLength, -flat)));
+  document_.type(kTarget, in::platesInStack, u"one_for_each"_s);
+  EXPECT_TRUE(window_.page()->answer().number.isEmpty());
+  EXPECT_TRUE(window_.page()->answer().sentence.startsWith(u"cylinder 1: no plate: take "_s))
+      << window_.page()->answer().sentence.toStdString();
+}
+
+TEST_F(WithDocument, APageWhoseAnswerIsRefusedIsForbiddenAndSaysWhy) {
+  ASSERT_TRUE(document_.open(sample(u"burdock-719"_s)));
+  const Desk desk(document_, taste_);
+  document_.type(kTarget, in::rodLength, u"20"_s);  // shorter than the throw: it cannot turn
+  for (const PageDescription& page : {deckPage(), compressionPage(), motionPage()}) {
+    ASSERT_EQ(document_.assessment()(kTarget, *page.decides.back()).state, describe::State::Refused)
+        << page.key.toStdString();
+    EXPECT_EQ(stateOf(desk, page).standing, Standing::Forbidden) << page.key.toStdString();
+    const auto findings = findingsOf(desk, page);
+    EXPECT_TRUE(std::ranges::any_of(findings, [](const SharedFinding& shared) {
+      return shared.finding->weight == describe::Weight::Forbids;
+    })) << page.key.toStdString();
+  }
+}
+
+TEST_F(WithDocument, WhatDoesNotApplyIsNotNeededOnAnEmptyProject) {
+  const Desk desk(document_, taste_);
+  for (const PageDescription& page : pages()) {
+    EXPECT_NE(stateOf(desk, page).standing, Standing::Settled) << page.key.toStdString();
+  }
+  EXPECT_EQ(stateOf(desk, portsPage()).standing, Standing::Open) << "of which cycle it is";
+  document_.type(kTarget, in::cycle, u"four_stroke"_s);
+  for (const PageDescription& page : {portsPage(), choicePage(), whatIfPage()}) {
+    EXPECT_EQ(stateOf(desk, page).standing, Standing::NotNeeded) << page.key.toStdString();
+  }
+}
+
 TEST_F(Window, NamesTheEntryThatTheSheetMisses) {
   openSample(u"burdock-719"_s);
   const int target = document_.project().target();
@@ -562,6 +637,7 @@ TEST_F(Window, NamesTheEntryThatTheSheetMisses) {
 
 TEST_F(WithDocument, TheWayThroughWritesEveryStateOut) {
   EXPECT_EQ(stateText({Standing::Settled, 0}), u"settled"_s);
+  EXPECT_EQ(stateText({Standing::NotNeeded, 0}), u"not needed"_s);
   EXPECT_EQ(stateText({Standing::Open, 0}), u"open"_s);
   EXPECT_EQ(stateText({Standing::ObjectedTo, 2}), u"objected to · 2"_s);
   EXPECT_EQ(stateText({Standing::Forbidden, 1}), u"forbidden · 1"_s);
@@ -594,6 +670,30 @@ TEST_F(Window, OffersTheWorkThatACrashLeftAndRecoversIt) {
   settle();
   EXPECT_EQ(document_.entry(kDonor, in::bore).text, "98,20");
   EXPECT_NE(window_.page(), nullptr);
+}
+
+TEST_F(Window, OffersWhatACrashLeftOfTheFileThatIsOpened) {
+  const QString path = inFolder(u"burdock.strokewright"_s);
+  const QString other = inFolder(u"other.strokewright"_s);
+  ASSERT_TRUE(document_.saveAs(other));
+  ASSERT_TRUE(document_.saveAs(path));
+  QProcess child;
+  child.start(QApplication::applicationFilePath(), {u"--type-and-hang"_s, path, u"98.20"_s});
+  ASSERT_TRUE(child.waitForReadyRead());
+  child.kill();
+  child.waitForFinished();
+  ASSERT_TRUE(window_.openFile(other));
+  settle();
+  EXPECT_EQ(key(window_.notice(), u"recover"_s), nullptr) << "it is of another file";
+  ASSERT_TRUE(window_.openFile(path));
+  settle();
+  EXPECT_TRUE(window_.notice().shownText().contains(u"burdock.strokewright"_s));
+  QAbstractButton* recover = key(window_.notice(), u"recover"_s);
+  ASSERT_NE(recover, nullptr);
+  recover->click();
+  settle();
+  EXPECT_EQ(document_.entry(kDonor, in::bore).text, "98.20");
+  EXPECT_EQ(document_.path(), path);
 }
 
 TEST_F(Window, StartsBesideARecoveryFileThatCannotBeRead) {

@@ -385,14 +385,82 @@ TEST_F(WhatWouldItBe, AnEntryForEachCylinderIsChangedInTheOneShown) {
   EXPECT_NEAR(spacers[1], 1.10e-3, 1e-9);
 }
 
-TEST_F(WhatWouldItBe, ASearchThatFindsNothingGivesWayToWhatWasChosen) {
-  auto* box = view_.findChildren<SearchBox*>().constFirst();
-  const QString before = box->currentText();
+TEST_F(WhatWouldItBe, AnEntryForEachCylinderKeepsItsPlusMinus) {
+  type(in::spacer, u"0.95; 1.00; 1.05 ± 0.02"_s);
+  desk_.showCylinder(1);
+  ask(out::squishGap, value(out::squishGap, 1) + 0.1e-3, in::spacer);
+  takeWhatIf(desk_);
+  EXPECT_NEAR(document_.entry(kTarget, in::spacer).limit(), 0.02e-3, 1e-12);
+}
+
+TEST_F(WhatWouldItBe, WhatIsTakenKeepsThePlusMinusOfItsEntry) {
+  type(in::headGasket, u"0.65 ± 0.03"_s);
+  ask(out::squishGap, value(out::squishGap) + 0.1e-3, in::headGasket);
+  ASSERT_TRUE(canTakeWhatIf(desk_));
+  takeWhatIf(desk_);
+  EXPECT_NEAR(document_.entry(kTarget, in::headGasket).values.front(), 0.75e-3, 1e-9);
+  EXPECT_NEAR(document_.entry(kTarget, in::headGasket).limit(), 0.03e-3, 1e-12);
+}
+
+TEST_F(WhatWouldItBe, OfferedIsWhatStandsAndOfAPairTheOneEntered) {
+  type(in::crankThrow, {});
+  type(in::stroke, u"66"_s);
+  for (const describe::Result* result : {&out::compressionRatio, &out::squishGap}) {
+    ask(*result, value(*result), in::stroke);
+    const auto moving = movers(desk_);
+    const auto offers = [&](const describe::Input& input) {
+      return std::ranges::find(moving, &input) != moving.end();
+    };
+    EXPECT_TRUE(offers(in::stroke)) << result->key;
+    EXPECT_TRUE(offers(in::rodLength)) << result->key;
+    EXPECT_TRUE(offers(in::headGasket)) << result->key;
+    EXPECT_FALSE(offers(in::crankThrow)) << result->key;
+  }
+}
+
+TEST_F(WhatWouldItBe, WithNoSpacerEnteredTheOneCountedWithStands) {
+  type(in::spacer, {});
+  ask(out::squishGap, value(out::squishGap) + 0.1e-3, in::spacer);
+  const PlotScene& scene = page_.findChild<PlotWidget*>()->scene();
+  ASSERT_EQ(scene.marks.size(), 2u);
+  EXPECT_NEAR(scene.marks[0].at.x(), value(out::spacerInStack) * kMillimetres, 1e-9);
+  EXPECT_NEAR(scene.marks[0].at.y(), value(out::squishGap) * kMillimetres, 1e-9);
+}
+
+TEST_F(WhatWouldItBe, AnEntryThatDoesNotReachTheResultIsNotExchangedUnasked) {
+  ask(out::compressionRatio, 11.0, in::pistonMass);
+  EXPECT_FALSE(canTakeWhatIf(desk_));
+  EXPECT_EQ(desk_.whatIf().input, &in::pistonMass);
+  EXPECT_TRUE(page_.answer().sentence.contains(u"does not reach it"_s))
+      << page_.answer().sentence.toStdString();
+}
+
+TEST_F(WhatWouldItBe, ASearchThatFindsNothingStaysIsSaidAndTakesNothing) {
+  ask(out::squishGap, value(out::squishGap) + 0.1e-3, in::spacer);
+  ASSERT_TRUE(canTakeWhatIf(desk_));
+  auto* box = view_.findChildren<SearchBox*>().constLast();
   box->lineEdit()->setFocus();
   box->lineEdit()->selectAll();
   QTest::keyClicks(box->lineEdit(), u"no such thing"_s);
+  QTest::keyClick(box->lineEdit(), Qt::Key_Return, Qt::ControlModifier);
+  EXPECT_EQ(box->currentText(), u"no such thing"_s);
+  EXPECT_FALSE(canTakeWhatIf(desk_));
+  EXPECT_EQ(document_.entry(kTarget, in::spacer).text, "0.95") << "the key took nothing either";
+  EXPECT_TRUE(page_.answer().sentence.startsWith(u"“no such thing” names no single entry"_s))
+      << page_.answer().sentence.toStdString();
+  box->lineEdit()->selectAll();
+  QTest::keyClicks(box->lineEdit(), taste_.label(in::spacer));
   QTest::keyClick(box->lineEdit(), Qt::Key_Return);
-  EXPECT_EQ(box->currentText(), before);
+  EXPECT_TRUE(canTakeWhatIf(desk_));
+}
+
+TEST_F(WhatWouldItBe, SaysWhatWouldObjectBeforeItIsTaken) {
+  ask(out::squishGap, value(out::squishGap) + 0.01e-3, in::spacer);
+  EXPECT_FALSE(view_.thenText().contains(u"forbids then"_s)) << view_.thenText().toStdString();
+  ask(out::squishGap, -0.2e-3, in::spacer);
+  EXPECT_TRUE(view_.thenText().contains(u"forbids then: The squish gap is −0.20"_s))
+      << view_.thenText().toStdString();
+  EXPECT_EQ(document_.entry(kTarget, in::spacer).text, "0.95");
 }
 
 }  // namespace

@@ -1,7 +1,10 @@
+#include <QApplication>
 #include <QLabel>
 #include <QSignalSpy>
+#include <QTest>
 #include <QToolButton>
 
+#include "core/model/lists.h"
 #include "tests/ui/fixture.h"
 #include "ui/widgets/finding_line.h"
 
@@ -65,6 +68,41 @@ TEST_F(FindingLineTest, LeadsToTheEntry) {
   ASSERT_EQ(asked.count(), 1);
   EXPECT_EQ(asked[0][0].toInt(), kTarget);
   EXPECT_EQ(asked[0][1].value<const describe::Input*>(), &in::bore);
+}
+
+TEST_F(FindingLineTest, EnterActsLikeSpace) {
+  line_.setFinding(finding());
+  QSignalSpy asked(&line_, &FindingLine::entryAsked);
+  QTest::keyClick(buttons()[1], Qt::Key_Return);
+  QTest::keyClick(buttons()[1], Qt::Key_Space);
+  EXPECT_EQ(asked.count(), 2);
+}
+
+TEST_F(FindingLineTest, WhatCanBeDoneGoesBelowTheSentenceWhereItIsNarrow) {
+  line_.setFinding(finding());
+  line_.resize(1200, 60);
+  line_.show();
+  QApplication::processEvents();
+  const int beside = buttons()[1]->mapTo(&line_, QPoint()).y();
+  line_.resize(buttons()[0]->width() + buttons()[1]->width() + 120, 120);
+  QApplication::processEvents();
+  EXPECT_GT(buttons()[1]->mapTo(&line_, QPoint()).y(), beside);
+  EXPECT_LE(buttons()[1]->mapTo(&line_, QPoint()).x() + buttons()[1]->width(), line_.width());
+  EXPECT_GE(buttons()[1]->width(), buttons()[1]->sizeHint().width()) << "the words are whole";
+}
+
+TEST_F(FindingLineTest, AHoleLeadsToTheListOfHoles) {
+  Finding hole = finding();
+  hole.key = "plate_holes_fit";
+  hole.mends.clear();
+  document_.type(EntryPlace({&model::list::plateHoles, kTarget}, 0, model::list::holeDiameter),
+                 QStringLiteral("9"));
+  line_.setFinding(hole);
+  QSignalSpy asked(&line_, &FindingLine::listAsked);
+  ASSERT_EQ(buttons().size(), 1);
+  buttons()[0]->click();
+  ASSERT_EQ(asked.count(), 1);
+  EXPECT_EQ(asked[0][0].value<const describe::List*>(), &model::list::plateHoles);
 }
 
 TEST_F(FindingLineTest, KeepsItsButtonsWhileOnlyTheNumbersChange) {

@@ -115,6 +115,7 @@ TEST_F(NumberField, EnterEndsTheStep) {
   enter();
   type(QStringLiteral("98"));
   press(Qt::Key_Return);
+  enter();
   type(QStringLiteral("99"));
   EXPECT_EQ(steps(), 2);
 }
@@ -159,15 +160,44 @@ TEST_F(NumberField, UndoOfTheDocumentShowsInTheFieldWithFocus) {
   EXPECT_EQ(bore().text, "98.20");
 }
 
-TEST_F(NumberField, ArrowKeysStepByTheLastTypedDigit) {
+TEST_F(NumberField, AltWithUpAndDownStepsByTheLastTypedDigit) {
   enter();
   type(QStringLiteral("98.20"));
-  press(Qt::Key_Up);
+  QTest::keyClick(field_, Qt::Key_Up, Qt::AltModifier);
   EXPECT_EQ(bore().text, "98.21");
-  press(Qt::Key_Down);
-  press(Qt::Key_Down);
+  QTest::keyClick(field_, Qt::Key_Down, Qt::AltModifier);
+  QTest::keyClick(field_, Qt::Key_Down, Qt::AltModifier);
   EXPECT_EQ(bore().text, "98.19");
   EXPECT_EQ(steps(), 1);
+}
+
+TEST_F(NumberField, UpDownAndEnterGoToTheNextNumberAndChangeNone) {
+  typeBore(QStringLiteral("17"));
+  document_.type(kTarget, in::crankThrow, QStringLiteral("33"));
+  const int before = steps();
+  enter();
+  press(Qt::Key_Up);
+  EXPECT_EQ(QApplication::focusWidget(), field_) << "there is none above";
+  press(Qt::Key_Down);
+  EXPECT_EQ(QApplication::focusWidget(), other_);
+  EXPECT_EQ(other_->selectedText(), QStringLiteral("33"));
+  QTest::keyClick(other_, Qt::Key_Up);
+  EXPECT_EQ(QApplication::focusWidget(), field_);
+  EXPECT_EQ(steps(), before);
+  type(QStringLiteral("18"));
+  press(Qt::Key_Return);
+  EXPECT_EQ(QApplication::focusWidget(), other_);
+  QTest::keyClick(other_, Qt::Key_Return);
+  EXPECT_EQ(QApplication::focusWidget(), other_) << "the last one keeps it";
+  EXPECT_EQ(bore().text, "18");
+  EXPECT_EQ(steps(), before + 1);
+}
+
+TEST_F(NumberField, AFieldInAnotherColumnIsNotTheNext) {
+  other_->move(400, 40);
+  enter();
+  press(Qt::Key_Down);
+  EXPECT_EQ(QApplication::focusWidget(), field_);
 }
 
 TEST_F(NumberField, TextThatMakesNoSenseStaysAndIsMarked) {
@@ -227,6 +257,27 @@ TEST_F(NumberField, TheEchoSaysTheMeanOfReadingsAndTheStepOnAScale) {
   EXPECT_EQ(entryEcho(document_, chamber), QStringLiteral("= 18.7\u00A0ml"));
   EXPECT_TRUE(entryTip(document_, chamber).contains(QStringLiteral("a reading may be a step")));
   EXPECT_FALSE(entryTip(document_, {kTarget, in::bore}).contains(QStringLiteral("a step")));
+}
+
+TEST_F(NumberField, TheEchoStandsBehindTheTextAndNeverOverIt) {
+  typeBore(QStringLiteral("66.00 | 66.02 | 66.01"));
+  const QFontMetrics metrics = field_->fontMetrics();
+  const int echo = metrics.horizontalAdvance(QStringLiteral("= 66.01 mm"));
+  enter();
+  EXPECT_GT(field_->textMargins().right(), echo) << "there is room";
+  field_->resize(metrics.horizontalAdvance(field_->text()) + echo / 2, 30);
+  QApplication::processEvents();
+  EXPECT_LT(field_->textMargins().right(), echo);
+}
+
+TEST_F(NumberField, InInchesTheMillimetresAlwaysStandBehindIt) {
+  taste_.setGroup(units::UnitGroup::inchPound());
+  typeBore(QStringLiteral("2.600"));
+  leave();
+  const int echo = field_->fontMetrics().horizontalAdvance(QStringLiteral("= 66.04 mm"));
+  EXPECT_GT(field_->textMargins().right(), echo);
+  taste_.setGroup(units::UnitGroup::metric());
+  EXPECT_LT(field_->textMargins().right(), echo);
 }
 
 TEST_F(NumberField, ItsNameSaysWhatOfWhichEngineAndInWhichUnit) {
@@ -342,10 +393,10 @@ TEST_F(NumberField, WithTheFocusItOffersToSayWhereTheNumberComesFrom) {
   EXPECT_EQ(originKey(*field_), nullptr);
 }
 
-TEST_F(NumberField, AltDownOpensTheOrigins) {
+TEST_F(NumberField, AltEnterOpensTheOrigins) {
   typeBore(QStringLiteral("98.20"));
   enter();
-  QTest::keyClick(field_, Qt::Key_Down, Qt::AltModifier);
+  QTest::keyClick(field_, Qt::Key_Return, Qt::AltModifier);
   auto* menu = field_->findChild<QMenu*>(QString(), Qt::FindDirectChildrenOnly);
   ASSERT_NE(menu, nullptr);
   menu->actions().front()->trigger();

@@ -90,10 +90,18 @@ TEST_F(ResultInARow, ARefusedResultGivesTheReason) {
       << swept_.shownText().toStdString();
 }
 
-TEST_F(ResultInARow, APlusMinusTooSmallForTheDecimalsGetsMoreOfThem) {
+TEST_F(ResultInARow, APlusMinusBelowTheLastDigitShownIsNotShown) {
   EXPECT_EQ(plusMinusText(taste_, out::sweptVolume, 0.0), QString());
-  EXPECT_EQ(plusMinusText(taste_, out::sweptVolume, 4e-9), QStringLiteral("± 0.004"));
-  EXPECT_EQ(plusMinusText(taste_, out::sweptVolume, 1e-12), QString());
+  EXPECT_EQ(plusMinusText(taste_, out::sweptVolume, 4e-9), QString());
+  EXPECT_EQ(plusMinusText(taste_, out::sweptVolume, 1e-8), QStringLiteral("± 0.01"));
+  EXPECT_EQ(shareText(taste_, out::sweptVolume, 4e-9), QStringLiteral("± 0.004"));
+  EXPECT_EQ(shareText(taste_, out::sweptVolume, 1e-12), QString());
+}
+
+TEST_F(ResultInARow, CylindersShownAlikeAreNoRange) {
+  typeEngines();
+  document_.type(kTarget, in::bore, QStringLiteral("76; 76.0001"));
+  EXPECT_EQ(swept_.shownText(), QStringLiteral("326.63 ml"));
 }
 
 }  // namespace

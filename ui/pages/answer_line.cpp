@@ -71,7 +71,14 @@ void AnswerLine::setAnswer(const Answer& answer) {
   why_->setVisible(answer.result != nullptr);
 }
 
-void AnswerLine::setDeedPossible(bool possible) { deed_->setEnabled(possible); }
+void AnswerLine::setDeed(const QString& says, bool possible) {
+  if (deed_->text() != says) {
+    deed_->setText(says);
+    deed_->setAccessibleName(says);
+    deed_->updateGeometry();
+  }
+  deed_->setEnabled(possible);
+}
 
 void AnswerLine::size() {
   QFont large = font();

@@ -20,7 +20,7 @@ class AnswerLine final : public QWidget {
 
   const Answer& answer() const { return answer_; }
   void setAnswer(const Answer& answer);
-  void setDeedPossible(bool possible);
+  void setDeed(const QString& says, bool possible);
 
  Q_SIGNALS:
   void whyAsked();

@@ -8,6 +8,7 @@
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/desk.h"
+#include "ui/widgets/result_label.h"
 
 namespace strokewright::ui {
 
@@ -99,8 +100,18 @@ QString figures(const Desk& desk, int engine, const describe::Result& result) {
   };
   if (shown.size() > kMostInARow) {
     const auto [least, most] = std::minmax_element(shown.begin(), shown.end(), less);
+    if (taste.value(result, (*least)->value) == taste.value(result, (*most)->value)) {
+      return taste.value(result, (*most)->value);
+    }
     return taste.number(result.kind, (*least)->value, result.decimals) + u" … "_s +
            taste.value(result, (*most)->value);
+  }
+  QStringList whole;
+  for (const describe::Cell* cell : shown) {
+    whole += taste.value(result, cell->value);
+  }
+  if (whole.count(whole.front()) == whole.size()) {
+    return whole.front();
   }
   QStringList row;
   for (const describe::Cell* cell : shown) {
@@ -117,11 +128,16 @@ QString plusMinus(const Desk& desk, int engine, const describe::Result& result) 
     likely = std::max(likely, cell->likely);
     worst = std::max(worst, cell->worst);
   }
-  if (!(worst > 0.0)) {
-    return {};
+  const QString likelyText = plusMinusText(desk.taste, result, likely);
+  const QString worstText = plusMinusText(desk.taste, result, worst);
+  QStringList lines;
+  if (!likelyText.isEmpty()) {
+    lines += tr("%1 likely").arg(likelyText);
   }
-  return tr("± %1 likely").arg(desk.taste.number(result.kind, likely, result.decimals)) + u'\n' +
-         tr("± %1 worst case").arg(desk.taste.number(result.kind, worst, result.decimals));
+  if (!worstText.isEmpty()) {
+    lines += tr("%1 worst case").arg(worstText);
+  }
+  return lines.join(u'\n');
 }
 
 QString besideDonor(const Desk& desk, const describe::Result& result) {

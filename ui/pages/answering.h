@@ -14,8 +14,8 @@ bool known(const Desk& desk, int engine, const describe::Result& result);
 /// @pre known().
 QString figures(const Desk& desk, int engine, const describe::Result& result);
 
-/// "± 0.06 likely" and "± 0.16 worst case" on two lines, the largest of all cylinders; empty where
-/// no entry carries a ±.
+/// "± 0.06 likely" and "± 0.16 worst case" on two lines, the largest of all cylinders; without what
+/// rounds to nothing, and empty where no entry carries a ±.
 QString plusMinus(const Desk& desk, int engine, const describe::Result& result);
 
 /// "donor 9.99, difference +1.21"; empty where either is not known or the subject is the donor.

@@ -32,16 +32,33 @@ double numberIn(const Tabulated& filled, std::string_view column, Eigen::Index r
   return filled.rows[column].numbers[row];
 }
 
-/// Rows of the best stack: one where all cylinders get the same parts.
-Eigen::Index rowsOfBest(const Tabulated& stacks) {
-  return (stacks.rows["place"].numbers == 1.0).count();
+/// The rows of one stack: a single one where all cylinders get the same parts.
+struct StackRows {
+  int place = 1;
+  Eigen::Index first = 0;
+  Eigen::Index count = 0;
+};
+
+StackRows rowsOf(const Tabulated& stacks, int place) {
+  StackRows rows{.place = place};
+  const Eigen::ArrayXd& places = stacks.rows["place"].numbers;
+  while (rows.first < places.size() && places[rows.first] != place) ++rows.first;
+  rows.count = (places == static_cast<double>(place)).count();
+  return rows;
+}
+
+/// The stack that is spoken of: the one selected, else the best.
+StackRows spokenOf(const Desk& desk, const Tabulated& stacks) {
+  const StackRows selected = rowsOf(stacks, desk.stackPlace());
+  return selected.count > 0 ? selected : rowsOf(stacks, 1);
 }
 
 /// "0.95", where the cylinders differ "0.95 · 1.05"; empty where no part lies there.
-QString thicknesses(const Desk& desk, const Tabulated& stacks, std::string_view column) {
+QString thicknesses(const Desk& desk, const Tabulated& stacks, const StackRows& rows,
+                    std::string_view column) {
   QStringList texts;
-  for (Eigen::Index row = 0; row < rowsOfBest(stacks); ++row) {
-    const double thickness = numberIn(stacks, column, row);
+  for (Eigen::Index row = 0; row < rows.count; ++row) {
+    const double thickness = numberIn(stacks, column, rows.first + row);
     texts += std::isnan(thickness) ? QStringLiteral("–")
                                    : desk.taste.number(Kind::FineLength, thickness);
   }
@@ -50,7 +67,7 @@ QString thicknesses(const Desk& desk, const Tabulated& stacks, std::string_view 
 }
 
 /// "plate 0.95, base gasket 0.25, head gasket 0.75".
-QString partsWords(const Desk& desk, const Tabulated& stacks) {
+QString partsWords(const Desk& desk, const Tabulated& stacks, const StackRows& rows) {
   struct Named {
     std::string_view column;
     QString words;
@@ -61,19 +78,21 @@ QString partsWords(const Desk& desk, const Tabulated& stacks) {
                        {"head_gasket_m", tr("head gasket %1")}};
   QStringList parts;
   for (const Named& named : all) {
-    const QString figures = thicknesses(desk, stacks, named.column);
+    const QString figures = thicknesses(desk, stacks, rows, named.column);
     if (!figures.isEmpty()) parts += named.words.arg(figures);
   }
   return parts.join(QStringLiteral(", "));
 }
 
-/// "0.90", or "0.86 … 0.94", of the best stack.
-QString reach(const Desk& desk, const Tabulated& stacks, Kind kind, std::string_view least,
-              std::string_view most) {
-  const Eigen::Index rows = rowsOfBest(stacks);
-  const double from = stacks.rows[least].numbers.head(rows).minCoeff();
-  double to = stacks.rows[least].numbers.head(rows).maxCoeff();
-  for (Eigen::Index row = 0; row < rows; ++row) to = std::fmax(to, numberIn(stacks, most, row));
+/// "0.90", or "0.86 … 0.94", of one stack.
+QString reach(const Desk& desk, const Tabulated& stacks, const StackRows& rows, Kind kind,
+              std::string_view least, std::string_view most) {
+  const auto lowest = stacks.rows[least].numbers.segment(rows.first, rows.count);
+  const double from = lowest.minCoeff();
+  double to = lowest.maxCoeff();
+  for (Eigen::Index row = 0; row < rows.count; ++row) {
+    to = std::fmax(to, numberIn(stacks, most, rows.first + row));
+  }
   const QString low = desk.taste.number(kind, from);
   const QString high = desk.taste.number(kind, to);
   return low == high ? low : low + QStringLiteral(" … ") + high;
@@ -109,13 +128,15 @@ Answer answer(const Desk& desk) {
     said.further = mostLost(desk, tabulated(desk, out::stacksLost));
     return said;
   }
-  const QString gap = reach(desk, stacks, Kind::FineLength, "squish_m", "squish_most_m");
+  const StackRows rows = spokenOf(desk, stacks);
+  const QString gap = reach(desk, stacks, rows, Kind::FineLength, "squish_m", "squish_most_m");
   said.number = QStringLiteral("%1\u00A0%2").arg(gap, desk.taste.unit(Kind::FineLength));
-  said.sentence =
-      tr("squish gap with %1 · ratio %2")
-          .arg(partsWords(desk, stacks), reach(desk, stacks, Kind::Ratio, "ratio", "ratio_most"));
+  said.sentence = (rows.place == 1 ? tr("squish gap of the best stack, place 1: %1 · ratio %2")
+                                   : tr("squish gap of place %1: %2 · ratio %3").arg(rows.place))
+                      .arg(partsWords(desk, stacks, rows),
+                           reach(desk, stacks, rows, Kind::Ratio, "ratio", "ratio_most"));
   const double atWorst =
-      stacks.rows["squish_at_worst_m"].numbers.head(rowsOfBest(stacks)).minCoeff();
+      stacks.rows["squish_at_worst_m"].numbers.segment(rows.first, rows.count).minCoeff();
   said.further = tr("at worst %1").arg(desk.taste.shown(Kind::FineLength, atWorst));
   return said;
 }
@@ -126,41 +147,63 @@ const describe::Input* inputWith(std::string_view key) {
   return found == inputs.end() ? nullptr : *found;
 }
 
-/// What is typed to have the stack at this place of the list.
-describe::Mend stackAt(const Desk& desk, double place) {
+/// A stack as it is typed.
+struct TypedStack {
+  int place = 0;  ///< in the list, from 1; 0: there is none
+  describe::Mend mend;
+};
+
+/// The stack at this place of the list, else the best one.
+TypedStack stackAt(const Desk& desk, int wanted) {
+  if (desk.subject() < 0) return {};
   const Tabulated entries = tabulated(desk, out::stackEntries);
-  describe::Mend stack;
-  stack.computed = true;
-  for (std::size_t row = 0; row < entries.rows.size(); ++row) {
-    if (numberIn(entries, "place", static_cast<Eigen::Index>(row)) == place) {
-      stack.entries.emplace_back(inputWith(entries.rows["entry"].words[row]),
-                                 entries.rows["text"].words[row]);
-    }
+  const auto rows = static_cast<Eigen::Index>(entries.rows.size());
+  if (rows == 0) return {};
+  const bool there = (entries.rows["place"].numbers == static_cast<double>(wanted)).any();
+  TypedStack stack{.place = there ? wanted : 1, .mend = {}};
+  stack.mend.computed = true;
+  for (Eigen::Index row = 0; row < rows; ++row) {
+    if (numberIn(entries, "place", row) != stack.place) continue;
+    const auto at = static_cast<std::size_t>(row);
+    stack.mend.entries.emplace_back(inputWith(entries.rows["entry"].words[at]),
+                                    entries.rows["text"].words[at]);
   }
   return stack;
 }
 
+TypedStack stackSpokenOf(const Desk& desk) { return stackAt(desk, desk.stackPlace()); }
+
 /// Something of it is not what the subject has already.
-bool differs(const Desk& desk, const describe::Mend& stack) {
-  return std::ranges::any_of(stack.entries, [&](const auto& entry) {
+bool differs(const Desk& desk, const TypedStack& stack) {
+  return std::ranges::any_of(stack.mend.entries, [&](const auto& entry) {
     const auto& [input, text] = entry;
     const describe::Entry typed = model::entryFrom(*input, text, desk.taste.style().group);
     return typed.values != desk.document.entry(desk.subject(), *input).values;
   });
 }
 
-bool canPutStack(const Desk& desk) {
-  return desk.subject() >= 0 && differs(desk, stackAt(desk, 1.0));
+bool canPutStack(const Desk& desk) { return differs(desk, stackSpokenOf(desk)); }
+
+QString deedWords(const Desk& desk) {
+  const TypedStack stack = stackSpokenOf(desk);
+  if (stack.place == 0) return tr("put into the target");
+  return (differs(desk, stack) ? tr("put place %1 into the target")
+                               : tr("place %1 is in the target"))
+      .arg(stack.place);
 }
 
-void putStack(Desk& desk, const describe::Mend& stack) {
-  desk.document.take(desk.subject(), stack, tr("stack"));
+void putSpokenOf(Desk& desk) {
+  desk.document.take(desk.subject(), stackSpokenOf(desk).mend, tr("stack"));
 }
 
-void putBest(Desk& desk) { putStack(desk, stackAt(desk, 1.0)); }
+/// While no row is selected the best one is spoken of.
+void speakOfRow(Desk& desk, const Tabulated& stacks, int row) {
+  desk.speakOfStack(row < 0 ? 1 : static_cast<int>(numberIn(stacks, "place", row)));
+}
 
 void putRow(Desk& desk, const Tabulated& stacks, int row) {
-  putStack(desk, stackAt(desk, numberIn(stacks, "place", row)));
+  speakOfRow(desk, stacks, row);
+  putSpokenOf(desk);
 }
 
 }  // namespace
@@ -175,12 +218,17 @@ PageDescription choicePage() {
                         &in::ratioMost, &in::platesInStack, &in::gasketsInStack,
                         &in::baseGasketsLeast, &in::baseGasketsMost}}},
           .decides = {&out::squishGap},
+          .needed =
+              [](const Desk& desk) { return !desk.document.items({&model::list::shelf}).empty(); },
           .answer = &answer,
-          .tables = {{&out::stackChoices, tr("no stack fits"), &putRow},
+          .tables = {{&out::stackChoices, tr("no stack fits"), &putRow, &speakOfRow},
                      {&out::stacksLost, tr("no stack was lost")},
                      {&out::stacksBeaten, tr("no nearer stack was lost")}},
           .lists = {&model::list::shelf},
-          .deed = {.says = tr("put into the target"), .possible = &canPutStack, .act = &putBest}};
+          .deed = {.says = tr("put into the target"),
+                   .saysNow = &deedWords,
+                   .possible = &canPutStack,
+                   .act = &putSpokenOf}};
 }
 
 }  // namespace strokewright::ui

@@ -93,7 +93,7 @@ PageDescription deckPage() {
       .results = {&out::spacerToMake, &out::spacerInStack, &out::squishGap, &out::compressionRatio,
                   &out::deckClearance, &out::protrusionWithoutSpacer, &out::ratioPerTenth,
                   &out::deckClearanceSpread, &out::deckHeight, &out::heightWithoutSpacer,
-                  &out::crownHeight, &out::bareGap},
+                  &out::crownHeight, &out::bareGap, &out::headMoved},
       .decides = {&out::spacerToMake, &out::squishGap},
       .answer = &answer,
       .picture = &picture,

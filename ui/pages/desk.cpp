@@ -26,6 +26,13 @@ void Desk::showCylinder(int cylinder) {
   }
 }
 
+void Desk::speakOfStack(int place) {
+  if (place != stackPlace_) {
+    stackPlace_ = place;
+    Q_EMIT stackChosen();
+  }
+}
+
 int Desk::subject() const {
   const model::Project& project = document.project();
   return project.target() >= 0 || project.engines.empty() ? project.target() : 0;

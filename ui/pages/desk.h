@@ -6,6 +6,7 @@
 #include <QString>
 
 #include "core/describe/input.h"
+#include "core/describe/list.h"
 #include "core/describe/result.h"
 #include "ui/pages/what_if.h"
 
@@ -32,6 +33,10 @@ class Desk final : public QObject {
   int subject() const;
   int donor() const;  ///< index of the reference donor, or -1
 
+  /// Which of the best stacks the choice speaks of: its place, counted from 1.
+  int stackPlace() const { return stackPlace_; }
+  void speakOfStack(int place);
+
   /// What would have to be what; at first the spacer for another squish gap.
   const WhatIf& whatIf() const { return whatIf_; }
   void ask(const WhatIf& question);
@@ -39,8 +44,11 @@ class Desk final : public QObject {
  Q_SIGNALS:
   void cylinderChanged();
   void whatIfAsked();  ///< another question
+  void stackChosen();
   /// Take the builder to this entry.
   void entryAsked(int engine, const describe::Input* input);
+  /// Take the builder to what is kept in this list.
+  void listAsked(const describe::List* list);
   /// How did you get that?
   void whyAsked(int engine, const describe::Result* result, int cylinder);
   /// The pointer or the focus came to this entry's field or its dimension; nullptr: left.
@@ -50,6 +58,7 @@ class Desk final : public QObject {
 
  private:
   int cylinder_ = -1;
+  int stackPlace_ = 1;
   WhatIf whatIf_;
 };
 

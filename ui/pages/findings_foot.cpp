@@ -31,11 +31,13 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
   setFrameShape(QFrame::NoFrame);
   setWidgetResizable(true);
   setFocusPolicy(Qt::NoFocus);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // the lines wrap
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setAccessibleName(tr("What speaks against it"));
   auto* list = new QVBoxLayout(body_);
   list->setContentsMargins(0, 0, 0, 0);
   list->setSpacing(4);
+  nothing_->setWordWrap(true);
   list->addWidget(nothing_);
   list->addStretch(1);
   setWidget(body_);
@@ -82,6 +84,7 @@ void FindingsFoot::addLine() {
   row->addWidget(line.engines, 0, Qt::AlignTop);
   row->addWidget(line.finding, 1);
   connect(line.finding, &FindingLine::entryAsked, &desk_, &Desk::entryAsked);
+  connect(line.finding, &FindingLine::listAsked, &desk_, &Desk::listAsked);
   auto* list = static_cast<QVBoxLayout*>(body_->layout());
   list->insertWidget(list->count() - 1, line.row);
   lines_.push_back(line);
@@ -103,6 +106,9 @@ void FindingsFoot::refresh() {
     }
   }
   shown_ = now.size();
+  const auto refused = now.empty() ? refusalOf(desk_, page_) : std::nullopt;
+  say(*nothing_, refused ? tr("Refused: %1").arg(desk_.taste.sentence(*refused))
+                         : tr("Nothing speaks against this page."));
   nothing_->setVisible(now.empty());
   if (relinedNow) {
     Q_EMIT relined();

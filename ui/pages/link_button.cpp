@@ -1,6 +1,7 @@
 #include "ui/pages/link_button.h"
 
 #include <QEvent>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QStyle>
 #include <QStyleOptionFocusRect>
@@ -23,6 +24,14 @@ QSize LinkButton::sizeHint() const {
   heavier.setBold(true);
   const QFontMetrics metrics(heavier);
   return {metrics.horizontalAdvance(text()) + 8, metrics.height() + 4};
+}
+
+void LinkButton::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    click();
+  } else {
+    QToolButton::keyPressEvent(event);
+  }
 }
 
 void LinkButton::paintEvent(QPaintEvent*) {

@@ -6,7 +6,7 @@
 
 namespace strokewright::ui {
 
-/// Flat, in the accent, reached by Tab.
+/// Flat, in the accent, reached by Tab; pressed by mouse, Space or Enter.
 class LinkButton final : public QToolButton {
   Q_OBJECT
 
@@ -16,6 +16,7 @@ class LinkButton final : public QToolButton {
   QSize sizeHint() const override;
 
  protected:
+  void keyPressEvent(QKeyEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 };
 

@@ -128,6 +128,7 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
   });
   connect(start_, &StartPage::sampleAsked, this, &MainWindow::openSample);
   connect(desk_, &Desk::entryAsked, this, &MainWindow::goToEntry);
+  connect(desk_, &Desk::listAsked, this, &MainWindow::goToList);
   connect(desk_, &Desk::whyAsked, this, &MainWindow::explain);
   connect(desk_, &Desk::said, this, [this](const QString& words) { notice_->tell(words); });
   connect(&document_, &Document::fileChanged, this, &MainWindow::retitle);
@@ -213,6 +214,19 @@ void MainWindow::goToEntry(int engine, const describe::Input* input) {
   }
 }
 
+void MainWindow::goToList(const describe::List* list) {
+  if (list == nullptr || (page() != nullptr && page()->focusList(*list))) {
+    return;
+  }
+  for (const PageDescription& description : pages()) {
+    if (std::ranges::find(description.lists, list) != description.lists.end()) {
+      showPage(description.key);
+      page()->focusList(*list);
+      return;
+    }
+  }
+}
+
 void MainWindow::explain(int engine, const describe::Result* result, int cylinder) {
   if (result != nullptr && page() != nullptr) {
     page()->explain(engine, *result, cylinder);
@@ -245,6 +259,7 @@ bool MainWindow::openFile(const QString& path) {
   if (!document_.remarks().isEmpty()) {
     notice_->tell(document_.remarks().join(u'\n'));
   }
+  offerRecoveryOf(document_.path());
   return true;
 }
 
@@ -285,7 +300,8 @@ bool MainWindow::save() {
 }
 
 bool MainWindow::saveAs() {
-  const QString proposed = lastFolder() + u'/' + document_.shownName() + kSuffix;
+  const QString proposed =
+      lastFolder() + u'/' + document_.shownName().replace(u'/', u'-') + kSuffix;
   QFileDialog dialog(this, tr("Save the conversion"), {}, fileFilter());
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(kSuffix.mid(1));  // before it asks about what is there
@@ -344,31 +360,50 @@ void MainWindow::closeProject() {
 
 void MainWindow::offerRecovery() {
   const std::vector<RecoveredWork> found = RecoveredWork::find();
-  if (found.empty()) {
-    return;
+  if (!found.empty()) {
+    offer(found.front(), {}, [this] { offerRecovery(); });
   }
-  const RecoveredWork& latest = found.front();
-  const QString time = taste_.locale().toString(latest.time.toLocalTime(), u"yyyy-MM-dd HH:mm"_s);
-  const NoticeBar::Key discard{tr("discard"), [this, latest] {
-                                 latest.discard();
-                                 offerRecovery();
+}
+
+/// Of one file alone, behind what its opening had to say.
+void MainWindow::offerRecoveryOf(const QString& path) {
+  for (const RecoveredWork& left : RecoveredWork::find()) {
+    if (left.isOf(path)) {
+      const QStringList remarks = document_.remarks();
+      offer(left, remarks.isEmpty() ? QString() : remarks.join(u'\n') + u'\n',
+            [this, path] { offerRecoveryOf(path); });
+      return;
+    }
+  }
+}
+
+/// @param before what the notice says first
+/// @param next offers the next one when this one is discarded
+void MainWindow::offer(const RecoveredWork& left, const QString& before,
+                       const std::function<void()>& next) {
+  const QString time = taste_.locale().toString(left.time.toLocalTime(), u"yyyy-MM-dd HH:mm"_s);
+  const NoticeBar::Key discard{tr("discard"), [left, next] {
+                                 left.discard();
+                                 next();
                                }};
   const NoticeBar::Key keep{tr("keep for later"), {}};
-  if (!latest.work) {
-    notice_->tell(tr("Work of %1 was left behind but cannot be read. %2").arg(time, latest.trouble),
-                  {discard, keep});
+  if (!left.work) {
+    notice_->tell(
+        before + tr("Work of %1 was left behind but cannot be read. %2").arg(time, left.trouble),
+        {discard, keep});
     return;
   }
   QString sentence =
+      before +
       tr("The program ended without saving %1. What was entered until %2 is still there.")
-          .arg(latest.shownName(), time) +
-      u' ' + unsavedWords(latest);
-  if (latest.fileIsNewer) {
+          .arg(left.shownName(), time) +
+      u' ' + unsavedWords(left);
+  if (left.fileIsNewer) {
     sentence += u' ' + tr("The file was written after that.");
   }
-  const NoticeBar::Key recover{tr("recover"), [this, latest] {
+  const NoticeBar::Key recover{tr("recover"), [this, left] {
                                  if (maySetAside()) {
-                                   document_.recover(latest);
+                                   document_.recover(left);
                                    begin(QSettings().value(kPageKey).toString());
                                  }
                                }};

@@ -2,9 +2,11 @@
 /// The window: the way through at the left, the page in the middle, the title block at the foot.
 
 #include <QMainWindow>
+#include <functional>
 #include <vector>
 
 #include "core/describe/input.h"
+#include "core/describe/list.h"
 #include "core/describe/result.h"
 #include "core/units/kind.h"
 
@@ -21,6 +23,7 @@ class StartPage;
 class Taste;
 class WayThrough;
 struct PageDescription;
+struct RecoveredWork;
 
 /// Pages are made when they are first shown. The document and the taste must outlive it.
 class MainWindow final : public QMainWindow {
@@ -30,8 +33,9 @@ class MainWindow final : public QMainWindow {
   MainWindow(Document& document, Taste& taste, QWidget* parent = nullptr);
   ~MainWindow() override;
 
-  /// Opens a project file and shows its pages. Where it cannot be read a sentence says why above
-  /// the first screen, and the open project stays. @returns whether it was opened.
+  /// Opens a project file, shows its pages, and offers what a crash left of it. Where it cannot be
+  /// read a sentence says why above the first screen, and the open project stays. @returns whether
+  /// it was opened.
   bool openFile(const QString& path);
   /// The first screen, and the offer of work that a crash left, if there is any.
   void showStart();
@@ -71,12 +75,15 @@ class MainWindow final : public QMainWindow {
   bool mayOverwrite();
   void closeProject();
   void offerRecovery();
+  void offerRecoveryOf(const QString& path);
+  void offer(const RecoveredWork& left, const QString& before, const std::function<void()>& next);
   void begin(const QString& pageKey);
   void takePaper();
   void retitle();
 
   void showRow(int row);
   void stepPage(int by);
+  void goToList(const describe::List* list);
   void goToEntry(int engine, const describe::Input* input);
   void explain(int engine, const describe::Result* result, int cylinder);
   void removeEngine(int engine);

@@ -21,7 +21,8 @@ using units::Kind;
 
 namespace {
 
-constexpr int kTextStep = 10;  ///< [%]
+constexpr int kTextStep = 10;      ///< [%]
+constexpr int kPagesWithKeys = 9;  ///< there are so many digits
 
 /// A letter of an engine's name is no access key.
 QString plain(QString name) { return name.replace(u'&', u"&&"_s); }
@@ -195,11 +196,14 @@ void MainWindow::makeViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
   int number = 1;
   for (const PageDescription& page : pages()) {
-    menu->addAction(page.name + u" – "_s + page.question, QKeySequence(u"Ctrl+%1"_s.arg(number++)),
-                    this, [this, key = page.key] {
-                      showPage(key);
-                      this->page()->focusFirst();
-                    });
+    QAction* go =
+        menu->addAction(page.name + u" – "_s + page.question, this, [this, key = page.key] {
+          showPage(key);
+          this->page()->focusFirst();
+        });
+    if (number <= kPagesWithKeys) {
+      go->setShortcut(QKeySequence(u"Ctrl+%1"_s.arg(number++)));
+    }
   }
   menu->addSeparator();
   menu->addAction(tr("&Next page"), QKeySequence(tr("Ctrl+Tab")), this, [this] { stepPage(1); });
@@ -232,13 +236,18 @@ void MainWindow::howToRead() {
          "one for each cylinder as 98.12; 98.20; 98.29. What you do not know stays empty, and the "
          "answer says what waits for it. Ctrl+Z takes back anything.</p>"
          "<p>The letter behind a number says where it comes from: m measured, b maker's book, "
-         "c catalogue, a assumed, = computed. Press it, or Alt+Down in the field, to say so and to "
+         "c catalogue, a assumed, = computed. Press it, or Alt+Enter in the field, to say so and "
+         "to "
          "give the number its ±.</p>"
          "<p>Press a result to see its formula with your numbers in it, its source and what its "
          "± is made of. At the foot stands what speaks against the page: <b>forbids</b> (cannot "
          "exist, or must not leave for the bench), <b>objects</b> (may leave with a reason) or "
          "<b>remarks</b>.</p>"
-         "<p>Ctrl+Tab goes to the next page, Ctrl+1 to Ctrl+8 to each.</p>"));
+         "<p>Up and Down go to the number above and below, Enter to the one below; Alt+Up and "
+         "Alt+Down step the last digit. In a table that says so, Enter or a double click takes "
+         "the row.</p>"
+         "<p>Ctrl+Tab goes to the next page, Ctrl+1 to Ctrl+9 to each of the first nine; the menu "
+         "View has them all.</p>"));
 }
 
 void MainWindow::about() {

@@ -68,6 +68,7 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   connect(&desk_.taste, &Taste::changed, this, &Page::refreshWhenSeen);
   connect(&desk_, &Desk::cylinderChanged, this, &Page::refreshWhenSeen);
   connect(&desk_, &Desk::whatIfAsked, this, &Page::refreshWhenSeen);
+  connect(&desk_, &Desk::stackChosen, this, &Page::refreshWhenSeen);
   connect(foot, &FindingsFoot::relined, this, &Page::orderTabs);
   connect(answerLine_, &AnswerLine::whyAsked, this, [this] {
     if (desk_.subject() >= 0) {
@@ -167,12 +168,24 @@ void Page::refreshWhenSeen() {
 void Page::refresh() {
   answerLine_->setAnswer(description_.answer(desk_));
   if (description_.deed.possible != nullptr) {
-    answerLine_->setDeedPossible(description_.deed.possible(desk_));
+    const Deed& deed = description_.deed;
+    answerLine_->setDeed(deed.saysNow != nullptr ? deed.saysNow(desk_) : deed.says,
+                         deed.possible(desk_));
   }
 }
 
 bool Page::focusEntry(int engine, const describe::Input& input) {
   return entries_ != nullptr && entries_->focusEntry(engine, input);
+}
+
+bool Page::focusList(const describe::List& list) {
+  for (ListEdit* edit : findChildren<ListEdit*>()) {
+    if (edit->place().list == &list) {
+      edit->focusFirst();
+      return true;
+    }
+  }
+  return false;
 }
 
 void Page::explain(int engine, const describe::Result& result, int cylinder) {

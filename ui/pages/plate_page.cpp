@@ -1,14 +1,21 @@
 #include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <vector>
 
+#include "core/compression/results.h"
 #include "core/deck/results.h"
+#include "core/describe/finding.h"
 #include "core/model/inputs.h"
 #include "core/model/lists.h"
 #include "core/plate/outline.h"
 #include "core/plate/results.h"
+#include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/drawings/plate_view.h"
 #include "ui/pages/answering.h"
 #include "ui/pages/desk.h"
+#include "ui/pages/put_spacer.h"
 
 namespace strokewright::ui {
 
@@ -18,21 +25,111 @@ namespace in = model::in;
 
 QString tr(const char* text) { return QCoreApplication::translate("PlatePage", text); }
 
-Answer answer(const Desk& desk) {
-  Answer said = answerBy(desk, out::flatSpacer);
+constexpr double kNoPlate = 0.005e-3;  ///< [m] what is thinner is none
+
+/// "leaves squish gaps of 0.90 mm and ratios of 11.2"; empty where either is not known.
+QString leaves(const Desk& desk, const describe::Result& squish, const describe::Result& ratio) {
   const int engine = desk.subject();
-  if (said.number.isEmpty()) return said;
-  said.sentence = tr("one flat plate under all barrels");
-  if (known(desk, engine, out::squishWithFlat) && known(desk, engine, out::ratioWithFlat)) {
-    said.further = tr("leaves squish gaps of %1 and ratios of %2")
-                       .arg(figures(desk, engine, out::squishWithFlat),
-                            figures(desk, engine, out::ratioWithFlat));
+  if (!known(desk, engine, squish) || !known(desk, engine, ratio)) return {};
+  return tr("leaves squish gaps of %1 and ratios of %2")
+      .arg(figures(desk, engine, squish), figures(desk, engine, ratio));
+}
+
+/// Where there is no room for a plate: "no plate: take 1.35 mm off".
+/// @param thickness [m] less than kNoPlate
+QString withoutPlate(const Desk& desk, double thickness) {
+  return thickness > -kNoPlate ? tr("no plate is needed")
+                               : tr("no plate: take %1 off")
+                                     .arg(desk.taste.shown(units::Kind::FineLength, -thickness));
+}
+
+/// [m] in each cylinder that is shown; where a result is one for the engine, that one.
+/// @pre known()
+std::vector<double> thicknessesShown(const Desk& desk, const describe::Result& result) {
+  const assess::Assessment& assessment = desk.document.assessment();
+  const int cylinders = assessment.evaluation().cylinders(desk.subject());
+  const bool one = assessment.sameInAll(desk.subject(), result);
+  std::vector<double> thicknesses;
+  for (int i = 0; i < cylinders; ++i) {
+    const bool shown = desk.cylinder() < 0 || desk.cylinder() >= cylinders || desk.cylinder() == i;
+    if (one ? i == 0 : shown) thicknesses.push_back(assessment(desk.subject(), result, i).value);
   }
+  return thicknesses;
+}
+
+/// Thicknesses that cannot be made are no plates, and that is said instead.
+void sayWherePlatesAreNone(Answer& said, const Desk& desk, const describe::Result& result) {
+  const std::vector<double> thicknesses = thicknessesShown(desk, result);
+  const auto none = [](double thickness) { return thickness < kNoPlate; };
+  if (std::ranges::none_of(thicknesses, none)) return;
+  QStringList numbers;
+  QStringList words;
+  for (std::size_t i = 0; i < thicknesses.size(); ++i) {
+    if (!none(thicknesses[i])) {
+      numbers += desk.taste.number(result.kind, thicknesses[i], result.decimals);
+      continue;
+    }
+    numbers += QStringLiteral("–");
+    const QString instead = withoutPlate(desk, thicknesses[i]);
+    words += thicknesses.size() == 1 ? instead : tr("cylinder %1: %2").arg(i + 1).arg(instead);
+  }
+  said.plusMinus.clear();
+  if (std::ranges::all_of(thicknesses, none)) {
+    said.number.clear();
+    said.sentence = words.join(QStringLiteral(" · "));
+    said.further.clear();
+    return;
+  }
+  said.number = numbers.join(QStringLiteral(" · ")) + u'\u00A0' + desk.taste.unit(result.kind);
+  said.further = joined({words.join(QStringLiteral(" · ")), said.further});
+}
+
+bool oneForEach(const Desk& desk) {
+  const int engine = desk.subject();
+  if (engine < 0) return false;
+  const describe::Evaluation& evaluation = desk.document.assessment().evaluation();
+  return evaluation.inputValue(engine, in::platesInStack) ==
+         static_cast<double>(model::PlatesInStack::OneForEach);
+}
+
+/// A plate for each cylinder as entered, or to make; else the flat one.
+Answer answer(const Desk& desk) {
+  const bool each = oneForEach(desk);
+  const describe::Result& result = each ? out::spacerInStack : out::flatSpacer;
+  Answer said = answerBy(desk, result);
+  if (said.number.isEmpty()) return said;
+  if (each) {
+    said.sentence = desk.document.entry(desk.subject(), in::spacer).known()
+                        ? tr("a plate for each cylinder, as entered")
+                        : tr("a plate for each cylinder, to make");
+    said.further = leaves(desk, out::squishGap, out::compressionRatio);
+  } else {
+    said.sentence = tr("one flat plate under all barrels");
+    said.further = leaves(desk, out::squishWithFlat, out::ratioWithFlat);
+  }
+  sayWherePlatesAreNone(said, desk, result);
   return said;
 }
 
 QWidget* picture(Desk& desk, QWidget* parent) {
   return new PlateView(desk.document, desk.taste, parent);
+}
+
+/// The kind of plate on that row goes into the stack: its thicknesses, and whether it is one piece.
+void putPlates(Desk& desk, const describe::Tabulated& plates, int row) {
+  const std::string& kind = plates.rows["plate"].words[static_cast<std::size_t>(row)];
+  std::vector<double> thicknesses;
+  for (std::size_t i = 0; i < plates.rows.size(); ++i) {
+    if (plates.rows["plate"].words[i] == kind) {
+      thicknesses.push_back(plates.rows["thickness_m"].numbers[static_cast<Eigen::Index>(i)]);
+    }
+  }
+  const auto pieces =
+      kind == "one for each" ? model::PlatesInStack::OneForEach : model::PlatesInStack::OneForAll;
+  describe::Mend stack = describe::takeAs(in::platesInStack, model::answer(pieces));
+  stack.entries.emplace_back(&in::spacer, spacerText(desk, thicknesses).toStdString());
+  stack.computed = true;
+  desk.document.take(desk.subject(), stack, tr("plate"));
 }
 
 }  // namespace
@@ -42,7 +139,9 @@ PageDescription platePage() {
       .key = QStringLiteral("plate"),
       .name = tr("Plate"),
       .question = tr("What does the plate look like?"),
-      .entries = {{tr("Outline"), {&in::plateBore, &in::plateLength, &in::plateWidth}},
+      .entries = {{tr("Outline"),
+                   {&in::platesInStack, &in::plateBore, &in::plateLength, &in::plateWidth,
+                    &in::plateTolerance}},
                   {tr("Where the cylinders stand"), {&in::cylinderPitch, &in::cylinderPosition}},
                   {{}, {&in::spacer}}},
       .results = {&out::spacerToMake, &out::flatSpacer, &out::squishWithFlat, &out::ratioWithFlat,
@@ -50,7 +149,7 @@ PageDescription platePage() {
       .decides = {&out::flatSpacer},
       .answer = &answer,
       .picture = &picture,
-      .tables = {{.table = &out::platesCompared}},
+      .tables = {{.table = &out::platesCompared, .take = &putPlates}},
       .lists = {&model::list::plateHoles}};
 }
 

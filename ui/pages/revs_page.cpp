@@ -3,6 +3,8 @@
 #include <QSplitter>
 #include <QStringList>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <array>
 
 #include "core/limits/results.h"
 #include "core/model/inputs.h"
@@ -25,7 +27,20 @@ constexpr int kLinesShare = 1000;
 
 QString tr(const char* text) { return QCoreApplication::translate("RevsPage", text); }
 
-QString wantedWords(const Desk& desk, int engine) {
+constexpr std::array<const describe::Result*, 5> kLines = {
+    &out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
+    &out::ceilingBigEnd, &out::ceilingDonor};
+
+/// Lines of the ceiling that may still lower it.
+int linesNotKnown(const Desk& desk, int engine) {
+  return static_cast<int>(std::ranges::count_if(kLines, [&](const describe::Result* line) {
+    const describe::State state = desk.document.assessment()(engine, *line).state;
+    return state == describe::State::Waits || state == describe::State::Refused;
+  }));
+}
+
+/// @param open lines of the ceiling are not known yet
+QString wantedWords(const Desk& desk, int engine, bool open) {
   const describe::Evaluation& evaluation = desk.document.assessment().evaluation();
   if (!evaluation.inputGiven(engine, in::wantedSpeed)) {
     return {};
@@ -33,7 +48,8 @@ QString wantedWords(const Desk& desk, int engine) {
   const double wanted = evaluation.inputValue(engine, in::wantedSpeed);
   const QString words = wanted > desk.document.assessment()(engine, out::revCeiling).value
                             ? tr("%1 wanted: too fast")
-                            : tr("%1 wanted: below the ceiling");
+                        : open ? tr("%1 wanted: not shown to be slow enough")
+                               : tr("%1 wanted: below the ceiling");
   return words.arg(desk.taste.value(in::wantedSpeed, wanted));
 }
 
@@ -43,13 +59,21 @@ Answer answer(const Desk& desk) {
   if (said.number.isEmpty()) {
     return said;
   }
+  const int open = linesNotKnown(desk, engine);
+  if (open > 0) {
+    said.number = tr("at most %1").arg(said.number);
+  }
   QStringList words = {tr("stopped by %1").arg(figures(desk, engine, out::governs))};
   if (known(desk, engine, out::nextCeiling) && known(desk, engine, out::governsNext)) {
     words +=
         tr("next %1 at %2")
             .arg(figures(desk, engine, out::governsNext), figures(desk, engine, out::nextCeiling));
   }
-  words += wantedWords(desk, engine);
+  if (open > 0) {
+    words.prepend(open == 1 ? tr("1 limit is not known yet")
+                            : tr("%1 limits are not known yet").arg(open));
+  }
+  words += wantedWords(desk, engine, open > 0);
   said.sentence = joined(words);
   return said;
 }
@@ -100,8 +124,7 @@ PageDescription revsPage() {
                   &out::rodStress, &out::provenAcceleration, &out::provenRodTension, &out::rods,
                   &out::rodLoadRatio, &out::breathingIndex, &out::breathingSpeed},
       .decides = {&out::revCeiling},
-      .awaits = {&out::ceilingPistonSpeed, &out::ceilingRingFlutter, &out::ceilingRodTension,
-                 &out::ceilingBigEnd, &out::ceilingDonor},
+      .awaits = {kLines.begin(), kLines.end()},
       .answer = &answer,
       .picture = &picture};
 }

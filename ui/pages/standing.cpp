@@ -3,7 +3,9 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/assess/entry_rules.h"
 #include "ui/document/document.h"
+#include "ui/document/taste.h"
 #include "ui/pages/answering.h"
 #include "ui/pages/comparison.h"
 #include "ui/pages/desk.h"
@@ -38,6 +40,35 @@ bool decided(const Desk& desk, const PageDescription& page) {
          !(page.speaksOfAll && !missingEntries(desk).empty());
 }
 
+/// What decides the page, or what it awaits where nothing does.
+const std::vector<const describe::Result*>& deciding(const PageDescription& page) {
+  return page.decides.empty() ? page.awaits : page.decides;
+}
+
+bool needed(const Desk& desk, const PageDescription& page) {
+  if (page.needed != nullptr) {
+    return page.needed(desk);
+  }
+  const auto none = [&desk](const describe::Result* result) {
+    return desk.document.assessment()(desk.subject(), *result).state == describe::State::None;
+  };
+  const auto& results = deciding(page);
+  return desk.subject() < 0 || results.empty() || !std::ranges::all_of(results, none);
+}
+
+/// The finding says why the result is refused.
+bool refuses(const Desk& desk, const describe::RefusedBecause& because, int engine,
+             const describe::Finding& finding) {
+  if (finding.weight != Weight::Forbids) {
+    return false;
+  }
+  if (because.input == nullptr) {
+    return finding.says.pattern == because.sentence;
+  }
+  return engine == (because.donors ? desk.donor() : desk.subject()) && !finding.about.empty() &&
+         finding.about.front() == because.input;
+}
+
 bool sameWords(const describe::Finding& a, const describe::Finding& b) {
   return a.weight == b.weight && a.key == b.key && a.cylinder == b.cylinder && a.says == b.says &&
          a.about == b.about;
@@ -49,11 +80,30 @@ bool belongsTo(const PageDescription& page, const describe::Finding& finding) {
   return page.speaksOfAll || (!finding.about.empty() && page.asksFor(*finding.about.front()));
 }
 
+std::optional<describe::RefusedBecause> refusalOf(const Desk& desk, const PageDescription& page) {
+  if (desk.subject() < 0) {
+    return std::nullopt;
+  }
+  const assess::Assessment& assessment = desk.document.assessment();
+  for (const describe::Result* result : deciding(page)) {
+    for (int i = 0; i < assessment.evaluation().cylinders(desk.subject()); ++i) {
+      const describe::Cell& cell = assessment(desk.subject(), *result, i);
+      if (cell.state == describe::State::Refused) {
+        return assessment.evaluation().refusal(cell);
+      }
+    }
+  }
+  return std::nullopt;
+}
+
 std::vector<SharedFinding> findingsOf(const Desk& desk, const PageDescription& page) {
   std::vector<SharedFinding> shared;
+  const std::optional<describe::RefusedBecause> refused = refusalOf(desk, page);
   for (const int engine : columnsOf(desk)) {
     for (const describe::Finding& finding : desk.document.assessment().findings(engine)) {
-      if (!belongsTo(page, finding)) {
+      const bool ofPage =
+          belongsTo(page, finding) || (refused && refuses(desk, *refused, engine, finding));
+      if (!ofPage || assess::goesWithoutSaying(finding, desk.taste.style())) {
         continue;
       }
       const auto said = std::find_if(shared.begin(), shared.end(), [&finding](const auto& other) {
@@ -82,8 +132,14 @@ PageState stateOf(const Desk& desk, const PageDescription& page) {
   if (forbids > 0) {
     return {Standing::Forbidden, forbids};
   }
+  if (refusalOf(desk, page)) {
+    return {Standing::Forbidden, 1};
+  }
   if (objects > 0) {
     return {Standing::ObjectedTo, objects};
+  }
+  if (!needed(desk, page)) {
+    return {Standing::NotNeeded, 0};
   }
   return {decided(desk, page) ? Standing::Settled : Standing::Open, 0};
 }
@@ -92,6 +148,8 @@ QString stateText(const PageState& state) {
   switch (state.standing) {
     case Standing::Settled:
       return tr("settled");
+    case Standing::NotNeeded:
+      return tr("not needed");
     case Standing::Open:
       return tr("open");
     case Standing::ObjectedTo:

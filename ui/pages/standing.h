@@ -1,12 +1,15 @@
 #pragma once
 /// How a page stands: its state in the way through, and the findings that belong to it.
 
+#include <optional>
+
+#include "core/describe/evaluation.h"
 #include "core/describe/finding.h"
 #include "ui/pages/page_description.h"
 
 namespace strokewright::ui {
 
-enum class Standing { Settled, Open, ObjectedTo, Forbidden };
+enum class Standing { Settled, NotNeeded, Open, ObjectedTo, Forbidden };
 
 struct PageState {
   Standing standing = Standing::Open;
@@ -17,7 +20,11 @@ struct PageState {
 /// A finding belongs to every page that asks for the entry it names first.
 bool belongsTo(const PageDescription& page, const describe::Finding& finding);
 
-/// Forbidden or objected to by what belongs to the page; else open while for the subject something
+/// Why what decides the page is refused for the subject; nothing where none is.
+std::optional<describe::RefusedBecause> refusalOf(const Desk& desk, const PageDescription& page);
+
+/// Forbidden or objected to by what belongs to the page, forbidden where what decides it is
+/// refused; not needed where nothing of it applies; else open while for the subject something
 /// that decides it is not known, something it awaits waits, or, where it speaks of the whole
 /// project, an entry is missing; else settled.
 PageState stateOf(const Desk& desk, const PageDescription& page);
@@ -31,7 +38,8 @@ struct SharedFinding {
   std::vector<int> engines;
 };
 
-/// What belongs to the page, the heaviest first, in the order of the engines' columns.
+/// What belongs to the page and what refuses its answer, the heaviest first, in the order of the
+/// engines' columns.
 /// The assessment owns the findings: good until the next edit.
 std::vector<SharedFinding> findingsOf(const Desk& desk, const PageDescription& page);
 

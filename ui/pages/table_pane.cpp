@@ -1,5 +1,6 @@
 #include "ui/pages/table_pane.h"
 
+#include <QCoreApplication>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -16,8 +17,9 @@ namespace strokewright::ui {
 namespace {
 
 /// A caption above its content.
-QWidget* captioned(const Taste& taste, std::string_view caption, QWidget* content,
-                   QWidget* parent) {
+/// @param hint what can be done with it, or empty
+QWidget* captioned(const Taste& taste, std::string_view caption, const QString& hint,
+                   QWidget* content, QWidget* parent) {
   auto* pane = new QWidget(parent);
   auto* label = new QuietLabel({}, pane);
   label->setWordWrap(true);
@@ -26,7 +28,10 @@ QWidget* captioned(const Taste& taste, std::string_view caption, QWidget* conten
   column->setSpacing(4);
   column->addWidget(label);
   column->addWidget(content, 1);
-  const auto word = [label, caption, &taste] { say(*label, taste.inTerms(fromCore(caption))); };
+  const auto word = [label, caption, hint, &taste] {
+    const QString words = taste.inTerms(fromCore(caption));
+    say(*label, hint.isEmpty() ? words : words + QStringLiteral(" · ") + hint);
+  };
   QObject::connect(&taste, &Taste::changed, label, word);
   word();
   return pane;
@@ -54,7 +59,16 @@ QWidget* makeTablePane(Desk& desk, const TableOnPage& shown, QWidget* parent) {
       take(desk, view->filled(), row);
     });
   }
-  return captioned(desk.taste, shown.table->name, view, parent);
+  if (shown.choose != nullptr) {
+    QObject::connect(
+        view, &TableView::rowChosen, &desk,
+        [view, &desk, choose = shown.choose](int row) { choose(desk, view->filled(), row); });
+  }
+  const QString hint = shown.take == nullptr
+                           ? QString()
+                           : QCoreApplication::translate(
+                                 "TablePane", "Enter or a double click puts a row into the target");
+  return captioned(desk.taste, shown.table->name, hint, view, parent);
 }
 
 QWidget* makeListPane(Desk& desk, const describe::List& list, QWidget* parent) {
@@ -64,7 +78,7 @@ QWidget* makeListPane(Desk& desk, const describe::List& list, QWidget* parent) {
     QObject::connect(&desk.document, &Document::projectChanged, edit,
                      [edit, &desk] { edit->setEngine(desk.subject()); });
   }
-  return captioned(desk.taste, list.about.empty() ? list.name : list.about, edit, parent);
+  return captioned(desk.taste, list.about.empty() ? list.name : list.about, {}, edit, parent);
 }
 
 }  // namespace strokewright::ui

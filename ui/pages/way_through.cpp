@@ -111,6 +111,7 @@ WayThrough::WayThrough(Desk& desk, QWidget* parent) : QListWidget(parent), desk_
     new QListWidgetItem(page.name, this);
   }
   connect(&desk_.document, &Document::projectChanged, this, &WayThrough::refresh);
+  connect(&desk_, &Desk::whatIfAsked, this, &WayThrough::refresh);
   refresh();
 }
 

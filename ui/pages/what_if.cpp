@@ -3,7 +3,11 @@
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
+#include "core/deck/results.h"
+#include "core/model/entry_text.h"
+#include "core/model/inputs.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/desk.h"
@@ -27,10 +31,11 @@ std::optional<double> with(Evaluation& trial, const WhatIfPlace& place, const Re
 }
 
 /// A small step either way changes the result.
-bool moves(Evaluation& trial, const WhatIfPlace& place, const Result& result, const Input& input) {
+/// @param trial may have the number now in the entry afterwards
+bool moves(Evaluation& trial, const WhatIfPlace& place, const Result& result, const Input& input,
+           double now) {
   constexpr double kStep = 1e-3;
   constexpr double kSame = 1e-12;
-  const double now = trial.inputValue(place.engine, input, std::max(place.inputCylinder, 0));
   const std::optional<double> stands = with(trial, place, result, input, now);
   const double step = kStep * std::max(std::abs(now), std::abs(input.typical));
   bool moved = false;
@@ -45,6 +50,18 @@ bool moves(Evaluation& trial, const WhatIfPlace& place, const Result& result, co
 /// The entry's cylinder, where it holds a number for each.
 int inputCylinderOf(const Desk& desk, const WhatIfPlace& place, const Input& input) {
   return desk.document.entry(place.engine, input).values.size() > 1 ? place.cylinder : -1;
+}
+
+bool measured(const Input& input) {
+  return input.kind != Kind::Choice && input.kind != Kind::Count;
+}
+
+/// The result reads the entry, and the entry stands.
+bool reachedFrom(const Desk& desk, const WhatIfPlace& place, const Input& input) {
+  const describe::Cell& cell =
+      desk.document.assessment()(place.engine, *desk.whatIf().result, place.cylinder);
+  return measured(input) && cell.notes.read.own[static_cast<std::size_t>(input.number)] &&
+         standsAt(desk, place, input).has_value();
 }
 
 /// Two decimals more than are shown: what it was solved for comes out as it was wanted.
@@ -68,8 +85,11 @@ QString takenText(const Desk& desk, const WhatIfPlace& place, double value) {
     }
   }
   const QString unit = desk.taste.unit(input.kind);
-  const QString list = numbers.join(QStringLiteral("; "));
-  return unit.isEmpty() ? list : list + QChar(u' ') + unit;
+  QString text = numbers.join(QStringLiteral("; "));
+  if (const auto& within = desk.document.entry(place.engine, input).plusMinus) {
+    text += QStringLiteral(" ± ") + fromCore(desk.taste.style().editable(input.kind, *within));
+  }
+  return unit.isEmpty() ? text : text + QChar(u' ') + unit;
 }
 
 }  // namespace
@@ -96,18 +116,38 @@ std::vector<const Result*> askable(const Desk& desk) {
   return found;
 }
 
+std::optional<double> standsAt(const Desk& desk, const WhatIfPlace& place, const Input& input) {
+  const assess::Assessment& assessment = desk.document.assessment();
+  const Evaluation& evaluation = assessment.evaluation();
+  const int cylinder = std::max(place.inputCylinder, 0);
+  if (evaluation.inputStands(place.engine, input, cylinder)) {
+    return evaluation.inputValue(place.engine, input, cylinder);
+  }
+  if (&input != &model::in::spacer) return std::nullopt;
+  const describe::Cell& counted = assessment(place.engine, out::spacerInStack, place.cylinder);
+  return counted.state == State::Value ? std::optional(counted.value) : std::nullopt;
+}
+
+bool reaches(const Desk& desk) {
+  const WhatIfPlace place = placeOf(desk);
+  return place.engine >= 0 && reachedFrom(desk, place, *desk.whatIf().input);
+}
+
 std::vector<const Input*> movers(const Desk& desk) {
   WhatIfPlace place = placeOf(desk);
   std::vector<const Input*> found;
   if (place.engine < 0) return found;
   const Result& result = *desk.whatIf().result;
-  Evaluation trial = desk.document.evaluation();
-  const describe::Cell& cell = desk.document.assessment()(place.engine, result, place.cylinder);
+  Evaluation shared = desk.document.evaluation();
   for (const Input* input : assess::catalogue().inputs()) {
-    if (input->kind == Kind::Choice || input->kind == Kind::Count) continue;
-    if (!cell.notes.read.own[static_cast<std::size_t>(input->number)]) continue;
     place.inputCylinder = inputCylinderOf(desk, place, *input);
-    if (moves(trial, place, result, *input)) found.push_back(input);
+    if (!reachedFrom(desk, place, *input)) continue;
+    // A trial leaves its entry entered: one that was not must not lead the next ones astray.
+    const bool entered = desk.document.entry(place.engine, *input).known();
+    std::optional<Evaluation> own;
+    if (!entered) own.emplace(desk.document.evaluation());
+    const double now = *standsAt(desk, place, *input);
+    if (moves(entered ? shared : *own, place, result, *input, now)) found.push_back(input);
   }
   return found;
 }
@@ -115,7 +155,8 @@ std::vector<const Input*> movers(const Desk& desk) {
 std::optional<assess::Solution> solved(const Desk& desk) {
   const WhatIf& asked = desk.whatIf();
   const WhatIfPlace place = placeOf(desk);
-  if (place.engine < 0 || !asked.wanted) return std::nullopt;
+  const bool named = asked.resultTyped.isEmpty() && asked.inputTyped.isEmpty();
+  if (!named || !asked.wanted || !reaches(desk)) return std::nullopt;
   const describe::Cell& cell =
       desk.document.assessment()(place.engine, *asked.result, place.cylinder);
   if (cell.state != State::Value) return std::nullopt;
@@ -123,13 +164,35 @@ std::optional<assess::Solution> solved(const Desk& desk) {
                        *asked.wanted, *asked.input, place.inputCylinder);
 }
 
+std::vector<describe::Finding> saidThen(const Desk& desk) {
+  const std::optional<assess::Solution> found = solved(desk);
+  if (!found || !found->value) return {};
+  const WhatIfPlace place = placeOf(desk);
+  const Input& input = *desk.whatIf().input;
+  model::Project project = desk.document.project();
+  project.engines[static_cast<std::size_t>(place.engine)].set(
+      input, model::entryFrom(input, takenText(desk, place, *found->value).toStdString(),
+                              desk.taste.style().group));
+  const assess::Assessment then(project);
+  const auto now = desk.document.assessment().findings(place.engine);
+  std::vector<describe::Finding> said;
+  std::ranges::copy_if(
+      then.findings(place.engine), std::back_inserter(said), [&](const describe::Finding& finding) {
+        return finding.weight != describe::Weight::Remarks &&
+               std::ranges::none_of(now, [&](const describe::Finding& before) {
+                 return before.key == finding.key && before.cylinder == finding.cylinder &&
+                        before.weight == finding.weight && before.about == finding.about;
+               });
+      });
+  return said;
+}
+
 bool canTakeWhatIf(const Desk& desk) {
   const std::optional<assess::Solution> found = solved(desk);
   if (!found || !found->value) return false;
   const WhatIfPlace place = placeOf(desk);
   const Input& input = *desk.whatIf().input;
-  const double now = desk.document.assessment().evaluation().inputValue(
-      place.engine, input, std::max(place.inputCylinder, 0));
+  const double now = *standsAt(desk, place, input);
   return !desk.document.entry(place.engine, input).known() ||
          takenNumber(desk.taste, input, now) != takenNumber(desk.taste, input, *found->value);
 }

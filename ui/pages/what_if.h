@@ -1,6 +1,7 @@
 #pragma once
 /// What would it have to be: the question, and what the workbench finds.
 
+#include <QString>
 #include <optional>
 #include <vector>
 
@@ -15,6 +16,8 @@ struct WhatIf {
   const describe::Result* result = nullptr;
   std::optional<double> wanted = {};  ///< [SI] nothing: not said yet
   const describe::Input* input = nullptr;
+  QString resultTyped = {};  ///< stands where the result is asked for and names no single one
+  QString inputTyped = {};   ///< the same of the entry
 
   bool operator==(const WhatIf&) const = default;
 };
@@ -31,15 +34,27 @@ WhatIfPlace placeOf(const Desk& desk);
 /// Results of the subject that have a number there.
 std::vector<const describe::Result*> askable(const Desk& desk);
 
-/// Measured entries of the subject that move the result asked for, in page order.
+/// [SI] what stands for an entry: what was entered, its default, or the spacer counted with while
+/// none is entered. Nothing where only a typical value is read.
+std::optional<double> standsAt(const Desk& desk, const WhatIfPlace& place,
+                               const describe::Input& input);
+
+/// The entry asked for is measured, stands, and the result reads it.
+bool reaches(const Desk& desk);
+
+/// Measured entries of the subject that stand and move the result asked for, in page order.
 std::vector<const describe::Input*> movers(const Desk& desk);
 
-/// Nothing while no value is wanted, or the result has none.
+/// Nothing while no value is wanted, the result has none, or the entry does not reach it.
 std::optional<assess::Solution> solved(const Desk& desk);
+
+/// What would object or forbid, with what was found in the entry, and does not now; the heaviest
+/// first.
+std::vector<describe::Finding> saidThen(const Desk& desk);
 
 /// The entry can be made what was found, and is not already.
 bool canTakeWhatIf(const Desk& desk);
-/// Puts what was found into the entry, of origin computed, as one step.
+/// Puts what was found into the entry, of origin computed, as one step; the ± of the entry stays.
 void takeWhatIf(Desk& desk);
 
 }  // namespace strokewright::ui

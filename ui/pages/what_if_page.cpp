@@ -59,8 +59,22 @@ Answer answer(const Desk& desk) {
     return unanswered(desk, place.engine, *asked.result);
   }
   Answer said;
+  for (const QString& typed : {asked.resultTyped, asked.inputTyped}) {
+    if (typed.isEmpty()) continue;
+    said.sentence = (typed == asked.resultTyped
+                         ? tr("“%1” names no single result that has a number: choose one.")
+                         : tr("“%1” names no single entry that moves it: choose one."))
+                        .arg(typed);
+    return said;
+  }
   said.result = asked.result;
   const QString result = inSentence(desk.taste.label(*asked.result));
+  if (!reaches(desk)) {
+    said.number = desk.taste.value(*asked.result, now.value);
+    said.sentence = tr("is the %1 now. The %2 does not reach it: choose below what is changed.")
+                        .arg(result, inSentence(desk.taste.label(*asked.input)));
+    return said;
+  }
   const std::optional<assess::Solution> found = solved(desk);
   if (!found) {
     said.number = desk.taste.value(*asked.result, now.value);
@@ -89,6 +103,7 @@ PageDescription whatIfPage() {
       .key = QStringLiteral("what_if"),
       .name = tr("What if"),
       .question = tr("What would it have to be?"),
+      .needed = [](const Desk& desk) { return desk.whatIf().wanted.has_value(); },
       .answer = &answer,
       .picture = &picture,
       .deed = {.says = tr("take it (Ctrl+Enter)"), .possible = &canTakeWhatIf, .act = &takeWhatIf}};

@@ -24,6 +24,8 @@
 #include "ui/plots/plot_widget.h"
 #include "ui/plots/refresher.h"
 #include "ui/plots/sweep_scene.h"
+#include "ui/widgets/entry_words.h"
+#include "ui/widgets/ink.h"
 #include "ui/widgets/search_box.h"
 
 namespace strokewright::ui {
@@ -64,6 +66,7 @@ WhatIfView::WhatIfView(Desk& desk, QWidget* parent)
       input_(new SearchBox(tr("Entry to be changed"), this)),
       plot_(new PlotWidget(this)),
       readout_(new PlotReadout(this)),
+      then_(new QLabel(this)),
       refresher_(new Refresher(desk.document, desk.taste, *this, [this] { refresh(); })) {
   cylinder_->setAccessibleName(tr("Cylinder asked for"));
   cylinder_->setFocusPolicy(Qt::StrongFocus);
@@ -76,9 +79,20 @@ WhatIfView::WhatIfView(Desk& desk, QWidget* parent)
   connect(&desk_, &Desk::cylinderChanged, this, [this] { refresher_->changed(); });
   connect(result_, &SearchBox::chosen, this,
           [this](int row) { choose(results_[static_cast<std::size_t>(row)]); });
+  connect(result_, &SearchBox::notFound, this, [this](const QString& typed) {
+    WhatIf asked = desk_.whatIf();
+    asked.resultTyped = typed;
+    desk_.ask(asked);
+  });
   connect(input_, &SearchBox::chosen, this, [this](int row) {
     WhatIf asked = desk_.whatIf();
     asked.input = inputs_[static_cast<std::size_t>(row)];
+    asked.inputTyped.clear();
+    desk_.ask(asked);
+  });
+  connect(input_, &SearchBox::notFound, this, [this](const QString& typed) {
+    WhatIf asked = desk_.whatIf();
+    asked.inputTyped = typed;
     desk_.ask(asked);
   });
   connect(cylinder_, &QComboBox::activated, &desk_, &Desk::showCylinder);
@@ -86,7 +100,7 @@ WhatIfView::WhatIfView(Desk& desk, QWidget* parent)
   for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter}) {
     auto* take = new QShortcut(QKeySequence(Qt::CTRL | key), this);
     take->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(take, &QShortcut::activated, this, [this] { takeWhatIf(desk_); });
+    connect(take, &QShortcut::activated, this, &WhatIfView::take);
   }
 }
 
@@ -107,17 +121,33 @@ void WhatIfView::layOut() {
   column->addLayout(row);
   column->addWidget(plot_, 1);
   column->addWidget(readout_);
+  then_->setWordWrap(true);
+  then_->setTextFormat(Qt::PlainText);
+  then_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  column->addWidget(then_);
 }
 
 QString WhatIfView::readout() const { return readout_->text(); }
+
+QString WhatIfView::thenText() const { return then_->text(); }
+
+/// What is still being typed counts first.
+void WhatIfView::take() {
+  result_->settle();
+  input_->settle();
+  takeWhatIf(desk_);
+}
 
 void WhatIfView::refresh() {
   const WhatIf& asked = desk_.whatIf();
   const WhatIfPlace place = placeOf(desk_);
   results_ = askable(desk_);
   inputs_ = movers(desk_);
-  result_->offer(labelsOf(desk_.taste, results_), placeIn(results_, asked.result));
-  input_->offer(labelsOf(desk_.taste, inputs_), placeIn(inputs_, asked.input));
+  if (reaches(desk_) && placeIn(inputs_, asked.input) < 0) inputs_.push_back(asked.input);
+  result_->offer(labelsOf(desk_.taste, results_),
+                 asked.resultTyped.isEmpty() ? placeIn(results_, asked.result) : -1);
+  input_->offer(labelsOf(desk_.taste, inputs_),
+                asked.inputTyped.isEmpty() ? placeIn(inputs_, asked.input) : -1);
   offerCylinders(place);
   say(*unit_, desk_.taste.unit(asked.result->kind));
   if (!wanted_->hasFocus()) {
@@ -126,14 +156,18 @@ void WhatIfView::refresh() {
                          : QString());
   }
   const std::optional<assess::Solution> found = solved(desk_);
-  plot_->setScene(sweepScene(desk_.document, {.engine = place.engine,
-                                              .cylinder = place.cylinder,
-                                              .result = asked.result,
-                                              .input = asked.input,
-                                              .inputCylinder = place.inputCylinder,
-                                              .wanted = asked.wanted,
-                                              .found = found ? found->value : std::nullopt}));
+  const bool drawn = reaches(desk_) && asked.resultTyped.isEmpty() && asked.inputTyped.isEmpty();
+  plot_->setScene(
+      sweepScene(desk_.document, {.engine = drawn ? place.engine : -1,
+                                  .cylinder = place.cylinder,
+                                  .result = asked.result,
+                                  .input = asked.input,
+                                  .inputCylinder = place.inputCylinder,
+                                  .now = drawn ? *standsAt(desk_, place, *asked.input) : 0.0,
+                                  .wanted = asked.wanted,
+                                  .found = found ? found->value : std::nullopt}));
   sayBeforeAndAfter(found);
+  sayThen();
   plot_->setAccessibleDescription(readout_->text());
 }
 
@@ -158,12 +192,35 @@ void WhatIfView::takeWanted() {
   desk_.ask(asked);
 }
 
-/// The entry stays where it moves this result too.
+/// The entry stays, and where it does not reach this result that is said: no other is taken
+/// unasked.
 void WhatIfView::choose(const Result* result) {
-  desk_.ask({.result = result, .wanted = {}, .input = desk_.whatIf().input});
-  const auto moving = movers(desk_);
-  if (moving.empty() || placeIn(moving, desk_.whatIf().input) >= 0) return;
-  desk_.ask({.result = result, .wanted = {}, .input = moving.front()});
+  desk_.ask({.result = result,
+             .wanted = {},
+             .input = desk_.whatIf().input,
+             .inputTyped = desk_.whatIf().inputTyped});
+}
+
+void WhatIfView::sayThen() {
+  const std::vector<describe::Finding> said = saidThen(desk_);
+  QStringList lines;
+  for (const describe::Finding& finding : said) {
+    const QString sentence = findingText(desk_.taste, finding);
+    lines += (finding.weight == describe::Weight::Forbids ? tr("✕ forbids then: %1")
+                                                          : tr("! objects then: %1"))
+                 .arg(sentence);
+  }
+  if (lines.isEmpty() && canTakeWhatIf(desk_)) {
+    lines += tr("Nothing more objects then than does now.");
+  }
+  QPalette coloured;
+  coloured.setColor(QPalette::WindowText, said.empty() ? ink::muted(palette())
+                                          : said.front().weight == describe::Weight::Forbids
+                                              ? ink::forbids(palette())
+                                              : ink::objects(palette()));
+  then_->setPalette(coloured);
+  say(*then_, lines.join(QChar(u'\n')));
+  then_->setVisible(!lines.isEmpty());
 }
 
 void WhatIfView::sayBeforeAndAfter(const std::optional<assess::Solution>& found) {

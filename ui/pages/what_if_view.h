@@ -18,14 +18,16 @@ class Refresher;
 class SearchBox;
 
 /// One row that asks: this result, in this cylinder, is to be so much, by that entry. Below it the
-/// result over the entry, and the main results as they are and as they would be.
+/// result over the entry, the main results as they are and as they would be, and what would object
+/// or forbid then. Text that names no single result or entry stays and is said; nothing is taken.
 class WhatIfView final : public QWidget {
   Q_OBJECT
 
  public:
   WhatIfView(Desk& desk, QWidget* parent = nullptr);
 
-  QString readout() const;  ///< before and after, as plain text
+  QString readout() const;   ///< before and after, as plain text
+  QString thenText() const;  ///< what would object or forbid then
 
  private:
   void layOut();
@@ -33,6 +35,8 @@ class WhatIfView final : public QWidget {
   void offerCylinders(const WhatIfPlace& place);
   void takeWanted();
   void choose(const describe::Result* result);
+  void take();
+  void sayThen();
   void sayBeforeAndAfter(const std::optional<assess::Solution>& found);
 
   Desk& desk_;
@@ -44,6 +48,7 @@ class WhatIfView final : public QWidget {
   SearchBox* input_;
   PlotWidget* plot_;
   PlotReadout* readout_;
+  QLabel* then_;  ///< what would object
   Refresher* refresher_;
   std::vector<const describe::Result*> results_;
   std::vector<const describe::Input*> inputs_;

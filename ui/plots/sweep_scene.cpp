@@ -79,10 +79,7 @@ class Sweep {
   double x(double value) const { return toShown(taste_.style(), swept_.input->kind, value); }
   double y(double value) const { return toShown(taste_.style(), swept_.result->kind, value); }
 
-  double now() const {
-    return document_.evaluation().inputValue(swept_.engine, *swept_.input,
-                                             std::max(swept_.inputCylinder, 0));
-  }
+  double now() const { return swept_.now; }
 
   void chooseRange() {
     constexpr double kAround = 0.1;     // of where it stands

@@ -13,6 +13,7 @@ struct Swept {
   const describe::Result* result = nullptr;
   const describe::Input* input = nullptr;
   int inputCylinder = -1;             ///< -1: the same in every cylinder
+  double now = 0.0;                   ///< [SI] what stands for the entry
   std::optional<double> wanted = {};  ///< [SI] of the result
   std::optional<double> found = {};   ///< [SI] of the entry
 };

@@ -1,11 +1,13 @@
 #include "ui/widgets/finding_line.h"
 
-#include <QEvent>
-#include <QHBoxLayout>
+#include <QBoxLayout>
+#include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QToolButton>
 #include <algorithm>
 
+#include "core/model/lists.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
 #include "ui/widgets/ink.h"
@@ -53,6 +55,23 @@ int widestMark(const QFontMetrics& metrics) {
   return widest;
 }
 
+/// Pressed by Space or Enter.
+class Key final : public QToolButton {
+ public:
+  using QToolButton::QToolButton;
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+      click();
+    } else {
+      QToolButton::keyPressEvent(event);
+    }
+  }
+};
+
+constexpr int kLeastSentence = 40;  ///< letters that a sentence keeps beside the buttons
+
 }  // namespace
 
 FindingLine::FindingLine(Document& document, QWidget* parent)
@@ -60,7 +79,8 @@ FindingLine::FindingLine(Document& document, QWidget* parent)
       document_(document),
       mark_(new QLabel(this)),
       sentence_(new QLabel(this)),
-      buttons_(new QHBoxLayout) {
+      grid_(new QGridLayout(this)),
+      buttons_(new QBoxLayout(QBoxLayout::LeftToRight)) {
   sentence_->setWordWrap(true);
   sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   sentence_->setTextFormat(Qt::PlainText);
@@ -68,11 +88,13 @@ FindingLine::FindingLine(Document& document, QWidget* parent)
   QFont bold = mark_->font();
   bold.setBold(true);
   mark_->setFont(bold);
-  auto* line = new QHBoxLayout(this);
-  line->setContentsMargins(0, 0, 0, 0);
-  line->addWidget(mark_, 0, Qt::AlignTop);
-  line->addWidget(sentence_, 1, Qt::AlignTop);
-  line->addLayout(buttons_);
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setVerticalSpacing(0);
+  grid_->setColumnStretch(1, 1);
+  grid_->addWidget(mark_, 0, 0, Qt::AlignTop);
+  grid_->addWidget(sentence_, 0, 1, Qt::AlignTop);
+  grid_->addLayout(buttons_, 0, 2);
+  setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   connect(&document.taste(), &Taste::changed, this, &FindingLine::refresh);
 }
 
@@ -99,7 +121,7 @@ void FindingLine::refresh() {
 }
 
 QToolButton* FindingLine::addButton(const QString& text) {
-  auto* button = new QToolButton(this);
+  auto* button = new Key(this);
   button->setAutoRaise(true);
   button->setFocusPolicy(Qt::StrongFocus);
   button->setText(text);
@@ -122,10 +144,58 @@ void FindingLine::remakeButtons() {
     connect(addButton(taste.sentence(mend.says)), &QToolButton::clicked, this,
             [this, mend] { document_.take(finding_.engine, mend); });
   }
-  if (finding_.about.empty()) return;
-  const describe::Input* entry = finding_.about.front();
-  connect(addButton(tr("Go to %1").arg(inSentence(taste.label(*entry)))), &QToolButton::clicked,
-          this, [this, entry] { Q_EMIT entryAsked(finding_.engine, entry); });
+  if (const describe::List* list = listMeant()) {
+    const QString name = inSentence(taste.inTerms(fromCore(list->name)));
+    connect(addButton(tr("Go to %1").arg(name)), &QToolButton::clicked, this,
+            [this, list] { Q_EMIT listAsked(list); });
+  } else if (!finding_.about.empty()) {
+    addEntryButton(*finding_.about.front());
+  }
+  placeButtons();
+}
+
+/// What is wrong with a hole is put right in the list of holes, once there is one.
+const describe::List* FindingLine::listMeant() const {
+  const bool ofHoles = finding_.key == "plate_holes_fit";
+  const describe::List& holes = model::list::plateHoles;
+  return ofHoles && !document_.items({&holes, finding_.engine}).empty() ? &holes : nullptr;
+}
+
+/// Behind the sentence, below it, or below each other, as there is room.
+void FindingLine::placeButtons() {
+  const int spacing = buttons_->spacing();
+  int together = 0;
+  for (int i = 0; i < buttons_->count(); ++i) {
+    together += buttons_->itemAt(i)->sizeHint().width() + spacing;
+  }
+  const int beyondMark = width() - mark_->minimumWidth() - grid_->horizontalSpacing();
+  const bool beside =
+      together + kLeastSentence * fontMetrics().averageCharWidth() <= beyondMark || together == 0;
+  const QBoxLayout::Direction direction =
+      beside || together <= beyondMark ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
+  int row = 0;
+  int column = 0;
+  int rows = 0;
+  int columns = 0;
+  grid_->getItemPosition(grid_->indexOf(buttons_), &row, &column, &rows, &columns);
+  if (direction == buttons_->direction() && beside == (column == 2)) return;
+  buttons_->setDirection(direction);
+  grid_->removeItem(buttons_);
+  grid_->addLayout(buttons_, beside ? 0 : 1, beside ? 2 : 1,
+                   beside ? Qt::Alignment() : Qt::AlignLeft);
+  updateGeometry();
+}
+
+void FindingLine::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  placeButtons();
+}
+
+void FindingLine::addEntryButton(const describe::Input& about) {
+  const describe::Input* entry = &about;
+  connect(addButton(tr("Go to %1").arg(inSentence(document_.taste().label(about)))),
+          &QToolButton::clicked, this,
+          [this, entry] { Q_EMIT entryAsked(finding_.engine, entry); });
 }
 
 void FindingLine::changeEvent(QEvent* event) {

@@ -9,10 +9,12 @@
 #include <QMenu>
 #include <QPainter>
 #include <QRegularExpression>
+#include <QScrollArea>
 #include <QToolTip>
 #include <algorithm>
 #include <utility>
 
+#include "core/model/lists.h"
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
@@ -44,13 +46,13 @@ int originWidth(const QFontMetrics& metrics, const QString& text) {
 }
 
 /// Where the number comes from, at the right edge of its field. It takes no focus: the field keeps
-/// it, and Alt+Down does the same.
+/// it, and Alt+Enter does the same.
 class OriginKey final : public QAbstractButton {
  public:
   explicit OriginKey(QWidget* field) : QAbstractButton(field) {
     setFocusPolicy(Qt::NoFocus);
     setCursor(Qt::PointingHandCursor);
-    setToolTip(QuantityEdit::tr("Where it comes from, and its ± (Alt+Down)"));
+    setToolTip(QuantityEdit::tr("Where it comes from, and its ± (Alt+Enter)"));
   }
 
  protected:
@@ -128,7 +130,8 @@ void QuantityEdit::refresh() {
   const bool beingTyped = isModified() && asTyped && entry.unit == style.unit(place_.input->kind);
   const Digits digits = hasFocus() ? Digits::All : Digits::Seen;
   if (!beingTyped) show(entryText(input(), entry, style, digits));
-  setPlaceholderText(entryDefault(document_, place_));
+  const bool anyNumber = place_.input == &model::list::partQuantity;  // its default, 0
+  setPlaceholderText(anyNumber ? tr("any") : entryDefault(document_, place_));
   const QString name = entryName(document_, place_);
   if (name != accessibleName()) setAccessibleName(name);
   if (hasFocus()) setAccessibleDescription(entryTip(document_, place_));
@@ -141,6 +144,7 @@ QuantityEdit::Beside QuantityEdit::findBeside() const {
   beside.known = entry.known();
   beside.origin = entry.origin;
   beside.echo = entryEcho(document_, place_);
+  if (beside.echo.isEmpty()) beside.echo = inMillimetres();
   if (place_.list != nullptr && !listTrouble(document_.taste(), input(), entry).isEmpty()) {
     beside.mark = QStringLiteral("!");
     beside.word = entry.known() ? tr("passed over") : tr("not read");
@@ -154,6 +158,24 @@ QuantityEdit::Beside QuantityEdit::findBeside() const {
   return beside;
 }
 
+/// "= 66.68 mm" of an entry that is shown in inches, or in thousandths of one; nought is nought in
+/// every unit.
+QString QuantityEdit::inMillimetres() const {
+  const Entry& entry = document_.entry(place_);
+  const units::Kind kind = place_.input->kind;
+  const bool length = kind == units::Kind::Length || kind == units::Kind::FineLength;
+  const Taste& taste = document_.taste();
+  if (!length || !entry.known() || taste.unit(kind) == QStringLiteral("mm")) return {};
+  if (entry.values == std::vector<double>{0.0}) return {};
+  units::Style millimetres = taste.style();
+  millimetres.group = units::UnitGroup::metric();
+  QStringList numbers;
+  for (const double value : entry.values) {
+    numbers += fromCore(millimetres.number(kind, value));
+  }
+  return QStringLiteral("= %1\u00A0mm").arg(numbers.join(QStringLiteral("; ")));
+}
+
 void QuantityEdit::refreshBeside() {
   Beside beside = findBeside();
   if (beside == beside_) return;
@@ -163,18 +185,23 @@ void QuantityEdit::refreshBeside() {
 }
 
 QString QuantityEdit::besideText() const {
-  if (beside_.mark.isEmpty()) return beside_.echo;
-  const QString whole = beside_.mark + QChar(u' ') + beside_.word;
   const QFontMetrics metrics = fontMetrics();
   const int left =
       width() - originRoom() - metrics.horizontalAdvance(text() + QStringLiteral("00"));
+  if (beside_.mark.isEmpty()) {
+    // It never lies over what is being typed.
+    return !hasFocus() || metrics.horizontalAdvance(beside_.echo) <= left ? beside_.echo
+                                                                          : QString();
+  }
+  const QString whole = beside_.mark + QChar(u' ') + beside_.word;
   return metrics.horizontalAdvance(whole) <= left ? whole : beside_.mark;
 }
 
-/// What is read without the focus; no line ends with a ±.
+/// What is read without the focus; no line ends with a ± or an equals sign.
 QString QuantityEdit::wholeText() const {
   QString whole = text().isEmpty() ? placeholderText() : text();
   if (beside_.mark.isEmpty() && !beside_.echo.isEmpty()) whole += QChar(u' ') + beside_.echo;
+  whole.replace(QStringLiteral("= "), QStringLiteral("=\u00A0"));
   return whole.replace(QStringLiteral("± "), QStringLiteral("±\u00A0"));
 }
 
@@ -278,21 +305,23 @@ void QuantityEdit::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void QuantityEdit::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  const bool upOrDown = event->key() == Qt::Key_Up || event->key() == Qt::Key_Down;
   if (undoes(*event)) {
     event->ignore();
   } else if (event->matches(QKeySequence::Paste)) {
     pasteReadings();
-  } else if (event->key() == Qt::Key_Down && event->modifiers().testFlag(Qt::AltModifier)) {
+  } else if (enter && event->modifiers().testFlag(Qt::AltModifier)) {
     openOrigins();
-  } else if (event->key() == Qt::Key_Up) {
-    step(1);
-  } else if (event->key() == Qt::Key_Down) {
-    step(-1);
+  } else if (upOrDown && event->modifiers().testFlag(Qt::AltModifier)) {
+    step(event->key() == Qt::Key_Up ? 1 : -1);
+  } else if (upOrDown) {
+    goTo(neighbour(event->key() == Qt::Key_Up));
   } else if (event->key() == Qt::Key_Escape) {
     event->setAccepted(restore());
   } else {
     QLineEdit::keyPressEvent(event);
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    if (enter && !goTo(neighbour(false))) {
       document_.closeStep();
       selectAll();
     }
@@ -308,6 +337,40 @@ void QuantityEdit::step(int by) {
   setText(stepped);
   setCursorPosition(cursor);
   typeText(stepped);
+}
+
+/// The nearest number field above or below that shares the column: one it overlaps from left to
+/// right. Answers to be chosen are passed over, since there the same keys would change them.
+QuantityEdit* QuantityEdit::neighbour(bool above) const {
+  QuantityEdit* nearest = nullptr;
+  const auto fields =
+      parentWidget()->findChildren<QuantityEdit*>(QString(), Qt::FindDirectChildrenOnly);
+  for (QuantityEdit* field : fields) {
+    const QRect there = field->geometry();
+    const int middle = geometry().center().x();
+    const bool column = there.left() <= middle && middle <= there.right();
+    const bool beyond = above ? there.bottom() <= y() : there.top() >= geometry().bottom();
+    if (!column || !beyond || !field->isVisible() || !field->isEnabled()) continue;
+    if (nearest == nullptr || (above ? there.top() > nearest->y() : there.top() < nearest->y())) {
+      nearest = field;
+    }
+  }
+  return nearest;
+}
+
+/// As Tab does: what was typed is one step, all of the other number is selected, and it is seen.
+/// @returns false where there is none
+bool QuantityEdit::goTo(QuantityEdit* field) {
+  if (field == nullptr) return false;
+  field->setFocus(Qt::TabFocusReason);
+  for (QWidget* around = field->parentWidget(); around != nullptr;
+       around = around->parentWidget()) {
+    if (auto* scroll = qobject_cast<QScrollArea*>(around)) {
+      scroll->ensureWidgetVisible(field);
+      break;
+    }
+  }
+  return true;
 }
 
 bool QuantityEdit::restore() {

@@ -14,13 +14,15 @@ namespace strokewright::ui {
 ///
 /// A point and a comma are both the decimal mark in every locale, nothing is dropped while typing,
 /// and what was typed is what is kept. The wheel never changes it. A field that was only visited
-/// writes nothing. Up and down step the last digit; Escape takes back what was typed since the
+/// writes nothing. Up and down go to the number above and below in the same column, Enter to the
+/// one below; Alt+Up and Alt+Down step the last digit. Escape takes back what was typed since the
 /// field was entered; undo and redo are the document's. Several readings pasted from a table
 /// become a list. What speaks against the entry stands beside it as mark and word.
 ///
 /// A text that is too long for one line wraps while the field has no focus. At the right edge one
 /// letter says where the number comes from; with the focus or the pointer it is a key that opens
-/// the choice of origin and ±, as Alt+Down does.
+/// the choice of origin and ±, as Alt+Enter does. What a typed text means in the reader's unit, or
+/// an entry in inches in millimetres, stands behind it where there is room.
 class QuantityEdit final : public QLineEdit {
   Q_OBJECT
 
@@ -72,6 +74,7 @@ class QuantityEdit final : public QLineEdit {
   void show(const QString& text);
   void refresh();
   Beside findBeside() const;
+  QString inMillimetres() const;
   void refreshBeside();
   void takeColours();
   QString besideText() const;
@@ -83,6 +86,8 @@ class QuantityEdit final : public QLineEdit {
   void showOriginKey();
   void openOrigins();
   void step(int by);
+  QuantityEdit* neighbour(bool above) const;
+  bool goTo(QuantityEdit* field);
   bool restore();
   void pasteReadings();
   void addUnits(QMenu& menu);

@@ -54,6 +54,12 @@ QString smallNumber(const Taste& taste, const Result& result, double si) {
 
 QString plusMinusText(const Taste& taste, const Result& result, double si) {
   if (si <= 0.0) return {};
+  const QString number = taste.number(result.kind, si, result.decimals);
+  return allZero(number) ? QString() : QStringLiteral("± ") + number;
+}
+
+QString shareText(const Taste& taste, const Result& result, double si) {
+  if (si <= 0.0) return {};
   const QString number = smallNumber(taste, result, si);
   return allZero(number) ? QString() : QStringLiteral("± ") + number;
 }
@@ -130,7 +136,10 @@ ResultLabel::Told ResultLabel::tellResult() const {
     case State::Value:
       break;
   }
-  if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) return {{}, {}, rangeText(), {}};
+  if (cylinder_ < 0 && !told.sameInAll(engine_, result_)) {
+    const QString range = rangeText();
+    if (!range.isEmpty()) return {{}, {}, range, {}};
+  }
   if (result_.kind == units::Kind::Choice) return {{}, {}, taste.value(result_, cell.value), {}};
   return {taste.number(result_.kind, cell.value, result_.decimals),
           taste.value(result_, cell.value).replace(kNoBreakSpace, u' '),
@@ -152,6 +161,7 @@ ResultLabel::Told ResultLabel::tellDifference() const {
   return {number, (number + u' ' + taste.unit(result_.kind)).trimmed(), {}, {}};
 }
 
+/// "0.86 to 1.03"; empty where both ends are shown alike.
 QString ResultLabel::rangeText() const {
   const Assessment& told = document_.assessment();
   double least = told(engine_, result_, 0).value;
@@ -161,9 +171,9 @@ QString ResultLabel::rangeText() const {
     most = std::max(most, told(engine_, result_, cylinder).value);
   }
   const Taste& taste = document_.taste();
-  return tr("%1 to %2")
-      .arg(taste.number(result_.kind, least, result_.decimals),
-           taste.number(result_.kind, most, result_.decimals));
+  const QString from = taste.number(result_.kind, least, result_.decimals);
+  const QString to = taste.number(result_.kind, most, result_.decimals);
+  return from == to ? QString() : tr("%1 to %2").arg(from, to);
 }
 
 QString ResultLabel::shownText() const {
@@ -177,10 +187,11 @@ QString ResultLabel::tip() const {
   const Taste& taste = document_.taste();
   const Cell& cell = cellOf(engine_);
   QStringList lines{taste.label(result_) + QStringLiteral(": ") + shownText()};
-  if (cell.state == State::Value && cell.worst > 0.0) {
-    lines +=
-        tr("± %1 likely, ± %2 worst case")
-            .arg(smallNumber(taste, result_, cell.likely), smallNumber(taste, result_, cell.worst));
+  const QString worst = plusMinusText(taste, result_, cell.worst);
+  if (cell.state == State::Value && !worst.isEmpty()) {
+    const QString likely = plusMinusText(taste, result_, cell.likely);
+    lines += likely.isEmpty() ? tr("%1 worst case").arg(worst)
+                              : tr("%1 likely, %2 worst case").arg(likely, worst);
   }
   if (cell.state == State::Value && comparedWith_ < 0) {
     const QString other = taste.inOtherSystem(result_.kind, cell.value);

@@ -10,10 +10,12 @@ class QPainter;
 
 namespace strokewright::ui {
 
-/// "± 0.06" in the unit of the result, with more decimals where it would show as nothing; empty
-/// where it is none.
+/// "± 0.06" in the unit of the result, with its decimals; empty where that rounds to nothing: the
+/// number beside it shows no more.
 /// @param si [SI]
 QString plusMinusText(const Taste& taste, const describe::Result& result, double si);
+/// The same of a share in it, with up to two more decimals where it would show as nothing.
+QString shareText(const Taste& taste, const describe::Result& result, double si);
 
 /// Numbers of a column stand under each other at the decimal mark; what is too long for the column
 /// wraps. A result that waits says what for; one that is refused or means nothing says so and tells

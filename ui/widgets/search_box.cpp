@@ -14,12 +14,14 @@ SearchBox::SearchBox(const QString& name, QWidget* parent) : QComboBox(parent) {
   setMinimumContentsLength(16);
   setAccessibleName(name);
   lineEdit()->setAccessibleName(name);
+  lineEdit()->setPlaceholderText(name);
   completer()->setFilterMode(Qt::MatchContains);
   completer()->setCompletionMode(QCompleter::PopupCompletion);
   completer()->setCaseSensitivity(Qt::CaseInsensitive);
   connect(this, &QComboBox::activated, this, [this](int row) {
     if (row == chosen_) return;
     chosen_ = row;
+    inVain_.clear();
     Q_EMIT chosen(row);
   });
   connect(lineEdit(), &QLineEdit::editingFinished, this, &SearchBox::settle);
@@ -34,6 +36,12 @@ void SearchBox::offer(const QStringList& words, int current) {
     clear();
     addItems(words);
   }
+  if (current < 0 && !inVain_.isEmpty()) {
+    setCurrentIndex(-1);
+    setEditText(inVain_);
+    return;
+  }
+  inVain_.clear();
   if (currentIndex() != current || !lineEdit()->hasFocus()) setCurrentIndex(current);
 }
 
@@ -46,17 +54,32 @@ int SearchBox::lastWith(const QString& part) const {
   return -1;
 }
 
-/// The one that is meant where only one holds what was typed; else what was chosen before.
+/// The one that is meant where only one holds what was typed.
 void SearchBox::settle() {
   const QString typed = currentText().trimmed();
+  if (typed == inVain_ && !typed.isEmpty()) return;
+  if (typed.isEmpty()) {
+    inVain_.clear();
+    setCurrentIndex(chosen_);
+    return;
+  }
   int meant = findText(typed, Qt::MatchFixedString);
   if (meant < 0) {
     const int first = findText(typed, Qt::MatchContains);
     const int last = lastWith(typed);
     meant = first == last ? first : -1;
   }
-  const bool another = meant >= 0 && meant != chosen_;
-  if (another) chosen_ = meant;
+  if (meant < 0) {
+    chosen_ = -1;
+    inVain_ = typed;
+    setCurrentIndex(-1);
+    setEditText(typed);
+    Q_EMIT notFound(typed);
+    return;
+  }
+  const bool another = meant != chosen_;
+  inVain_.clear();
+  chosen_ = meant;
   setCurrentIndex(chosen_);
   setEditText(itemText(chosen_));
   if (another) Q_EMIT chosen(meant);

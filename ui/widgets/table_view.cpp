@@ -5,8 +5,10 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QRegularExpression>
 #include <QScrollBar>
@@ -141,6 +143,10 @@ class TableModel final : public QAbstractTableModel {
   QVariant data(const QModelIndex& at, int role) const override {
     if (role == Qt::DisplayRole) return text(at.column(), filledRow(at.row()));
     if (role == Qt::TextAlignmentRole) return alignment(at.column()).toInt();
+    if (role == Qt::AccessibleTextRole) {
+      const QString shown = text(at.column(), filledRow(at.row()));
+      return shown.isEmpty() ? TableView::tr("nothing") : shown;
+    }
     return {};
   }
 
@@ -243,8 +249,7 @@ TableView::TableView(Document& document, int engine, const describe::Table& tabl
   addAction(copied);
   setContextMenuPolicy(Qt::ActionsContextMenu);
   connect(horizontalHeader(), &QHeaderView::sectionClicked, this, &TableView::sortBy);
-  connect(this, &QAbstractItemView::doubleClicked, this,
-          [this](const QModelIndex& at) { Q_EMIT rowTaken(model_->filledRow(at.row())); });
+  connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, &TableView::tellRow);
   connect(&document, &Document::projectChanged, this, &TableView::refreshWhenSeen);
   connect(&document.taste(), &Taste::changed, this, &TableView::reword);
   reword();
@@ -297,6 +302,13 @@ void TableView::refresh() {
   const int cylinder = std::min(cylinder_, evaluation.cylinders(engine_) - 1);
   model_->fill(document_.evaluation().tabulated(engine_, table_, cylinder));
   reword();
+  tellRow();
+}
+
+void TableView::tellRow() {
+  if (currentRow() == toldRow_) return;
+  toldRow_ = currentRow();
+  Q_EMIT rowChosen(toldRow_);
 }
 
 void TableView::reword() {
@@ -430,6 +442,20 @@ void TableView::sortBy(int column) {
   horizontalHeader()->setSortIndicatorShown(!back);
   horizontalHeader()->setSortIndicator(column, order);
   model_->sort(back ? -1 : column, order);
+}
+
+void TableView::mousePressEvent(QMouseEvent* event) {
+  pressed_ = indexAt(event->position().toPoint());
+  QTableView::mousePressEvent(event);
+}
+
+/// What was pressed first counts: what follows the selection may have moved the rows since.
+void TableView::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && pressed_.isValid()) {
+    Q_EMIT rowTaken(model_->filledRow(pressed_.row()));
+  } else {
+    QTableView::mouseDoubleClickEvent(event);
+  }
 }
 
 void TableView::keyPressEvent(QKeyEvent* event) {

@@ -1,6 +1,7 @@
 #pragma once
 /// A described table on the screen: to read, to sort, to copy.
 
+#include <QPersistentModelIndex>
 #include <QTableView>
 
 #include "core/describe/tabulated.h"
@@ -52,6 +53,8 @@ class TableView final : public QTableView {
  Q_SIGNALS:
   /// Enter or double click, counted as currentRow().
   void rowTaken(int row);
+  /// The cursor came to another row, counted as currentRow(); -1: there is none.
+  void rowChosen(int row);
   /// Go to the field of this entry.
   void entryAsked(int engine, const describe::Input* input);
 
@@ -60,6 +63,8 @@ class TableView final : public QTableView {
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
 
  private:
   void refreshWhenSeen();
@@ -69,6 +74,7 @@ class TableView final : public QTableView {
   QString waitText() const;
   void placeMessage();
   void copy() const;
+  void tellRow();
   void sortBy(int column);
 
   Document& document_;
@@ -76,6 +82,8 @@ class TableView final : public QTableView {
   const describe::Table& table_;
   int cylinder_;
   bool stale_ = true;
+  int toldRow_ = -1;
+  QPersistentModelIndex pressed_;
   bool sortable_ = false;
   QString whenEmpty_;
   TableModel* model_;

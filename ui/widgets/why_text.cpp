@@ -87,8 +87,8 @@ class Working {
         break;
     }
     const QString value = taste_.value(result_, cell_.value);
-    const QString likely = shareText(taste_, result_, cell_.likely);
-    const QString worst = shareText(taste_, result_, cell_.worst);
+    const QString likely = plusMinusText(taste_, result_, cell_.likely);
+    const QString worst = plusMinusText(taste_, result_, cell_.worst);
     if (worst.isEmpty()) return value;
     if (likely.isEmpty()) return tr("%1, %2 worst case").arg(value, worst);
     return tr("%1, %2 likely, %3 worst case").arg(value, likely, worst);
@@ -163,8 +163,8 @@ class Working {
     QString label = taste_.label(*part.input);
     if (part.donors) label = tr("%1 of the donor").arg(label);
     if (part.cylinder >= 0) label = tr("%1, cylinder %2").arg(label).arg(part.cylinder + 1);
-    return row({}, inputLink(*part.input, engine), label,
-               shareText(taste_, result_, part.share), {});
+    return row({}, inputLink(*part.input, engine), label, shareText(taste_, result_, part.share),
+               {});
   }
 
   QString contributors() {
