@@ -56,6 +56,7 @@ void offerOrders(Finding& finding, const Crank& crank) {
 
 std::vector<int> numbersNamed(Reader& read) {
   std::vector<int> named;
+  named.reserve(static_cast<std::size_t>(read.cylinders()));
   for (int i = 0; i < read.cylinders(); ++i) {
     named.push_back(static_cast<int>(read.at(i)(in::firingOrder)));
   }

@@ -108,6 +108,7 @@ const Rule onePiece{
         return;
       }
       std::vector<Quantity> thicknesses;
+      thicknesses.reserve(static_cast<std::size_t>(read.cylinders()));
       for (int i = 0; i < read.cylinders(); ++i) {
         thicknesses.push_back(fine(read.at(i)(out::spacerInStack)));
       }

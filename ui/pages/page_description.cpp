@@ -12,10 +12,10 @@ bool PageDescription::asksFor(const describe::Input& input) const {
 
 const std::vector<PageDescription>& pages() {
   static const std::vector<PageDescription> all = {
-      enginesPage(),    throwsPage(), surveyPage(),      fillingsPage(),   deckPage(),
-      choicePage(),     platePage(),  compressionPage(), portsPage(),      runningPage(),
-      likelihoodPage(), motionPage(), revsPage(),        boreStrokePage(), goingRoundPage(),
-      whatIfPage(),     paperPage()};
+      enginesPage(),    throwsPage(),     rhythmPage(), surveyPage(),      fillingsPage(),
+      deckPage(),       choicePage(),     platePage(),  compressionPage(), portsPage(),
+      runningPage(),    likelihoodPage(), motionPage(), revsPage(),        boreStrokePage(),
+      goingRoundPage(), whatIfPage(),     paperPage()};
   return all;
 }
 

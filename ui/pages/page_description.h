@@ -94,6 +94,7 @@ PageDescription revsPage();
 PageDescription boreStrokePage();
 PageDescription goingRoundPage();
 PageDescription throwsPage();
+PageDescription rhythmPage();
 PageDescription whatIfPage();
 PageDescription paperPage();
 

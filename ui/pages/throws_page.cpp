@@ -86,8 +86,6 @@ PageDescription throwsPage() {
           .answer = &answer,
           .picture = &picture,
           .tables = {{&out::firingOrders, tr("no throws yet"), &putOrder},
-                     {.table = &out::firingTable},
-                     {.table = &out::rhythm},
                      {&out::commonCranks, {}, &putCrank}}};
 }
 
