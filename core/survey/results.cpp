@@ -219,7 +219,9 @@ const Table readings{
     .name = "Readings of the survey",
     .per = Per::Engine,
     .columns = kReadingColumns,
-    .formula = "± of the mean: root of the squares of the instrument’s ± and of t · s/√n",
+    .formula =
+        "± of the mean: root of the squares of the instrument’s ± and of t · s/√n; where the "
+        "differences cancel, the instrument’s alone, the usual one while none is entered",
     .source = "JCGM 100:2008, 4.2.3, 5.1.2 and G.3",
     .valid = "readings taken afresh each time; the instrument errs in all of them alike",
     .fill = [](Reader& read, Rows& rows) {
