@@ -14,4 +14,12 @@ inline std::string joined(std::initializer_list<std::string_view> pieces) {
   return text;
 }
 
+/// ASCII letters in lower case, whatever the locale.
+inline std::string lowered(std::string text) {
+  for (char& letter : text) {
+    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+  }
+  return text;
+}
+
 }  // namespace strokewright::app

@@ -99,6 +99,21 @@ std::filesystem::path pathOf(const std::string& name) {
   return std::u8string(name.begin(), name.end());
 }
 
+void spareProject(const Arguments& arguments, const std::string& path) {
+  constexpr std::string_view kOtherName = ", which is not written over. Give another name.";
+  const std::string lower = lowered(path);
+  if (lower.ends_with(".strokewright")) {
+    throw Unusable({"“", path, "” is the name of a project", kOtherName});
+  }
+  if (lower.ends_with(".strokewright~")) {
+    throw Unusable({"“", path, "” is the name of a project's backup", kOtherName});
+  }
+  std::error_code ignored;  // of a file that is not there
+  if (std::filesystem::equivalent(pathOf(path), pathOf(arguments.operand("FILE")), ignored)) {
+    throw Unusable({"“", path, "” is the project itself", kOtherName});
+  }
+}
+
 int OpenedProject::engine() const {
   if (named) return *named;
   const int target = project.target();

@@ -31,6 +31,10 @@ OpenedProject openProject(const Arguments& arguments, std::ostream& err);
 /// The path a name in UTF-8 stands for.
 std::filesystem::path pathOf(const std::string& name);
 
+/// Before anything is written to the path: neither a project nor its backup is written over.
+/// @throws Unusable where it has the name of one, or is the project itself by whatever name.
+void spareProject(const Arguments& arguments, const std::string& path);
+
 /// @throws Unusable with the nearest keys.
 const describe::Input& inputOf(std::string_view key);
 const describe::Result& resultOf(std::string_view key);

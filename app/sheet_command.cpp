@@ -3,19 +3,13 @@
 #include <vector>
 
 #include "app/commands.h"
+#include "app/joined.h"
 #include "app/nearest.h"
 #include "app/opened_project.h"
 #include "app/telling.h"
 
 namespace strokewright::app {
 namespace {
-
-std::string lowered(std::string text) {
-  for (char& letter : text) {
-    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
-  }
-  return text;
-}
 
 /// "A4" or "Letter", letter case ignored.
 std::string paperOf(const std::string& text) {
@@ -33,22 +27,9 @@ sheet::SheetKind kindOf(const std::string& text) {
                   " All of them: strokewright sheet --help"});
 }
 
-/// Neither a project nor its backup is written over, and only the plate is a drawing for machines.
-/// @param project  the file the sheet is of
-void checkPath(const std::string& path, const std::string& project, sheet::SheetKind kind) {
+/// Only the plate is a drawing for machines.
+void checkPath(const std::string& path, sheet::SheetKind kind) {
   const std::string lower = lowered(path);
-  constexpr std::string_view kOtherName =
-      ": a sheet is not written over it. Give another name, such as OUT.pdf.";
-  if (lower.ends_with(".strokewright")) {
-    throw Unusable({"“", path, "” is the name of a project", kOtherName});
-  }
-  if (lower.ends_with(".strokewright~")) {
-    throw Unusable({"“", path, "” is the name of a project's backup", kOtherName});
-  }
-  std::error_code ignored;  // of a file that is not there
-  if (std::filesystem::equivalent(pathOf(path), pathOf(project), ignored)) {
-    throw Unusable({"“", path, "” is the project itself", kOtherName});
-  }
   const bool drawing = lower.ends_with(".svg") || lower.ends_with(".dxf");
   if (drawing && kind != sheet::SheetKind::Plate) {
     throw Unusable({"“", path, "”: only the plate is drawn as SVG or DXF. It takes --kind plate."});
@@ -62,7 +43,8 @@ int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writ
   const auto paper = arguments.text("--paper");
   const auto kind = arguments.text("--kind");
   const sheet::SheetKind asked = kind ? kindOf(*kind) : sheet::SheetKind::Spec;
-  checkPath(path, arguments.operand("FILE"), asked);
+  spareProject(arguments, path);
+  checkPath(path, asked);
   OpenedProject opened = openProject(arguments, err);
   if (opened.project.name.empty()) {
     const std::u8string stem = pathOf(arguments.operand("FILE")).stem().u8string();

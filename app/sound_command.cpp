@@ -40,6 +40,7 @@ int sound(const Arguments& arguments, std::ostream& err) {
   if (!path.ends_with(".wav")) {
     throw Unusable({"“", path, "”: a sound is written as WAV. Give a name such as OUT.wav."});
   }
+  spareProject(arguments, path);
   const OpenedProject opened = openProject(arguments, err);
   assess::Assessment assessment(opened.project);
   const int engine = opened.engine();

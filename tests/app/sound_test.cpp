@@ -37,6 +37,16 @@ TEST(SoundCommand, SaysWhatItWaitsFor) {
   EXPECT_EQ(it.err, "firing_table: waits for: throw_ahead_rad\n");
 }
 
+TEST(SoundCommand, IsNotWrittenOverTheProject) {
+  const std::string job = testing::TempDir() + "job.wav";
+  std::filesystem::copy_file(sample("tansy-270"), job,
+                             std::filesystem::copy_options::overwrite_existing);
+  const Ran it = ran({"sound", job, "--set", "throw_ahead_rad=0; 270", "-o", job});
+  EXPECT_EQ(it.status, 2);
+  EXPECT_THAT(it.err, HasSubstr("is the project itself"));
+  EXPECT_EQ(textOf(job), textOf(sample("tansy-270")));
+}
+
 TEST(SoundCommand, RefusesOtherNamesAndSpeeds) {
   EXPECT_THAT(ran(soundOfTwin({"-o", "x.mp3"})).err, HasSubstr("Give a name such as OUT.wav"));
   EXPECT_THAT(ran(soundOfTwin({"-o", "x.wav", "--speed", "fast"})).err,
