@@ -70,7 +70,9 @@ TEST_P(EveryInput, IsTypedUndoneRedoneSavedAndLoaded) {
   Document loaded(taste_);
   ASSERT_TRUE(loaded.open(path)) << loaded.error().toStdString();
   EXPECT_EQ(loaded.project(), after);
-  EXPECT_TRUE(loaded.remarks().isEmpty()) << loaded.remarks().join(u' ').toStdString();
+  ASSERT_EQ(loaded.remarks().size(), 1) << loaded.remarks().join(u' ').toStdString();
+  EXPECT_TRUE(loaded.remarks().front().contains(QStringLiteral("has this file open")))
+      << "the document that saved it, and nothing of what it holds";
 }
 
 TEST_P(EveryInput, KeepsATextThatMakesNoSenseInTheFile) {
