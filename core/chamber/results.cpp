@@ -27,7 +27,7 @@ const Result sweptVolume{
     .name = "Swept volume of one cylinder",
     .symbol = "V_d",
     .kind = Kind::Volume,
-    .formula = "V_d = π/4 · B² · S_t; without offset S_t = 2 r",
+    .formula = "V_d = π/4 · B² · 2 r; with an offset π/4 · B² · S_t",
     .source = "Heywood ch. 2",
     .valid = "any bore and stroke",
     .value = [](Reader& read) {

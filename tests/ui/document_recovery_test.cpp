@@ -104,6 +104,11 @@ TEST_F(Recovery, OfNoFileIsOfNone) {
 TEST_F(Recovery, AFileThatAnotherProgramHasOpenIsSaidAndOpened) {
   const QString path = inFolder(QStringLiteral("burdock.strokewright"));
   ASSERT_TRUE(document_.saveAs(path));
+  Document own(taste_);
+  ASSERT_TRUE(own.open(path));
+  EXPECT_TRUE(own.remarks().isEmpty()) << "this program has it open, not another one";
+  document_.startNew();
+  own.startNew();
   QProcess child;
   child.start(QApplication::applicationFilePath(),
               {QStringLiteral("--type-and-hang"), path, QStringLiteral("98.20")});

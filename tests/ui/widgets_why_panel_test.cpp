@@ -46,9 +46,10 @@ class Why : public WithDocument {
 };
 
 TEST_F(Why, ShowsFormulaNumbersSourceAndValidity) {
-  for (const char* text : {"Swept volume of one cylinder", "V_d = π/4 · B² · S_t", "(76.00 mm)²",
-                           "326.63", "± 0.88 likely", "± 1.04 worst case", "Bore", "Throw",
-                           "Heywood ch. 2", "any bore and stroke"}) {
+  for (const char* text :
+       {"Swept volume of one cylinder", "V_d = π/4 · B² · 2 r", "(76.00 mm)² · 2 (36.000 mm)",
+        "326.63", "± 0.88 likely", "± 1.04 worst case", "Bore", "Throw", "Heywood ch. 2",
+        "any bore and stroke"}) {
     EXPECT_TRUE(says(text)) << text << "\n" << panel_.plainText().toStdString();
   }
 }

@@ -1,5 +1,6 @@
 #include "ui/document/recovery_file.h"
 
+#include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
@@ -172,7 +173,12 @@ bool RecoveryFile::claim(const QString& projectFile) {
   const QByteArray name = QCryptographicHash::hash(
       QFileInfo(projectFile).canonicalFilePath().toUtf8(), QCryptographicHash::Sha256);
   claim_ = makeLock(folder.filePath(QString::fromLatin1(name.toHex()) + QStringLiteral(".open")));
-  return claim_->tryLock(0) || claim_->error() != QLockFile::LockFailedError;
+  if (claim_->tryLock(0) || claim_->error() != QLockFile::LockFailedError) return true;
+  qint64 holder = 0;
+  QString host;
+  QString program;
+  return !claim_->getLockInfo(&holder, &host, &program) ||
+         holder == QCoreApplication::applicationPid();
 }
 
 void RecoveryFile::discard() {
