@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/deck/results.h"
 #include "core/describe/tabulated.h"
 #include "core/describe/wording.h"
+#include "core/model/inputs.h"
 #include "core/sheet/bench_writers.h"
 #include "core/sheet/words.h"
 
@@ -15,10 +17,8 @@ using describe::Result;
 using units::Kind;
 
 double BenchWork::limit(const Input& input, int cylinder) const {
-  const auto& engines = assessment_.project().engines;
-  const describe::Entry& entry = engines[static_cast<std::size_t>(engine)][input];
   const auto place = static_cast<std::size_t>(cylinder);
-  return entry.limit(entry.values.size() > 1 ? place : 0);
+  return describe::limitOf(input, entry(input), entry(input).values.size() > 1 ? place : 0);
 }
 
 namespace {
@@ -40,7 +40,7 @@ std::string withMark(std::string_view text, const units::Style& style) {
 Asked BenchWork::ask(const Input& input, int readings) const {
   Asked asked{.label = std::string(input.label),
               .unit = std::string(style.unit(input.kind)),
-              .instrument = std::string(input.instrument),
+              .instrument = withMark(input.instrument, style),
               .how = withMark(input.measure, style),
               .readings = readings};
   if (input.plusMinus > 0.0) {
@@ -57,7 +57,7 @@ Asked BenchWork::ask(const Input& input, int readings) const {
 
 std::string BenchWork::number(const Input& input, int cylinder) const {
   if (!stands(input, cylinder)) return std::string(kNothing);
-  return number(input.kind, value(input, cylinder));
+  return asEntered(style, input.kind, entry(input), value(input, cylinder));
 }
 
 std::string BenchWork::number(const Result& result, int cylinder) const {
@@ -76,12 +76,29 @@ std::string BenchWork::withLimit(Kind kind, double si, double limit) const {
   return text;
 }
 
+std::string BenchWork::entered(const Input& input, int cylinder) const {
+  std::string text = number(input, cylinder);
+  const double within = limit(input, cylinder);
+  if (within <= 0.0) return text;
+  return text + " ± " + style.number(input.kind, within, decimalsFor(style, input.kind, within));
+}
+
+std::string BenchWork::spacer(int cylinder) const {
+  return given(model::in::spacer, cylinder) ? number(model::in::spacer, cylinder)
+                                            : number(out::spacerInStack, cylinder);
+}
+
+std::string BenchWork::inItsUnit(Kind kind, std::string number) const {
+  if (style.unit(Kind::Length) == style.unit(Kind::FineLength)) return number;
+  return number.append("\u00A0").append(style.unit(kind));
+}
+
 std::string BenchWork::headed(const describe::Column& column) const {
   return headed(column.name, column.kind);
 }
 
 std::string BenchWork::headed(std::string_view name, Kind kind) const {
-  std::string text(name);
+  std::string text = withMark(name, style);
   if (const auto unit = style.unit(kind); !unit.empty()) text.append(", ").append(unit);
   return text;
 }
@@ -169,7 +186,9 @@ void sayInTerms(BenchSheet& sheet, const SheetOptions& options) {
 
 BenchSheet benchSheetOf(const assess::Assessment& assessment, const units::Style& style,
                         const SheetOptions& options, SheetKind kind) {
-  Sheet spec = sheetOf(assessment, style, options);
+  SheetOptions ofItself = options;
+  ofItself.variantColumn = false;  // nor what is said of it
+  Sheet spec = sheetOf(assessment, style, ofItself);
   BenchSheet sheet{.kind = kind,
                    .engine = spec.engine,
                    .title = std::move(spec.title),

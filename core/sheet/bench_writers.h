@@ -28,6 +28,10 @@ class BenchWork {
   bool stands(const describe::Input& input, int cylinder = 0) const {
     return evaluation_.inputStands(engine, input, cylinder);
   }
+  /// It was entered; it does not stand by default.
+  bool given(const describe::Input& input, int cylinder = 0) const {
+    return evaluation_.inputGiven(engine, input, cylinder);
+  }
   /// [SI]
   double value(const describe::Input& input, int cylinder = 0) const {
     return evaluation_.inputValue(engine, input, cylinder);
@@ -37,6 +41,9 @@ class BenchWork {
   }
   /// [SI] the ± of an entry of this cylinder, 0 where it has none.
   double limit(const describe::Input& input, int cylinder) const;
+  const describe::Entry& entry(const describe::Input& input) const {
+    return assessment_.project().engines[static_cast<std::size_t>(engine)][input];
+  }
 
   /// Boxes for an entry as it is described; one place for each cylinder where the entry takes one.
   Asked ask(const describe::Input& input, int readings) const;
@@ -46,6 +53,12 @@ class BenchWork {
   std::string number(units::Kind kind, double si, int decimals = -1) const;
   /// "98.12 ± 0.03"
   std::string withLimit(units::Kind kind, double si, double limit) const;
+  /// The same of an entry, as it was typed.
+  std::string entered(const describe::Input& input, int cylinder) const;
+  /// The spacer counted with, as it was typed where it was entered, and its ±; or a dash.
+  std::string spacer(int cylinder) const;
+  /// With the unit where lengths and thicknesses are not read in the same.
+  std::string inItsUnit(units::Kind kind, std::string number) const;
   /// "Squish gap, mm"
   std::string headed(const describe::Column& column) const;
   std::string headed(std::string_view name, units::Kind kind) const;

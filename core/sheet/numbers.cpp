@@ -1,6 +1,7 @@
 #include "core/sheet/numbers.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <iterator>
 #include <utility>
@@ -41,7 +42,54 @@ std::string sameInAll(const std::vector<std::string>& texts) {
   return same ? texts[0] : std::string();
 }
 
+int decimalsOf(const units::Style& style, Kind kind) { return style.group[kind].decimals; }
+
+/// How many more decimals the reader's unit shows than the bench unit.
+int finer(const units::Style& style, Kind kind) {
+  return decimalsOf(style, kind) - units::unitsOf(kind).front().decimals;
+}
+
+bool isDigit(char letter) { return letter >= '0' && letter <= '9'; }
+
+/// Most decimals of the numbers in a text before its ±, where they are in the reader's unit.
+int typedDecimals(const units::Style& style, Kind kind, const describe::Entry& entry) {
+  std::string text = entry.text.substr(0, entry.text.find("±"));
+  const std::string_view unit = style.unit(kind);
+  const auto isLetter = [](char it) { return (it >= 'a' && it <= 'z') || it == '"'; };
+  const bool saysUnit = std::ranges::any_of(text, isLetter);
+  const bool same =
+      saysUnit ? !unit.empty() && text.find(unit) != std::string::npos : entry.unit == unit;
+  if (!same) return 0;
+  int most = 0;
+  for (std::size_t i = 1; i < text.size(); ++i) {
+    if ((text[i] != '.' && text[i] != ',') || !isDigit(text[i - 1])) continue;
+    int decimals = 0;
+    while (i + 1 < text.size() && isDigit(text[i + 1])) ++i, ++decimals;
+    most = std::max(most, decimals);
+  }
+  return most;
+}
+
 }  // namespace
+
+int decimalsFor(const units::Style& style, Kind kind, double si) {
+  const double usual =
+      units::fromSi(style.group[kind], si) * std::pow(10.0, decimalsOf(style, kind));
+  constexpr double kBehind = 1e-6;  // of a digit: what arithmetic leaves
+  const double tenths = usual * 10.0;
+  const bool whole = std::abs(usual - std::round(usual)) < kBehind;
+  const bool oneMore = std::abs(tenths - std::round(tenths)) < kBehind;
+  return !whole && oneMore ? units::unitsOf(kind).front().decimals + 1 : -1;
+}
+
+std::string asEntered(const units::Style& style, Kind kind, const describe::Entry& entry,
+                      double si) {
+  constexpr int kMostMore = 2;
+  const int usual = decimalsOf(style, kind);
+  const int typed = std::min(typedDecimals(style, kind, entry), usual + kMostMore);
+  if (typed <= usual) return style.number(kind, si, decimalsFor(style, kind, si));
+  return style.number(kind, si, typed - finer(style, kind));
+}
 
 int Numbers::cylinders(int engine, const Result& result) const {
   return result.per == describe::Per::Engine ? 1 : assessment_.evaluation().cylinders(engine);
@@ -112,6 +160,38 @@ Text Numbers::text(int engine, const Input& input, Zeros zeros) const {
   return listed(all);
 }
 
+double Numbers::limit(int engine, const Input& input) const {
+  const describe::Entry& entry =
+      assessment_.project().engines[static_cast<std::size_t>(engine)][input];
+  double most = 0.0;
+  for (std::size_t place = 0; place < entry.values.size(); ++place) {
+    most = std::max(most, describe::limitOf(input, entry, place));
+  }
+  return most;
+}
+
+Text Numbers::limitOf(int engine, const Input& input) const {
+  const double most = limit(engine, input);
+  if (most <= 0.0) return {std::string(kNothing), {}};
+  return {style_.number(input.kind, most, decimalsFor(style_, input.kind, most)), {}};
+}
+
+Text Numbers::entered(int engine, const Input& input) const {
+  const Evaluation& evaluation = assessment_.evaluation();
+  if (!evaluation.inputGiven(engine, input)) return text(engine, input);
+  const describe::Entry& entry =
+      assessment_.project().engines[static_cast<std::size_t>(engine)][input];
+  std::vector<Written> all;
+  for (int i = 0; i < evaluation.cylinders(engine); ++i) {
+    if (!evaluation.inputStands(engine, input, i)) return text(engine, input);
+    const double value = evaluation.inputValue(engine, input, i);
+    all.push_back({value, asEntered(style_, input.kind, entry, value)});
+  }
+  Text text = listed(all);
+  if (limit(engine, input) > 0.0) text.exact = text.full + " ± " + limitOf(engine, input).full;
+  return text;
+}
+
 Text Numbers::twice(int engine, const Result& result, Zeros zeros) const {
   asked_.insert(&result);
   if (!isValue(engine, result)) return text(engine, result);
@@ -138,6 +218,24 @@ Text Numbers::tolerance(int engine, const Result& result) const {
           {}};
 }
 
+namespace {
+
+/// The number with its last digit towards nought or away from it, so that a range never reads
+/// narrower than it is.
+std::string outwards(const units::Style& style, const Result& result, double si, bool up) {
+  const units::Unit& unit = style.group[result.kind];
+  const units::Unit& bench = units::unitsOf(result.kind).front();
+  const int decimals =
+      result.decimals < 0 ? unit.decimals : result.decimals + unit.decimals - bench.decimals;
+  const double digits = std::pow(10.0, std::max(decimals, 0));
+  constexpr double kBehind = 1e-6;  // of a digit: what arithmetic leaves
+  const double scaled = units::fromSi(unit, si) * digits;
+  const double whole = up ? std::ceil(scaled - kBehind) : std::floor(scaled + kBehind);
+  return style.number(result.kind, units::toSi(unit, whole / digits), result.decimals);
+}
+
+}  // namespace
+
 Text Numbers::worstRange(int engine, const Result& result) const {
   if (!isValue(engine, result)) return {std::string(kNothing), {}};
   double least = assessment_(engine, result).value;
@@ -147,8 +245,7 @@ Text Numbers::worstRange(int engine, const Result& result) const {
     least = std::min(least, cell.value - cell.worst);
     most = std::max(most, cell.value + cell.worst);
   }
-  return {style_.number(result.kind, least, result.decimals) + " … " +
-              style_.number(result.kind, most, result.decimals),
+  return {outwards(style_, result, least, false) + " … " + outwards(style_, result, most, true),
           {}};
 }
 
@@ -178,12 +275,15 @@ std::string Numbers::difference(int engine, int donor, const Input& input) const
 
 Text Numbers::together(const std::vector<Text>& parts, std::string_view between) {
   std::vector<std::string> texts;
+  std::vector<std::string> exact;
   for (const Text& part : parts) {
     if (!part.brief.empty()) return part;  // it waits
     texts.push_back(part.full);
+    exact.push_back(part.exact.empty() ? part.full : part.exact);
   }
   const bool nothing = std::ranges::all_of(texts, [](const auto& it) { return it == kNothing; });
-  return {nothing ? std::string(kNothing) : join(texts, between), {}};
+  if (nothing) return {std::string(kNothing), {}};
+  return {join(texts, between), {}, false, exact == texts ? "" : join(exact, between)};
 }
 
 std::string Numbers::withoutZeros(std::string number) const {

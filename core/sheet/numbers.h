@@ -15,6 +15,15 @@ namespace strokewright::sheet {
 /// What stands where there is no number.
 inline constexpr std::string_view kNothing = "–";
 
+/// One decimal more than usual is shown where it is not nought and the last one: 0.795, but 1.03
+/// for 1.0333.
+/// @returns decimals in the bench unit; negative: the default of the unit will do
+int decimalsFor(const units::Style& style, units::Kind kind, double si);
+
+/// One value of an entry [SI] with as many decimals as were typed, the default at least.
+std::string asEntered(const units::Style& style, units::Kind kind, const describe::Entry& entry,
+                      double si);
+
 /// How the zeros at the end of a number are treated.
 enum class Zeros { Kept, Dropped };
 
@@ -31,11 +40,15 @@ class Numbers {
 
   Text text(int engine, const describe::Result& result) const;
   Text text(int engine, const describe::Input& input, Zeros zeros = Zeros::Kept) const;
+  /// As it was typed, and in its exact text with the ± it carries: "0.795 ± 0.005".
+  Text entered(int engine, const describe::Input& input) const;
+  /// The largest ± that the entry carries in any cylinder, or a dash.
+  Text limitOf(int engine, const describe::Input& input) const;
   /// Twice a length that is a result: a stroke from its throw.
   Text twice(int engine, const describe::Result& result, Zeros zeros) const;
   /// "likely / worst case", the largest of all cylinders.
   Text tolerance(int engine, const describe::Result& result) const;
-  /// From the least to the most that the worst case leaves, over all cylinders.
+  /// From the least to the most that the worst case leaves, over all cylinders; rounded outwards.
   Text worstRange(int engine, const describe::Result& result) const;
 
   /// One number for all cylinders, with its sign; empty where there is none.
@@ -55,6 +68,7 @@ class Numbers {
   int cylinders(int engine, const describe::Result& result) const;
   std::string one(int engine, const describe::Result& result, int cylinder) const;
   std::string one(int engine, const describe::Input& input, int cylinder) const;
+  double limit(int engine, const describe::Input& input) const;
   Text waiting(int engine, const describe::Result& result, int cylinder) const;
 
   const assess::Assessment& assessment_;

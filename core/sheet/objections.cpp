@@ -1,12 +1,31 @@
 #include "core/sheet/objections.h"
 
 #include <algorithm>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
 
+#include "core/assess/entry_rules.h"
+#include "core/burette/results.h"
+#include "core/chamber/results.h"
+#include "core/choice/tables.h"
+#include "core/clearance/results.h"
+#include "core/compression/results.h"
+#include "core/cranking/results.h"
+#include "core/cutting/results.h"
+#include "core/deck/results.h"
 #include "core/describe/wording.h"
+#include "core/firing/results.h"
+#include "core/limits/results.h"
+#include "core/masses/results.h"
+#include "core/model/inputs.h"
+#include "core/motion/results.h"
+#include "core/plate/results.h"
+#include "core/ports/results.h"
+#include "core/running/results.h"
 #include "core/sheet/words.h"
+#include "core/survey/results.h"
 
 namespace strokewright::sheet {
 namespace {
@@ -16,11 +35,69 @@ using describe::Finding;
 using describe::Result;
 using describe::Weight;
 
+namespace in = model::in;
+
+constexpr std::string_view kStack = "stack and gap";
+constexpr std::string_view kEntries = "entries";
+
+/// What a rule is about, by the room it stands in.
+struct Subject {
+  std::string_view name;
+  std::span<const describe::Rule* const> (*rules)();
+};
+constexpr Subject kSubjects[] = {
+    {kStack, &deck::rules},
+    {kStack, &running::rules},
+    {kStack, &survey::rules},
+    {kStack, &plate::rules},
+    {kStack, &choice::rules},
+    {"motion", &motion::rules},
+    {"displacement", &chamber::rules},
+    {"compression", &compression::rules},
+    {"compression", &cutting::rules},
+    {"fillings", &burette::rules},
+    {"masses", &masses::rules},
+    {"revs", &limits::rules},
+    {"clearances", &clearance::rules},
+    {"ports", &ports::rules},
+    {"cranking", &cranking::rules},
+    {"firing order", &firing::rules},
+};
+
+/// What stands on top of one another, and what is wanted of the gap.
+bool isOfStack(const describe::Input* input) {
+  constexpr const describe::Input* kOfStack[] = {
+      &in::seatHeight,    &in::barrelHeight,        &in::deckHeight,
+      &in::heightTakenTo, &in::linerProud,          &in::spacer,
+      &in::baseGasket,    &in::secondBaseGasket,    &in::thirdBaseGasket,
+      &in::headGasket,    &in::headRecess,          &in::crownRise,
+      &in::wantedSquish,  &in::wantedDeckClearance, &in::measuredDeckClearance,
+      &in::measuredSquish};
+  return std::ranges::find(kOfStack, input) != std::end(kOfStack);
+}
+
+std::string_view subjectOf(const Finding& finding) {
+  for (const Subject& subject : kSubjects) {
+    const auto rules = subject.rules();
+    if (std::ranges::find(rules, finding.key, &describe::Rule::key) != rules.end()) {
+      return subject.name;
+    }
+  }
+  return !finding.about.empty() && isOfStack(finding.about.front()) ? kStack : kEntries;
+}
+
+/// It only says how a text was taken; who typed it has read it in the window.
+bool isOfTheText(const Finding& finding) {
+  return finding.weight == Weight::Remarks &&
+         (finding.key == "read_as" || finding.key == "thousand_or_decimal");
+}
+
 /// A sentence and all the engines it is said of.
 struct Said {
   std::string_view word;
   std::string sentence;
   std::vector<int> engines;
+  std::string_view subject;
 };
 
 class Listener {
@@ -35,16 +112,29 @@ class Listener {
       if (weight != Weight::Forbids) continue;
       for (const int engine : engines_) hearRefusals(engine);
     }
+    putStackFirst();
     std::vector<Objection> objections;
-    for (const Said& said : said_) objections.push_back({std::string(said.word), named(said)});
+    for (const Said& said : said_) {
+      objections.push_back({std::string(said.word), named(said), std::string(said.subject)});
+    }
     return objections;
   }
 
  private:
-  void hear(std::string_view word, std::string sentence, int engine) {
+  /// Among those of one weight.
+  void putStackFirst() {
+    for (auto first = said_.begin(); first != said_.end();) {
+      const auto last = std::find_if(
+          first, said_.end(), [word = first->word](const Said& it) { return it.word != word; });
+      std::stable_partition(first, last, [](const Said& it) { return it.subject == kStack; });
+      first = last;
+    }
+  }
+
+  void hear(std::string_view word, std::string sentence, int engine, std::string_view subject) {
     const auto before = std::ranges::find(said_, sentence, &Said::sentence);
     if (before == said_.end()) {
-      said_.push_back({word, std::move(sentence), {engine}});
+      said_.push_back({word, std::move(sentence), {engine}, subject});
     } else if (std::ranges::find(before->engines, engine) == before->engines.end()) {
       before->engines.push_back(engine);
     }
@@ -53,8 +143,11 @@ class Listener {
   void hearFindings(int engine, Weight weight) {
     const bool several = assessment_.evaluation().cylinders(engine) > 1;
     for (const Finding& finding : assessment_.findings(engine)) {
-      if (finding.weight != weight) continue;
-      hear(weightWord(weight), sentenceOf(finding, several), engine);
+      if (finding.weight != weight || isOfTheText(finding) ||
+          assess::goesWithoutSaying(finding, style_)) {
+        continue;
+      }
+      hear(weightWord(weight), sentenceOf(finding, several), engine, subjectOf(finding));
     }
   }
 
@@ -78,7 +171,8 @@ class Listener {
         if (cell.state != describe::State::Refused) continue;
         const describe::RefusedBecause& because = evaluation.refusal(cell);
         if (!forbidden(because.donors ? evaluation.referenceDonor() : engine, because)) {
-          hear("refused", word(because, style_), engine);
+          hear("refused", word(because, style_), engine,
+               isOfStack(because.input) ? kStack : kEntries);
         }
       }
     }
@@ -111,7 +205,36 @@ class Listener {
   std::vector<Said> said_;
 };
 
+/// "2 remarks on masses and motion"
+std::string counted(std::string_view noun, std::size_t count, std::vector<std::string> subjects) {
+  std::string text = std::to_string(count).append(" ").append(noun);
+  if (count > 1) text += "s";
+  const std::string last = subjects.back();
+  subjects.pop_back();
+  text += " on " + join(subjects, ", ");
+  return text + (subjects.empty() ? "" : " and ") + last;
+}
+
 }  // namespace
+
+std::string countOf(std::span<const Objection> leftOut) {
+  constexpr std::pair<std::string_view, std::string_view> kNouns[] = {{"forbids", "prohibition"},
+                                                                      {"refused", "refusal"},
+                                                                      {"objects", "objection"},
+                                                                      {"remarks", "remark"}};
+  std::vector<std::string> parts;
+  for (const auto& [word, noun] : kNouns) {
+    std::size_t count = 0;
+    std::vector<std::string> subjects;
+    for (const Objection& it : leftOut) {
+      if (it.word != word) continue;
+      ++count;
+      if (std::ranges::find(subjects, it.subject) == subjects.end()) subjects.push_back(it.subject);
+    }
+    if (count > 0) parts.push_back(counted(noun, count, std::move(subjects)));
+  }
+  return join(parts, "; ");
+}
 
 std::vector<Objection> objectionsOf(const assess::Assessment& assessment, const units::Style& style,
                                     std::span<const int> engines) {

@@ -10,8 +10,9 @@
 
 namespace strokewright::sheet {
 
-/// All findings, the heaviest first, and the refusals that no finding has said. What is said of
-/// several engines stands once.
+/// All findings, the heaviest first and of equals those on the stack, and the refusals that no
+/// finding has said. Remarks on how a text was read are left out. What is said of several engines
+/// stands once.
 /// @param engines the one the sheet is about first; what is said of others bears their names.
 std::vector<Objection> objectionsOf(const assess::Assessment& assessment, const units::Style& style,
                                     std::span<const int> engines);

@@ -3,10 +3,12 @@
 #include "core/deck/results.h"
 #include "core/describe/tabulated.h"
 #include "core/describe/wording.h"
+#include "core/model/inputs.h"
 #include "core/sheet/bench_writers.h"
 
 namespace strokewright::sheet {
 
+namespace in = model::in;
 using describe::Quantity;
 using units::Kind;
 
@@ -26,16 +28,18 @@ void writeThickness(BenchWork& work) {
       work.sheet.notes.push_back("Thickness " + text.full + ".");
       return;
     }
-    same = same && work.number(out::spacerInStack, i) == work.number(out::spacerInStack, 0);
+    same = same && work.spacer(i) == work.spacer(0);
   }
   const auto say = [&](std::string_view pattern, std::vector<describe::Argument> arguments) {
     work.sheet.notes.push_back(describe::word({pattern, std::move(arguments)}, work.style));
   };
   for (int i = 0; i < (same ? 1 : work.cylinders()); ++i) {
     const double thickness = work.cell(out::spacerInStack, i).value;
-    const Quantity thick{Kind::FineLength, std::abs(thickness)};
+    const Quantity thick{
+        Kind::FineLength, std::abs(thickness),
+        work.given(in::spacer, i) ? decimalsFor(work.style, Kind::FineLength, thickness) : -1};
     const Quantity number{Kind::Count, i + 1.0};
-    const Quantity within{Kind::FineLength, plate::kThicknessTolerance};
+    const Quantity within{Kind::FineLength, work.value(in::plateTolerance)};
     if (noPlate(work, i)) {
       say(thickness == 0.0 ? "Cylinder {1}: no plate is counted with."
                            : "Cylinder {1}: no plate, a skim of {2}.",
@@ -45,6 +49,11 @@ void writeThickness(BenchWork& work) {
     } else {
       say("Cylinder {1}: thickness {2} ± {3}.", {number, thick, within});
     }
+  }
+  if (work.sheet.plate && !work.sheet.plate->partings.empty()) {
+    say("One plate for each cylinder: cut along the dashed lines.", {});
+  } else if (!same) {
+    say("In one piece it is tapered from end to end: parallel does not hold along it.", {});
   }
   say("Flat within {1}, parallel within {2} (common practice).",
       {Quantity{Kind::FineLength, plate::kFlatWithin},
@@ -56,6 +65,7 @@ void writeHoles(BenchWork& work, const describe::Rows& rows) {
   grid.columns = {"Hole", work.headed("Along", Kind::Length), work.headed("Across", Kind::Length),
                   work.headed("Ø", Kind::Length), work.headed("Wall", Kind::Length)};
   for (std::size_t i = 1; i < rows.size(); ++i) {
+    if (rows["feature"].words[i].starts_with("parting")) continue;
     const auto at = static_cast<Eigen::Index>(i);
     const auto number = [&](std::string_view key) {
       return work.number(Kind::Length, rows[key].numbers[at]);

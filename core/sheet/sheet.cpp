@@ -1,6 +1,7 @@
 #include "core/sheet/sheet.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <iterator>
 #include <utility>
@@ -8,12 +9,15 @@
 #include "core/chamber/results.h"
 #include "core/clearance/results.h"
 #include "core/compression/results.h"
+#include "core/cranking/results.h"
 #include "core/deck/results.h"
 #include "core/describe/wording.h"
 #include "core/limits/results.h"
+#include "core/limits/rev_lines.h"
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "core/ports/results.h"
 #include "core/running/results.h"
 #include "core/sheet/grounds.h"
 #include "core/sheet/numbers.h"
@@ -93,12 +97,15 @@ class Writer {
     return stands(in::ignition) &&
            static_cast<int>(value(in::ignition)) == static_cast<int>(model::Ignition::Compression);
   }
+  bool twoStroke() const {
+    return stands(in::cycle) && value(in::cycle) == model::answer(model::Cycle::TwoStroke);
+  }
   std::string unitOf(Kind kind) const { return std::string(style_.unit(kind)); }
 
   // ---- Head
 
   void chooseColumns() {
-    sheet_.differences = donor_ >= 0 && donor_ != sheet_.engine;
+    sheet_.differences = donor_ >= 0 && donor_ != sheet_.engine && isKnown(donor_);
     if (sheet_.differences) addColumn(donor_, "donor");
     addColumn(sheet_.engine, std::string(partKey(engine(sheet_.engine).part)));
 
@@ -106,12 +113,21 @@ class Writer {
     for (int i = 0; i < static_cast<int>(project_.engines.size()); ++i) {
       if (i != sheet_.engine && i != donor_) others.push_back(i);
     }
-    const bool singleVariant = others.size() == 1 && engine(others[0]).part == model::Part::Variant;
+    const bool singleVariant =
+        others.size() == 1 && engine(others[0]).part == model::Part::Variant && isKnown(others[0]);
     if (singleVariant && options_.variantColumn) return addColumn(others[0], "variant");
     std::vector<std::string> names;
     std::ranges::transform(others, std::back_inserter(names),
                            [&](int other) { return shortened(engine(other).name); });
     sheet_.besides = join(names, ", ");
+  }
+
+  /// Something was measured on it or read about it: a column would not wait from top to bottom.
+  bool isKnown(int number) const {
+    return std::ranges::any_of(engine(number).entries, [](const auto& it) {
+      const Kind kind = it.first->kind;
+      return it.second.known() && kind != Kind::Choice && kind != Kind::Count;
+    });
   }
 
   void addColumn(int number, std::string heading) {
@@ -341,10 +357,9 @@ class Writer {
 
   Rows deckRows() const {
     return all({
-        {rowOf(out::protrusionWithoutSpacer), strong(rowOf(out::spacerToMake)),
-         toleranceOf(out::spacerToMake), rowOf(in::spacer, "Spacer as entered")},
-        sideBySide("Base / head gasket, compressed",
-                   {rowOf(in::baseGasket), rowOf(in::headGasket)}),
+        {rowOf(out::protrusionWithoutSpacer)},
+        spacerRows(),
+        gasketRows(),
         {rowOf(out::deckClearance),
          strong(rowOf(out::squishGap,
                       compressionIgnition() ? "Bumping clearance, cold" : "Squish gap, cold")),
@@ -354,17 +369,105 @@ class Writer {
                    [&](int number) { return numbers_.worstRange(number, out::squishGap); }))},
         sideBySide("Gap running / at over-rev",
                    {rowOf(out::runningSquish), rowOf(out::overRevSquish)}),
+        {subordinate(
+            rowBy("at over-rev, worst case, from … to", unitOf(Kind::FineLength),
+                  [&](int number) { return numbers_.worstRange(number, out::overRevSquish); }))},
+    });
+  }
+
+  /// What was decided is looked at; what would be wanted stands below it, or in its stead while
+  /// nothing is decided.
+  Rows spacerRows() const {
+    if (!evaluation_.inputGiven(sheet_.engine, in::spacer)) {
+      return {strong(rowOf(out::spacerToMake)), toleranceOf(out::spacerToMake),
+              enteredRow(in::spacer, "Spacer as entered")};
+    }
+    return {strong(enteredRow(in::spacer, "Spacer")),
+            subordinate(rowBy("± as entered", unitOf(Kind::FineLength),
+                              [&](int number) { return numbers_.limitOf(number, in::spacer); })),
+            subordinate(rowOf(out::spacerToMake, wouldBeLabel()))};
+  }
+
+  /// With the ± that was entered where there is room for it; the spacer has it in the row below.
+  Row enteredRow(const Input& input, std::string label) const {
+    Row row = rowBy(std::move(label), unitOf(input.kind),
+                    [&](int number) { return numbers_.entered(number, input); });
+    if (&input == &in::spacer && evaluation_.inputGiven(sheet_.engine, input)) {
+      for (Text& text : row.texts) text.exact.clear();
+    }
+    row.difference = difference(input);
+    return row;
+  }
+  Row enteredRow(const Input& input) const { return enteredRow(input, std::string(input.label)); }
+
+  std::string wouldBeLabel() const {
+    const auto wanted = [&](const std::string& what, const Input& input) {
+      std::string label = "for " + what;
+      if (stands(input)) label += " of " + style_.number(input.kind, value(input));
+      return label + " it would be";
+    };
+    const double driver = stands(in::stackDriver) ? value(in::stackDriver) : 0.0;
+    if (driver == model::answer(model::StackDriver::DeckClearance)) {
+      return wanted("a deck clearance", in::wantedDeckClearance);
+    }
+    if (driver == model::answer(model::StackDriver::CompressionRatio)) {
+      return wanted("a ratio", in::wantedCompressionRatio);
+    }
+    return wanted(compressionIgnition() ? "a bumping clearance" : "a squish gap", in::wantedSquish);
+  }
+
+  /// All that is clamped; a second and third base gasket where one has it.
+  Rows gasketRows() const {
+    Rows under = {enteredRow(in::baseGasket)};
+    for (const Input* gasket : {&in::secondBaseGasket, &in::thirdBaseGasket}) {
+      if (isLaidIn(*gasket)) under.push_back(enteredRow(*gasket));
+    }
+    if (under.size() > 1) {
+      return all({sideBySide("Base gaskets, compressed", std::move(under), " + "),
+                  {enteredRow(in::headGasket)}});
+    }
+    return sideBySide("Base / head gasket, compressed",
+                      {under.front(), enteredRow(in::headGasket)});
+  }
+
+  /// In some cylinder of some engine on the sheet.
+  bool isLaidIn(const Input& part) const {
+    return std::ranges::any_of(sheet_.columns, [&](const Column& column) {
+      for (int i = 0; i < evaluation_.cylinders(column.engine); ++i) {
+        if (evaluation_.inputGiven(column.engine, part, i) &&
+            evaluation_.inputValue(column.engine, part, i) != 0.0) {
+          return true;
+        }
+      }
+      return false;
     });
   }
 
   Rows compressionRows() const {
-    return {
-        rowOf(out::clearanceVolume),
-        strong(rowOf(out::compressionRatio)),
-        toleranceOf(out::compressionRatio),
-        subordinate(rowOf(out::compressionRatioWithoutCrevice, "without crevice")),
-        rowOf(out::effectiveCompressionRatio, effectiveLabel()),
+    return all({
+        {rowOf(out::clearanceVolume), strong(rowOf(out::compressionRatio)),
+         toleranceOf(out::compressionRatio),
+         subordinate(rowOf(out::compressionRatioWithoutCrevice, "without crevice"))},
+        twoStroke() ? twoStrokeRows()
+                    : Rows{rowOf(out::effectiveCompressionRatio, effectiveLabel())},
+    });
+  }
+
+  /// Of the ports only what is known; nothing waits for a drawing of them.
+  Rows twoStrokeRows() const {
+    Rows rows = {rowOf(out::trappedCompressionRatio), rowOf(out::primaryCompressionRatio)};
+    const auto known = [&](const Result& result) {
+      return numbers_.isValue(sheet_.engine, result);
     };
+    if (known(out::exhaustDuration) || known(out::transferDuration)) {
+      std::ranges::move(sideBySide("Exhaust / transfer duration",
+                                   {rowOf(out::exhaustDuration), rowOf(out::transferDuration)}),
+                        std::back_inserter(rows));
+    }
+    for (const Result* result : {&out::blowdown, &out::crankingPressure}) {
+      if (known(*result)) rows.push_back(rowOf(*result));
+    }
+    return rows;
   }
 
   std::string effectiveLabel() const {
@@ -401,11 +504,32 @@ class Writer {
 
   Rows ceilingRows() const {
     return {
-        strong(rowOf(out::revCeiling)),
+        strong(revCeilingRow()),
         subordinate(rowOf(out::governs, "stopped by")),
         subordinate(rowOf(out::nextCeiling, "next limit")),
         rowOf(out::breathingSpeed, "Breathing (power only)"),
     };
+  }
+
+  /// A ceiling with a line missing is only as good as the lines it has.
+  Row revCeilingRow() const {
+    Row row = rowOf(out::revCeiling);
+    for (std::size_t i = 0; i < sheet_.columns.size(); ++i) {
+      const int number = sheet_.columns[i].engine;
+      if (numbers_.isValue(number, out::revCeiling) && lineWaits(number)) {
+        row.texts[i].full = "at most " + row.texts[i].full;
+      }
+    }
+    return row;
+  }
+
+  bool lineWaits(int number) const {
+    return std::ranges::any_of(limits::kRevLines, [&](const limits::RevLine& line) {
+      for (int i = 0; i < evaluation_.cylinders(number); ++i) {
+        if (assessment_(number, *line.ceiling, i).state == describe::State::Waits) return true;
+      }
+      return false;
+    });
   }
 
   /// It stands in the engine of the sheet, and no engine beside it has another.
@@ -442,7 +566,7 @@ class Writer {
   void writeBoxes() {
     const bool noPlate = numbers_.isEverywhere(sheet_.engine, out::spacerInStack, 0.0);
     sheet_.asBuilt = {
-        noPlate ? boxes("deck clearance", out::deckClearance) : boxes("spacer", out::spacerInStack),
+        noPlate ? boxes("deck clearance", out::deckClearance) : spacerBoxes(),
         boxes(compressionIgnition() ? "bumping clearance" : "squish", out::squishGap),
     };
     const Text ratio = numbers_.text(sheet_.engine, out::compressionRatio);
@@ -458,6 +582,23 @@ class Writer {
       all.boxes.push_back(
           {count > 1 ? std::to_string(i + 1) : std::string(),
            known ? style_.number(result.kind, cell.value, result.decimals) : std::string()});
+    }
+    return all;
+  }
+
+  /// A spacer as it was typed; a negative one is what is to be taken off.
+  Measured spacerBoxes() const {
+    Measured all = boxes("spacer", out::spacerInStack);
+    const describe::Entry& entry = engine(sheet_.engine)[in::spacer];
+    for (std::size_t i = 0; i < all.boxes.size(); ++i) {
+      const auto cylinder = static_cast<int>(i);
+      const describe::Cell& cell = assessment_(sheet_.engine, out::spacerInStack, cylinder);
+      if (cell.state != describe::State::Value) continue;
+      const double thick = std::abs(cell.value);
+      all.boxes[i].drawn = evaluation_.inputGiven(sheet_.engine, in::spacer, cylinder)
+                               ? asEntered(style_, Kind::FineLength, entry, thick)
+                               : style_.number(Kind::FineLength, thick);
+      if (cell.value < 0.0) all.boxes[i].what = "skim";
     }
     return all;
   }
@@ -482,6 +623,7 @@ class Writer {
         for (Text& text : row.texts) {
           say(text.full);
           say(text.brief);
+          say(text.exact);
         }
       }
     }

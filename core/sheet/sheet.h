@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,8 @@ struct Text {
   std::string full;
   std::string brief;  ///< where the full text finds no room: "0.86 … 1.03"; empty: there is none
   bool differs = false;  ///< from cylinder to cylinder
+  /// Where there is more room than the full text takes: with the ± that was entered.
+  std::string exact = {};
 
   bool operator==(const Text&) const = default;
 };
@@ -68,14 +71,16 @@ struct Column {
 struct Objection {
   std::string word;  ///< "forbids", "refused", "objects", "remarks"
   std::string sentence;
+  std::string subject = {};  ///< "masses"
 
   bool operator==(const Objection&) const = default;
 };
 
 /// A box to be filled in by hand.
 struct Box {
-  std::string label;  ///< number of the cylinder where there are several
-  std::string drawn;  ///< what it should come out as; may be empty
+  std::string label;      ///< number of the cylinder where there are several
+  std::string drawn;      ///< what it should come out as; may be empty
+  std::string what = {};  ///< where it is not what the others of its row are: "skim"
 
   bool operator==(const Box&) const = default;
 };
@@ -107,7 +112,7 @@ struct Sheet {
   std::vector<Column> columns;  ///< donor, the engine, and a single variant
   bool differences = false;     ///< there is a donor to differ from
   std::vector<Group> groups;
-  std::vector<Objection> objections;  ///< the heaviest first
+  std::vector<Objection> objections;  ///< the heaviest first, of equals those on the stack
   std::string restsOn;                ///< what is assumed, from books, by default; may be empty
   std::string waitsFor;               ///< entries that are missing; may be empty
   std::string besides;  ///< engines of the project without a column, by name; may be empty
@@ -117,6 +122,9 @@ struct Sheet {
   std::string cautions;
   TitleBlock titleBlock;
 };
+
+/// What finds no room on a page: "2 remarks on masses and motion". Empty where there is nothing.
+std::string countOf(std::span<const Objection> leftOut);
 
 /// Length of the check bar [m].
 inline constexpr double kCheckBar = 0.1;

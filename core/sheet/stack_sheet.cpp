@@ -42,13 +42,14 @@ class ChainWriter {
   static std::string lower(std::string_view name) { return describe::inSentence(name); }
 
   Link link(const Input& input) const {
-    const double value = work_.value(input, cylinder_);
-    return {lower(input.label), work_.withLimit(input.kind, value, work_.limit(input, cylinder_)),
-            value};
+    return {lower(input.label), work_.inItsUnit(input.kind, work_.entered(input, cylinder_)),
+            work_.value(input, cylinder_)};
   }
   Link link(const std::string& name, const Result& result) const {
     const describe::Cell& cell = work_.cell(result, cylinder_);
-    return {lower(name), work_.withLimit(result.kind, cell.value, cell.worst), cell.value};
+    return {lower(name),
+            work_.inItsUnit(result.kind, work_.withLimit(result.kind, cell.value, cell.worst)),
+            cell.value};
   }
 
   /// What is not there is no link of the chain.
@@ -96,18 +97,21 @@ class ChainWriter {
     const double lost = work_.cell(out::crownHeight, cylinder_).value - side[0].value -
                         side[1].value - work_.value(in::compressionHeight, cylinder_);
     if (std::abs(lost) > kNoOffset) {
-      side.push_back({"lost by the offset", work_.number(Kind::FineLength, lost), lost});
+      side.push_back({"lost by the offset",
+                      work_.inItsUnit(Kind::FineLength, work_.number(Kind::FineLength, lost)),
+                      lost});
     }
     side.push_back(link(in::compressionHeight));
     addWhereThere(side, in::crownRise);
   }
 
   Link throwLink() const {
-    const bool byStroke = !work_.stands(in::crankThrow, cylinder_);
-    const double limit = byStroke ? work_.limit(in::stroke, cylinder_) / 2.0
-                                  : work_.limit(in::crankThrow, cylinder_);
     const double value = work_.cell(out::crankRadius, cylinder_).value;
-    return {lower(in::crankThrow.label), work_.withLimit(Kind::Length, value, limit), value};
+    const std::string text =
+        work_.stands(in::crankThrow, cylinder_)
+            ? work_.entered(in::crankThrow, cylinder_)
+            : work_.withLimit(Kind::Length, value, work_.limit(in::stroke, cylinder_) / 2.0);
+    return {lower(in::crankThrow.label), work_.inItsUnit(Kind::Length, text), value};
   }
 
   const BenchWork& work_;
@@ -149,6 +153,7 @@ struct Shown {
 
 std::string shown(const BenchWork& work, const Shown& it, int cylinder) {
   const describe::Cell& cell = work.cell(*it.result, cylinder);
+  if (it.result == &out::spacerInStack) return work.spacer(cylinder);
   if (!it.withLimit || cell.state != State::Value) return work.number(*it.result, cylinder);
   const bool worst = it.result->judged == describe::Judged::WorstCase;
   return work.withLimit(it.result->kind, cell.value, worst ? cell.worst : cell.likely);
@@ -158,7 +163,7 @@ void writeCylinders(BenchWork& work) {
   constexpr Shown kShown[] = {
       {&out::spacerToMake, "Spacer to make", true}, {&out::spacerInStack, "Counted with"},
       {&out::deckClearance, "Deck clearance"},      {&out::squishGap, "Squish gap", true},
-      {&out::runningSquish, "Gap running"},         {&out::overRevSquish, "Gap at over-rev"},
+      {&out::runningSquish, "Gap running", true},   {&out::overRevSquish, "Gap at over-rev", true},
       {&out::compressionRatio, "Ratio", true}};
   Grid grid{"Cylinder by cylinder; ± of gaps and spacer worst case, of the ratio likely",
             {"Cylinder", work.headed("Seat", Kind::Length)},

@@ -1,8 +1,10 @@
 #include "core/sheet/bench.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <ostream>
 #include <string>
@@ -49,7 +51,7 @@ TEST(SurveySheet, AsksAsTheInputsAreDescribedAndPrintsWhatIsEntered) {
   EXPECT_EQ(seat.instrument, "height gauge on mandrel, ± 0.03 mm");
   EXPECT_EQ(seat.places, (std::vector<Box>{{"1", "98.12"}, {"2", "98.20"}, {"3", "98.29"}}));
   EXPECT_EQ(askedOf(sheet, "Deck clearance, measured").readings, 4);
-  EXPECT_EQ(askedOf(sheet, "Deck clearance, measured").places[0].drawn, "");
+  EXPECT_EQ(askedOf(sheet, "Deck clearance, measured").places[0].drawn, "0.15");
   EXPECT_EQ(askedOf(sheet, "Main housing bores").places.size(), 4U);
 }
 
@@ -138,6 +140,33 @@ INSTANTIATE_TEST_SUITE_P(Samples, StackSheetOf,
                            return name;
                          });
 
+TEST(StackSheet, NamesTheUnitOfEachLinkWhereLengthsAndThicknessesAreReadInTwo) {
+  const model::Project project = sample("burdock-719");
+  const Assessment assessment(project);
+  units::Style inches;
+  inches.group = units::UnitGroup::inchPound();
+  const BenchSheet sheet = benchSheetOf(assessment, inches, {}, SheetKind::Stack);
+  ASSERT_TRUE(sheet.chain.has_value());
+  std::vector<Link> links = sheet.chain->ofCase;
+  links.insert(links.end(), sheet.chain->ofCrank.begin(), sheet.chain->ofCrank.end());
+  links.push_back(sheet.chain->gap);
+  for (const Link& link : links) {
+    const bool inInches = std::abs(link.value) > 0.02;
+    EXPECT_TRUE(link.text.ends_with(inInches ? "\u00A0in" : "\u00A0thou")) << link.text;
+  }
+  EXPECT_FALSE(sheetFor(project, SheetKind::Stack).chain->gap.text.ends_with("mm"));
+}
+
+TEST(StackSheet, ShowsAThirdDecimalWhereItIsNotNought) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "spacer_m", "0.795; 0.9; 0.90");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Stack);
+  const auto column =
+      static_cast<std::size_t>(std::ranges::find(sheet.grids[0].columns, "Counted with, mm") -
+                               sheet.grids[0].columns.begin());
+  EXPECT_EQ(sheet.grids[0].rows[0][column], "0.795");
+}
+
 TEST(StackSheet, SaysWhatTheGapWaitsFor) {
   model::Project project = sample("burdock-719");
   type(project.engines[1], "rod_length_m", "");
@@ -165,9 +194,20 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
   }
   const BenchSheet unlike = sheetFor(project, SheetKind::Plate);
   ASSERT_TRUE(unlike.plate.has_value());
-  ASSERT_EQ(unlike.notes.size(), 4U);
+  ASSERT_EQ(unlike.notes.size(), 5U);
   EXPECT_EQ(unlike.notes[2], "Cylinder 3: thickness 0.86\u00A0mm ± 0.01\u00A0mm.");
+  EXPECT_EQ(unlike.notes[3], "One plate for each cylinder: cut along the dashed lines.");
+  EXPECT_THAT(unlike.plate->partings, testing::ElementsAre(testing::DoubleNear(0.042, 1e-9),
+                                                           testing::DoubleNear(0.126, 1e-9)));
+  type(project.engines[1], "plates_in_stack", "one for all");
+  const BenchSheet onePiece = sheetFor(project, SheetKind::Plate);
+  EXPECT_TRUE(onePiece.plate->partings.empty());
+  EXPECT_THAT(onePiece.notes[3], testing::StartsWith("In one piece it is tapered"));
+  type(project.engines[1], "plate_tolerance_m", "0.02");
   type(project.engines[1], "spacer_m", "0.95");
+  EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
+            "Thickness 0.95\u00A0mm ± 0.02\u00A0mm.");
+  type(project.engines[1], "plate_tolerance_m", "");
   EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
             "Thickness 0.95\u00A0mm ± 0.01\u00A0mm.");
   type(project.engines[1], "spacer_m", "-0.2");

@@ -111,7 +111,6 @@ TEST_P(SheetOfSample, SaysEveryResultAsItWasAssessed) {
   const std::pair<std::string_view, const describe::Result*> rows[] = {
       {"Displacement", &out::displacement},
       {"Protrusion without spacer", &out::protrusionWithoutSpacer},
-      {"Spacer to make", &out::spacerToMake},
       {"Deck clearance", &out::deckClearance},
       {"Clearance volume", &out::clearanceVolume},
       {"Compression ratio", &out::compressionRatio},
@@ -161,6 +160,7 @@ TEST_P(SheetOfSample, ComparesDonorAndTargetInColumns) {
 
 TEST_P(SheetOfSample, ListsEveryFindingOfTheTarget) {
   for (const describe::Finding& finding : assessment_.findings(sheet_.engine)) {
+    if (finding.key == "read_as") continue;  // of the text, not of the engine
     const std::string sentence = describe::word(finding.says, style_);
     EXPECT_TRUE(std::ranges::any_of(sheet_.objections, [&](const Objection& it) {
       return it.word == weightWord(finding.weight) &&
@@ -200,12 +200,77 @@ INSTANTIATE_TEST_SUITE_P(Samples, SheetOfSample,
 TEST(Sheet, ListsWhatDiffersBetweenCylindersAndSaysOnceWhatIsEqual) {
   // Worked conversion of the project, computed independently.
   const Sheet sheet = sheetFor(sample("burdock-719"));
-  const Row& spacer = rowOf(sheet, "Spacer to make");
+  const Row& spacer = rowOf(sheet, "for a squish gap of 0.90 it would be");
   EXPECT_EQ(spacer.texts[1], (Text{"1.03 · 0.95 · 0.86", "0.86 … 1.03", true}));
-  EXPECT_EQ(spacer.emphasis, Emphasis::Strong);
+  EXPECT_EQ(spacer.emphasis, Emphasis::Subordinate);
   EXPECT_EQ(rowOf(sheet, "Squish gap, cold").texts[1], (Text{"0.90", ""}));
   EXPECT_EQ(rowOf(sheet, "worst case, from … to").texts[1].full, "0.73 … 1.07");
   EXPECT_EQ(rowOf(sheet, "stopped by").texts[1].full, "ring flutter");
+}
+
+TEST(Sheet, PutsTheDecidedSpacerFirstAndTheOneToMakeInItsSteadWhileThereIsNone) {
+  model::Project project = sample("burdock-719");
+  model::Engine& target = project.engines[static_cast<std::size_t>(project.target())];
+  type(target, in::spacer, "1.00; 0.90; 0.795 ± 0.005");
+  const Sheet decided = sheetFor(project);
+  const Row& spacer = rowOf(decided, "Spacer");
+  EXPECT_EQ(spacer.emphasis, Emphasis::Strong);
+  EXPECT_EQ(spacer.texts[1], (Text{"1.000 · 0.900 · 0.795", "0.795 … 1.000", true}));
+  EXPECT_EQ(rowOf(decided, "± as entered").texts[1].full, "0.005");
+  EXPECT_EQ(rowOf(decided, "for a squish gap of 0.90 it would be").emphasis, Emphasis::Subordinate);
+  EXPECT_EQ(decided.asBuilt[0].boxes[2].drawn, "0.795");
+  type(target, in::spacer, "");
+  const Sheet open = sheetFor(project);
+  EXPECT_EQ(rowOf(open, "Spacer to make").emphasis, Emphasis::Strong);
+  EXPECT_THROW(rowOf(open, "Spacer"), std::out_of_range);
+}
+
+TEST(Sheet, PrintsWhatIsClampedAsItWasTypedWithItsTolerance) {
+  model::Project project = sample("culvert-1040");
+  model::Engine& target = project.engines[static_cast<std::size_t>(project.target())];
+  type(target, in::headGasket, "1.300 ± 0.02");
+  const Text& gasket = rowOf(sheetFor(project), "Head gasket, compressed").texts[1];
+  EXPECT_EQ(gasket, (Text{"1.300", "", false, "1.300 ± 0.02"}));
+  units::Style inches;
+  inches.group = units::UnitGroup::inchPound();
+  EXPECT_EQ(rowOf(sheetFor(project, inches), "Head gasket, compressed").texts[1].full, "51.2");
+  type(target, in::headGasket, "1.3");
+  EXPECT_EQ(rowOf(sheetFor(project), "Head gasket, compressed").texts[1], (Text{"1.30", ""}));
+}
+
+TEST(Sheet, CallsANegativeSpacerASkimInItsBox) {
+  model::Project project = sample("burdock-719");
+  model::Engine& target = project.engines[static_cast<std::size_t>(project.target())];
+  type(target, in::spacer, "-1.35; 0.9; 0.8");
+  const std::vector<Box> boxes = sheetFor(project).asBuilt[0].boxes;
+  EXPECT_EQ(boxes[0], (Box{"1", "1.35", "skim"}));
+  EXPECT_EQ(boxes[1], (Box{"2", "0.90", ""}));
+}
+
+TEST(Sheet, OfATwoStrokeSaysWhatIsKnownOfItsPorts) {
+  const Sheet sheet = sheetFor(sample("teasel-125"));
+  EXPECT_NO_THROW(rowOf(sheet, "Blowdown"));
+  EXPECT_NO_THROW(rowOf(sheet, "Exhaust / transfer duration"));
+  for (const Group& group : sheet.groups) {
+    for (const Row& row : group.rows) EXPECT_FALSE(row.label.starts_with("Effective"));
+  }
+  EXPECT_THROW(rowOf(sheetFor(sample("burdock-719")), "Blowdown"), std::out_of_range);
+}
+
+TEST(Sheet, SaysThatTheCeilingMayBeLowerWhileOneOfItsLinesWaits) {
+  model::Project project = sample("burdock-719");
+  EXPECT_EQ(rowOf(sheetFor(project), "Rev ceiling").texts[1].full, "9142");
+  model::Engine& target = project.engines[static_cast<std::size_t>(project.target())];
+  type(target, in::rodLeastSection, "");
+  EXPECT_EQ(rowOf(sheetFor(project), "Rev ceiling").texts[1].full, "at most 9142");
+}
+
+TEST(Sheet, GivesNoColumnToADonorOfWhichNothingIsKnown) {
+  model::Project project = sample("burdock-719");
+  project.engines[static_cast<std::size_t>(project.referenceDonor)].entries.clear();
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(sheet.columns.front().engine, project.target());
+  EXPECT_FALSE(sheet.differences);
 }
 
 TEST(Sheet, LeavesTheZerosOffSizes) {
@@ -299,6 +364,32 @@ TEST(Sheet, PutsTheHeaviestFirst) {
   }));
 }
 
+TEST(Sheet, PutsTheStackFirstAmongEqualsAndLeavesOutHowATextWasRead) {
+  model::Project project = sample("burdock-719");
+  model::Engine& target = project.engines[static_cast<std::size_t>(project.target())];
+  type(target, in::rodLength, "4 5/8 in");
+  const Sheet sheet = sheetFor(project);
+  std::string word;
+  bool others = false;
+  for (const Objection& it : sheet.objections) {
+    EXPECT_EQ(it.sentence.find("is read as"), std::string::npos) << it.sentence;
+    EXPECT_FALSE(it.subject.empty()) << it.sentence;
+    if (it.word != word) others = false;
+    word = it.word;
+    others = others || it.subject != "stack and gap";
+    EXPECT_EQ(others, it.subject != "stack and gap") << it.sentence;
+  }
+}
+
+TEST(Sheet, CountsWhatIsLeftOutByItsSubjects) {
+  const std::vector<Objection> leftOut{{"objects", "", "revs"},
+                                       {"remarks", "", "masses"},
+                                       {"remarks", "", "motion"},
+                                       {"remarks", "", "masses"}};
+  EXPECT_EQ(countOf(leftOut), "1 objection on revs; 3 remarks on masses and motion");
+  EXPECT_EQ(countOf({}), "");
+}
+
 TEST(Sheet, SaysOnceWhatIsTrueOfSeveralEngines) {
   const Sheet sheet = sheetFor(sample("burdock-719"));
   EXPECT_EQ(std::ranges::count_if(sheet.objections,
@@ -307,9 +398,9 @@ TEST(Sheet, SaysOnceWhatIsTrueOfSeveralEngines) {
                                            std::string::npos;
                                   }),
             1);
-  EXPECT_NE(sheet.objections.front().sentence.find("(Also Burdock 636, short rod.)"),
-            std::string::npos)
-      << sheet.objections.front().sentence;
+  EXPECT_TRUE(std::ranges::any_of(sheet.objections, [](const Objection& it) {
+    return it.sentence.find("(Also Burdock 636, short rod.)") != std::string::npos;
+  }));
 }
 
 TEST(Sheet, CutsLongNamesShortInsideSentences) {
@@ -355,12 +446,12 @@ TEST(Sheet, HasABoxForEachCylinderWithWhatIsDrawn) {
   ASSERT_EQ(sheet.asBuilt.size(), 2u);
   EXPECT_EQ(sheet.asBuilt[0].what, "spacer");
   EXPECT_EQ(sheet.asBuilt[0].boxes,
-            (std::vector<Box>{{"1", "1.03"}, {"2", "0.95"}, {"3", "0.86"}}));
+            (std::vector<Box>{{"1", "1.030"}, {"2", "0.950"}, {"3", "0.860"}}));
 }
 
 TEST(Sheet, LeavesAnEmptyNumberOutOfARowOfTwo) {
   const Sheet sheet = sheetFor(sample("culvert-1040"));  // no base gasket
-  EXPECT_EQ(rowOf(sheet, "Head gasket, compressed").texts[1].full, "1.30");
+  EXPECT_EQ(rowOf(sheet, "Head gasket, compressed").texts[1].full, "1.300");
   EXPECT_THROW(rowOf(sheet, "Base / head gasket, compressed"), std::out_of_range);
 }
 

@@ -121,7 +121,8 @@ class BenchSheetOnPaper : public testing::TestWithParam<BenchRow> {
     QString error;
     ASSERT_TRUE(writeSheetPdf(assessment, style, order, GetParam().paper, pdf_, &error))
         << error.toStdString();
-    paper_ = sheetPaper(assessment, style, order, GetParam().paper).size(QPageSize::Point);
+    paper_ =
+        sheetPaper(assessment, style, order, GetParam().paper).fullRect(QPageLayout::Point).size();
     words_ = printedWords(pdf_);
     ASSERT_GT(words_.size(), 40u);
   }
@@ -214,12 +215,15 @@ TEST_F(PlateOnPaper, IsDrawnAtFullSizeBesideACheckBarOfAHundredMillimetres) {
 TEST_F(PlateOnPaper, TakesLargerPaperWhereItNeedsIt) {
   const model::Project triple = withPlate("burdock-719");
   const assess::Assessment assessment(triple);
-  const QSizeF paper =
-      sheetPaper(assessment, {}, order_, QPageSize::A4).size(QPageSize::Millimeter);
-  EXPECT_GT(paper.height(), 297.0);
+  const QPageLayout page = sheetPaper(assessment, {}, order_, QPageSize::A4);
+  EXPECT_EQ(page.pageSize().id(), QPageSize::A3);
+  EXPECT_EQ(page.orientation(), QPageLayout::Landscape);
+  ASSERT_TRUE(writeSheetPdf(assessment, {}, order_, QPageSize::A4, file("plate.pdf"), nullptr));
+  EXPECT_TRUE(printedText(file("plate.pdf")).contains(QStringLiteral("paper of A3, landscape")));
   const model::Project single = withPlate("teasel-125");
-  EXPECT_EQ(sheetPaper(assess::Assessment(single), {}, order_, QPageSize::A4).id(), QPageSize::A4);
-  EXPECT_EQ(sheetPaper(assessment, {}, {}, QPageSize::A4).id(), QPageSize::A4);
+  EXPECT_EQ(sheetPaper(assess::Assessment(single), {}, order_, QPageSize::A4).pageSize().id(),
+            QPageSize::A4);
+  EXPECT_EQ(sheetPaper(assessment, {}, {}, QPageSize::A4).pageSize().id(), QPageSize::A4);
 }
 
 TEST_F(PlateOnPaper, IsNotPrintedOnPaperThatIsTooSmall) {

@@ -22,7 +22,7 @@ class ChainPainter {
   ChainPainter(Drafting& draft, const QRectF& area, const sheet::Chain& chain)
       : draft_(draft),
         chain_(chain),
-        middle_(area.center().x()),
+        middle_(middleIn(area)),
         face_(area.top() + draft.mm(kHead)),
         axis_(area.bottom() - draft.textHeight() - draft.mm(kAxis)),
         caption_(area.left(), area.bottom() - draft.textHeight() / 2.0) {}
@@ -37,6 +37,22 @@ class ChainPainter {
 
  private:
   double mm(double millimetres) const { return draft_.mm(millimetres); }
+
+  static QString textOf(const sheet::Link& link) {
+    return fromCore(link.name) + QStringLiteral("   ") + fromCore(link.text);
+  }
+
+  /// The blocks give way to the texts of the case, which are the longer ones.
+  double middleIn(const QRectF& area) const {
+    double widest = 0.0;
+    for (const sheet::Link& link : chain_.ofCase) {
+      widest = std::max(widest, draft_.textWidth(textOf(link)));
+    }
+    constexpr double kToText = kToLine + 2.0;
+    return std::max(area.center().x(),
+                    area.left() + widest + mm(kToText + kBlock + kBetween / 2.0));
+  }
+
   double left(bool ofCase) const {
     return ofCase ? middle_ - mm(kBetween / 2.0 + kBlock) : middle_ + mm(kBetween / 2.0);
   }
@@ -90,7 +106,7 @@ class ChainPainter {
     draft_.dimension({.from = ofCase ? lower : upper,
                       .to = ofCase ? upper : lower,
                       .offset = mm(kToLine),
-                      .text = fromCore(link.name) + QStringLiteral("   ") + fromCore(link.text),
+                      .text = textOf(link),
                       .reading = Reading::Level,
                       .bold = bold});
   }

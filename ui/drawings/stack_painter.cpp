@@ -304,8 +304,10 @@ class StackPainter {
 
   // ---- Dimensions
 
-  QString number(double value, Kind kind = Kind::FineLength, int decimals = -1) const {
-    return fromCore(style_.number(kind, value, decimals));
+  /// A chain is read in one unit: where thicknesses have another than lengths, in that of lengths.
+  QString number(double value, Kind kind = Kind::FineLength) const {
+    const bool oneUnit = style_.unit(Kind::Length) == style_.unit(Kind::FineLength);
+    return fromCore(style_.number(oneUnit ? kind : Kind::Length, value));
   }
   /// Of what was not given no number is shown: none is the builder's.
   QString number(const Measure& measure, Kind kind = Kind::FineLength) const {

@@ -416,7 +416,7 @@ int stretchFor(QPainter& painter, const QSizeF& paper, double millimetre,
 }
 
 bool plateFitsOn(const QSizeF& paper, const sheet::BenchSheet& sheet) {
-  constexpr double kDotsInMillimetre = 8.0;
+  constexpr double kDotsInMillimetre = 1200.0 / 25.4;  // as it is printed
   QImage image(8, 8, QImage::Format_RGB32);
   image.setDotsPerMeterX(static_cast<int>(kDotsInMillimetre * 1000.0));
   image.setDotsPerMeterY(static_cast<int>(kDotsInMillimetre * 1000.0));
@@ -446,16 +446,44 @@ void paintBenchSheet(QPainter& painter, const QSizeF& paper, double millimetre,
   painter.restore();
 }
 
-QPageSize paperFor(const sheet::BenchSheet& sheet, QPageSize::PageSizeId paper) {
-  if (!sheet.plate) return QPageSize(paper);
-  const std::vector<QPageSize::PageSizeId> papers = largerThan(paper);
+QPageLayout wholePage(const QPageSize& paper, QPageLayout::Orientation orientation) {
+  QPageLayout layout(paper, orientation, QMarginsF());
+  layout.setMode(QPageLayout::FullPageMode);
+  return layout;
+}
+
+QPageLayout takePaper(sheet::BenchSheet& sheet, QPageSize::PageSizeId wanted) {
+  const QPageLayout asWanted = wholePage(QPageSize(wanted), QPageLayout::Portrait);
+  const auto fits = [&](const QPageLayout& page) {
+    return plateFitsOn(page.fullRect(QPageLayout::Millimeter).size(), sheet);
+  };
+  if (!sheet.plate || fits(asWanted)) return asWanted;
+  const auto sayTaken = [&, note = sheet.notes.size()](const QPageLayout& page) {
+    const bool lying = page.orientation() == QPageLayout::Landscape;
+    const QString paper = page.pageSize().name().section(u' ', 0, 0) +
+                          (lying ? QStringLiteral(", landscape") : QString());
+    sheet.notes.resize(note + 1);
+    sheet.notes[note] = "Drawn for paper of " + paper.toStdString() +
+                        ": print it at 100 % on that; a smaller paper would scale the plate.";
+  };
+  const std::vector<QPageSize::PageSizeId> papers = largerThan(wanted);
   for (const QPageSize::PageSizeId larger : papers) {
-    const QPageSize size(larger);
-    if (plateFitsOn(size.size(QPageSize::Millimeter), sheet)) return size;
+    for (const auto orientation : {QPageLayout::Portrait, QPageLayout::Landscape}) {
+      const QPageLayout page = wholePage(QPageSize(larger), orientation);
+      sayTaken(page);
+      if (fits(page)) return page;
+    }
   }
-  QSizeF cut = QPageSize(papers.back()).size(QPageSize::Millimeter);
-  while (!plateFitsOn(cut, sheet)) cut *= 1.2;
-  return QPageSize(cut, QPageSize::Millimeter);
+  QPageLayout cut = wholePage(QPageSize(papers.back()), QPageLayout::Portrait);
+  while (!fits(cut)) {
+    const QSizeF size = cut.fullRect(QPageLayout::Millimeter).size() * 1.2;
+    const QString name =
+        QStringLiteral("%1×%2 mm").arg(qRound(size.width())).arg(qRound(size.height()));
+    cut = wholePage(QPageSize(size, QPageSize::Millimeter, name, QPageSize::ExactMatch),
+                    QPageLayout::Portrait);
+    sayTaken(cut);
+  }
+  return cut;
 }
 
 }  // namespace strokewright::ui

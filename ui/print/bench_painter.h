@@ -1,6 +1,7 @@
 #pragma once
 /// Paints the sheets for the bench: survey, burette, stack and plate.
 
+#include <QPageLayout>
 #include <QPageSize>
 #include <QSizeF>
 
@@ -20,8 +21,12 @@ namespace strokewright::ui {
 void paintBenchSheet(QPainter& painter, const QSizeF& paper, double millimetre,
                      const sheet::BenchSheet& sheet, const units::Style& style);
 
-/// The paper itself, or the next larger one of its kind on which the plate of this sheet lies at
-/// full size; where none is large enough, one cut to size.
-QPageSize paperFor(const sheet::BenchSheet& sheet, QPageSize::PageSizeId paper);
+/// The whole of a paper, without margins.
+QPageLayout wholePage(const QPageSize& paper, QPageLayout::Orientation orientation);
+
+/// The paper itself, upright or lying, or the next larger one of its kind on which the plate of
+/// this sheet lies at full size; where none is large enough, one cut to size. A sheet that takes
+/// another paper than was wanted says so in its notes.
+QPageLayout takePaper(sheet::BenchSheet& sheet, QPageSize::PageSizeId wanted);
 
 }  // namespace strokewright::ui

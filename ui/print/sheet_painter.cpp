@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -27,27 +29,34 @@ constexpr double kMostPitch = 4.1;  // from row to row of the table
 constexpr double kPitchStep = 0.05;
 constexpr double kPlotWidth = 44.0;
 constexpr double kMostPlot = 42.0;  // height
-constexpr double kLeastPlot = 26.0;
+constexpr double kLeastPlot = 23.0;
 constexpr double kLeastStack = 44.0;  // height of the enlarged stack
 constexpr double kMostStack = 60.0;
 constexpr double kStackGap = 1.5;  // above it
+constexpr double kBetweenColumns = 4.0;
 constexpr int kBoxesInARow = 6;
+
+constexpr std::array kSmallTypes = {7.5, 7.0};  // [pt] of what speaks against it and the grounds
 
 /// How the table is made to fit.
 struct Choice {
   int stretch;      ///< [%] of the font's own width
-  bool mayShorten;  ///< say numbers in brief
+  Brief brief;      ///< say numbers in brief
   double drawings;  ///< [mm] width of the drawings beside the table
 };
-constexpr std::array<Choice, 9> kChoices = {{{100, false, 64.0},
-                                             {94, false, 64.0},
-                                             {88, false, 64.0},
-                                             {80, false, 64.0},
-                                             {80, true, 64.0},
-                                             {75, true, 64.0},
-                                             {80, true, 58.0},
-                                             {80, true, 52.0},
-                                             {75, true, 44.0}}};
+constexpr std::array<Choice, 13> kChoices = {{{100, Brief::Nothing, 64.0},
+                                              {94, Brief::Nothing, 64.0},
+                                              {88, Brief::Nothing, 64.0},
+                                              {80, Brief::Nothing, 64.0},
+                                              {80, Brief::Waits, 64.0},
+                                              {75, Brief::Waits, 64.0},
+                                              {75, Brief::Waits, 58.0},
+                                              {75, Brief::Waits, 50.0},
+                                              {80, Brief::Lists, 64.0},
+                                              {75, Brief::Lists, 64.0},
+                                              {80, Brief::Lists, 58.0},
+                                              {80, Brief::Lists, 52.0},
+                                              {75, Brief::Lists, 44.0}}};
 /// With a variant: neither numbers nor drawings are cut short to make room for it.
 constexpr std::size_t kChoicesWithVariant = 4;
 
@@ -64,8 +73,7 @@ class Page {
         frame_(draft_, paper),
         inner_(frame_.inner()),
         drawings_(draft_.mm(choice.drawings)),
-        table_(draft_, sheet, inner_.width() - drawings_ - draft_.mm(kBetween), choice.mayShorten) {
-  }
+        table_(draft_, sheet, inner_.width() - drawings_ - draft_.mm(kBetween), choice.brief) {}
 
   bool tableFits() const { return table_.fits(); }
 
@@ -77,8 +85,8 @@ class Page {
     bottom = frame_.paintCautions(sheet_.cautions, bottom);
     bottom = paintClosing(bottom);
     bottom = paintAsBuilt(bottom);
-    bottom = paintGrounds(bottom);
     divide(head, bottom);
+    paintGrounds();
     paintDrawings();
     paintPlots();
     paintObjections();
@@ -144,7 +152,7 @@ class Page {
     double x = inner_.left();
     for (const sheet::Measured& measured : sheet_.asBuilt) {
       for (const sheet::Box& box : measured.boxes) {
-        QString label = fromCore(measured.what);
+        QString label = fromCore(box.what.empty() ? measured.what : box.what);
         if (!box.label.empty()) label += QLatin1Char(' ') + fromCore(box.label);
         paintBox(QRectF(x, top, width - mm(1.5), cellHeight() - mm(0.6)), label,
                  fromCore(box.drawn));
@@ -165,118 +173,210 @@ class Page {
         (inner_.width() - labels + gap) / static_cast<double>(measured.boxes.size()), mm(28.0));
     double x = inner_.left() + labels;
     for (const sheet::Box& box : measured.boxes) {
-      paintBox(QRectF(x, top, width - gap, cellHeight() - mm(0.6)), fromCore(box.label),
+      QString label = fromCore(box.what);
+      if (!label.isEmpty() && !box.label.empty()) label += QLatin1Char(' ');
+      paintBox(QRectF(x, top, width - gap, cellHeight() - mm(0.6)), label + fromCore(box.label),
                fromCore(box.drawn));
       x += width;
     }
   }
 
-  /// What the numbers rest on and wait for.
-  double paintGrounds(double bottom) {
+  // ---- What the numbers rest on and wait for
+
+  std::vector<Paragraph> grounds() const {
     std::vector<Paragraph> paragraphs;
     const auto say = [&](const char* lead, const std::string& text) {
       if (!text.empty()) paragraphs.push_back({QLatin1String(lead), fromCore(text)});
     };
     say("Rests on", sheet_.restsOn);
     say("Waits", sheet_.waitsFor);
-    if (paragraphs.empty()) return bottom;
-    const TextFlow flow = frame_.fullWidth();
-    double height = 0.0;
+    return paragraphs;
+  }
+
+  double groundsHeight(double points) {
+    const std::vector<Paragraph> paragraphs = grounds();
+    if (paragraphs.empty()) return 0.0;
+    const TextFlow flow = column(points, inner_.left(), inner_.width());
+    double height = mm(1.6);
     for (const Paragraph& paragraph : paragraphs) height += flow.height(paragraph, 0.0);
-    const double top = bottom - height - mm(0.8);
-    double y = top;
-    for (const Paragraph& paragraph : paragraphs)
+    return height;
+  }
+
+  void paintGrounds() {
+    const TextFlow flow = column(groundsPoints_, inner_.left(), inner_.width());
+    double y = bottom_ + mm(0.8);
+    for (const Paragraph& paragraph : grounds()) {
       y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
-    return top - mm(0.8);
+    }
   }
 
   // ---- What is left is shared by drawings and table above, plots and objections below
 
   void divide(double top, double bottom) {
     top_ = top;
-    bottom_ = bottom;
-    const double least = draft_.textHeight() / mm(1.0) + 0.03;
-    plotHeight_ = mm(kMostPlot);
-    objections_ = objectionsHeight();
-    for (pitch_ = kMostPitch; pitch_ > least; pitch_ -= kPitchStep) {
-      if (objectionsFit(tableBottom())) break;
-    }
-    pitch_ = std::max(pitch_, least);
-    while (plotHeight_ > mm(kLeastPlot) && !objectionsFit(tableBottom())) {
-      plotHeight_ -= mm(1.0);
-      objections_ = objectionsHeight();
-    }
-    // What speaks against it comes before the plots.
-    if (tableBottom() + plotHeight_ + mm(2.0) > bottom_) {
-      plotHeight_ = 0.0;
-      objections_ = objectionsHeight();
-    }
+    foot_ = bottom;
+    arrange();
     // What nobody needs goes to the drawings.
-    const double need = std::max(plotHeight_ + mm(2.0), objections_ + mm(1.0));
-    split_ = std::max(tableBottom(), bottom_ - need);
+    split_ = std::max(tableBottom(), bottom_ - needed());
     frame_.rule(top_);
     frame_.rule(split_);
   }
 
   double tableBottom() const { return top_ + mm(2.0) + table_.height(pitch_); }
 
-  TextFlow besidePlots(double top) {
-    const double besideUntil = plotHeight_ > 0.0 ? top + plotHeight_ + mm(1.0) : top;
-    const double beside = inner_.left() + mm(2.0 * kPlotWidth + 5.0);
-    return TextFlow(draft_.font(), *draft_.painter().device(), [=, this](double y) {
-      return y < besideUntil ? LineRoom{beside, inner_.right() - beside}
-                             : LineRoom{inner_.left(), inner_.width()};
-    });
+  static Paragraph paragraphOf(const sheet::Objection& objection) {
+    return {fromCore(objection.word), fromCore(objection.sentence)};
   }
 
-  std::vector<Paragraph> objections() const {
+  /// The first ones, and how many of what are left out.
+  std::vector<Paragraph> objections(std::size_t count) const {
     std::vector<Paragraph> paragraphs;
-    for (const sheet::Objection& objection : sheet_.objections) {
-      paragraphs.push_back({fromCore(objection.word), fromCore(objection.sentence)});
+    for (std::size_t i = 0; i < count; ++i) {
+      paragraphs.push_back(paragraphOf(sheet_.objections[i]));
     }
-    if (paragraphs.empty()) {
+    const std::string rest = countOf(std::span(sheet_.objections).subspan(count));
+    if (!rest.empty()) {
+      paragraphs.push_back(
+          {QStringLiteral("and"),
+           fromCore(rest) + QStringLiteral(": see the window, or strokewright check.")});
+    } else if (paragraphs.empty()) {
       paragraphs.push_back({QStringLiteral("Nothing"), QStringLiteral("speaks against it.")});
     }
     return paragraphs;
   }
 
-  /// From the rule above the objections to where the last one ends, beside plots as high as now.
-  double objectionsHeight() {
-    const TextFlow flow = besidePlots(0.0);
-    double y = mm(1.2);
-    for (const Paragraph& paragraph : objections()) y += flow.height(paragraph, y);
-    return y;
+  TextFlow column(double points, double left, double width) {
+    return TextFlow(draft_.font(points, false), *draft_.painter().device(), [=](double) {
+      return LineRoom{left, width};
+    });
   }
 
-  bool objectionsFit(double top) const {
-    return top + std::max(objections_, plotHeight_ + mm(2.0)) <= bottom_;
+  double besideLeft() const { return inner_.left() + mm(2.0 * kPlotWidth + 5.0); }
+  double besideWidth() const { return inner_.right() - besideLeft(); }
+  double halfWidth() const { return (inner_.width() - mm(kBetweenColumns)) / 2.0; }
+
+  /// What speaks against it, paragraph by paragraph.
+  struct Measured {
+    std::vector<Paragraph> paragraphs;
+    double points = 0.0;
+    std::vector<double> beside;  ///< [device units] height of each beside the plots
+    std::vector<double> half;    ///< in one of two columns
+  };
+
+  Measured measured(double points, std::size_t count) {
+    Measured it{objections(count), points, {}, {}};
+    const TextFlow beside = column(points, 0.0, besideWidth());
+    const TextFlow half = column(points, 0.0, halfWidth());
+    for (const Paragraph& paragraph : it.paragraphs) {
+      it.beside.push_back(beside.height(paragraph, 0.0));
+      it.half.push_back(half.height(paragraph, 0.0));
+    }
+    return it;
   }
 
-  void paintObjections() {
-    const TextFlow flow = besidePlots(split_);
-    const std::vector<Paragraph> all = objections();
-    const auto restOf = [&](std::size_t rest) {
-      return Paragraph{QStringLiteral("and %1 more:").arg(rest),
-                       QStringLiteral("see the window, or strokewright check.")};
-    };
-    double y = split_ + mm(1.2);
-    for (std::size_t i = 0; i < all.size(); ++i) {
-      const double next = y + flow.height(all[i], y);
-      const bool last = i + 1 == all.size();
-      const double closing = last ? 0.0 : flow.height(restOf(all.size()), next);
-      if (next + closing > bottom_ && !restFits(flow, all, i, y)) {
-        flow.draw(draft_.painter(), draft_.ink().line, restOf(all.size() - i), y);
-        return;
+  /// Where the paragraphs stand: as many beside the plots as find room there whole, the others in
+  /// two columns below.
+  struct Block {
+    std::size_t beside = 0;  ///< how many
+    std::size_t left = 0;    ///< how many of the others stand in the left column
+    double below = 0.0;      ///< [device units] where the columns begin, from the rule above
+    double height = 0.0;     ///< [device units] of all
+  };
+
+  Block placed(const Measured& it, double plots) const {
+    const double top = mm(1.2);
+    const double all = std::accumulate(it.beside.begin(), it.beside.end(), top);
+    Block block{.below = top, .height = top};
+    if (plots > 0.0) {
+      double y = top;
+      while (block.beside < it.beside.size() && y + it.beside[block.beside] <= plots + top) {
+        y += it.beside[block.beside++];
       }
-      y = flow.draw(draft_.painter(), draft_.ink().line, all[i], y);
+      block.below = plots + mm(2.0);
+      block.height = block.beside > 0 ? y : top;
+      if (block.beside == it.beside.size()) return block;
+    }
+    const auto first = it.half.begin() + static_cast<std::ptrdiff_t>(block.beside);
+    const double rest = std::accumulate(first, it.half.end(), 0.0);
+    double least = rest;
+    double left = 0.0;
+    block.left = it.half.size() - block.beside;
+    for (std::size_t count = 1; count < it.half.size() - block.beside; ++count) {
+      left += first[static_cast<std::ptrdiff_t>(count) - 1];
+      const double higher = std::max(left, rest - left);
+      if (higher >= least) continue;
+      least = higher;
+      block.left = count;
+    }
+    block.height = block.below + least;
+    if (plots > 0.0 && all <= block.height) return {it.beside.size(), 0, all, all};
+    return block;
+  }
+
+  /// Everything finds room under the table, with plots of this height.
+  bool take(const Measured& it, double plots) {
+    const Block block = placed(it, plots);
+    plotHeight_ = plots;
+    objections_ = it;
+    block_ = block;
+    return tableBottom() + needed() <= bottom_;
+  }
+
+  double needed() const {
+    const double plots = plotHeight_ > 0.0 ? plotHeight_ + mm(2.0) : 0.0;
+    return std::max(plots, block_.height + mm(0.5));
+  }
+
+  void setGrounds(double points) {
+    groundsPoints_ = points;
+    bottom_ = foot_ - groundsHeight(points);
+  }
+
+  /// Rows close up first, then the plots become small, then the type; what speaks against it comes
+  /// before the plots, and only what finds no room even so is counted, the least weighty first.
+  void arrange() {
+    setGrounds(draft_.medium().points);
+    const double least = draft_.textHeight() / mm(1.0) + 0.03;
+    const std::size_t all = sheet_.objections.size();
+    const Measured whole = measured(draft_.medium().points, all);
+    for (pitch_ = kMostPitch; pitch_ > least; pitch_ -= kPitchStep) {
+      if (take(whole, mm(kMostPlot))) return;
+    }
+    pitch_ = least;
+    std::vector<Measured> sizes{whole};
+    for (const double points : kSmallTypes) sizes.push_back(measured(points, all));
+    const auto takeOne = [&](double most, double smallest) {
+      return std::ranges::any_of(sizes, [&](const Measured& it) {
+        for (double plots = most; plots >= smallest; plots -= 1.0) {
+          if (take(it, mm(plots))) return true;
+        }
+        return false;
+      });
+    };
+    if (takeOne(kMostPlot, kLeastPlot)) return;
+    setGrounds(kSmallTypes.back());
+    if (takeOne(kMostPlot, kLeastPlot)) return;
+    setGrounds(draft_.medium().points);
+    if (takeOne(0.0, 0.0)) return;
+    setGrounds(kSmallTypes.back());
+    for (std::size_t count = all + 1; count > 0; --count) {
+      if (take(measured(kSmallTypes.back(), count - 1), 0.0)) return;
     }
   }
 
-  /// All from this one on find room after all.
-  bool restFits(const TextFlow& flow, const std::vector<Paragraph>& all, std::size_t from,
-                double y) const {
-    for (std::size_t i = from; i < all.size(); ++i) y += flow.height(all[i], y);
-    return y <= bottom_;
+  void paintObjections() {
+    std::size_t next = 0;
+    const auto paint = [&](std::size_t count, double left, double width, double top) {
+      const TextFlow flow = column(objections_.points, left, width);
+      double y = split_ + top;
+      for (std::size_t i = 0; i < count; ++i) {
+        y = flow.draw(draft_.painter(), draft_.ink().line, objections_.paragraphs[next++], y);
+      }
+    };
+    paint(block_.beside, besideLeft(), besideWidth(), mm(1.2));
+    paint(block_.left, inner_.left(), halfWidth(), block_.below);
+    paint(objections_.paragraphs.size() - next, inner_.right() - halfWidth(), halfWidth(),
+          block_.below);
   }
 
   // ---- Drawings
@@ -373,11 +473,14 @@ class Page {
   double top_ = 0.0;     ///< of drawings and table
   double split_ = 0.0;   ///< between them and plots with objections
   double bottom_ = 0.0;  ///< of plots and objections
+  double foot_ = 0.0;    ///< of what the numbers rest on
+  double groundsPoints_ = 0.0;
   double pitch_ = kMostPitch;
   double plotHeight_ = 0.0;
   Paragraph note_;           ///< under the section
   double noteHeight_ = 0.0;  ///< [device units]
-  double objections_ = 0.0;  ///< [device units] height with plots of plotHeight_
+  Measured objections_;
+  Block block_;
 };
 
 /// The sheet that fits, and how: a narrow font is tried before the variant loses its column, and

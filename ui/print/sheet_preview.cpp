@@ -29,17 +29,19 @@ class SheetPicture final : public QWidget {
     setMinimumSize(fontMetrics().height() * 12, fontMetrics().height() * 16);
   }
 
-  void show(const SheetOrder& order, QPageSize::PageSizeId paper) {
+  /// @returns the paper it takes.
+  QPageLayout show(const SheetOrder& order, QPageSize::PageSizeId paper) {
     order_ = order;
     paper_ = paper;
+    page_ = sheetPaper(document_.assessment(), taste_.style(), order, paper);
     image_ = {};
     update();
+    return page_;
   }
 
  protected:
   void paintEvent(QPaintEvent* /*event*/) override {
-    const QSizeF page = sheetPaper(document_.assessment(), taste_.style(), order_, paper_)
-                            .size(QPageSize::Millimeter);
+    const QSizeF page = page_.fullRect(QPageLayout::Millimeter).size();
     const double zoom = std::min(width() / page.width(), height() / page.height());
     const double ratio = devicePixelRatioF();
     const int pixels = std::max(1, static_cast<int>(std::floor(page.width() * zoom * ratio)));
@@ -57,6 +59,7 @@ class SheetPicture final : public QWidget {
   const Taste& taste_;
   SheetOrder order_;
   QPageSize::PageSizeId paper_ = QPageSize::A4;
+  QPageLayout page_;
   QImage image_;
 };
 
@@ -67,6 +70,7 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
       picture_(new SheetPicture(document, taste, this)),
       paper_(new QComboBox(this)),
       kind_(new QComboBox(this)),
+      needs_(new QLabel(this)),
       save_(new QPushButton(this)) {
   for (const sheet::SheetName& name : sheet::sheetNames()) {
     kind_->addItem(fromCore(name.name), static_cast<int>(name.kind));
@@ -87,6 +91,7 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
   bar->addWidget(kind_);
   bar->addWidget(paperLabel);
   bar->addWidget(paper_);
+  bar->addWidget(needs_);
   bar->addStretch();
   bar->addWidget(printButton);
   bar->addWidget(save_);
@@ -170,7 +175,11 @@ void SheetPreview::refresh() {
   const bool plate = kind() == sheet::SheetKind::Plate;
   save_->setText(plate ? tr("Save as P&DF, SVG, DXF…") : tr("Save as P&DF…"));
   picture_->setAccessibleName(tr("Preview: %1").arg(kind_->currentText()));
-  picture_->show(order(), paper());
+  const QPageLayout taken = picture_->show(order(), paper());
+  const bool lying = taken.orientation() == QPageLayout::Landscape;
+  const QString name = taken.pageSize().name().section(u' ', 0, 0);
+  needs_->setText(lying ? tr("needs %1, landscape").arg(name) : tr("needs %1").arg(name));
+  needs_->setVisible(lying || taken.pageSize().id() != paper());
 }
 
 }  // namespace strokewright::ui

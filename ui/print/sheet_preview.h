@@ -7,6 +7,7 @@
 #include "ui/print/sheet_printer.h"
 
 class QComboBox;
+class QLabel;
 class QPushButton;
 
 namespace strokewright::ui {
@@ -45,6 +46,7 @@ class SheetPreview final : public QWidget {
   SheetPicture* picture_;
   QComboBox* paper_;
   QComboBox* kind_;
+  QLabel* needs_;  ///< another paper than was chosen
   QPushButton* save_;
   int engine_ = -1;
 };

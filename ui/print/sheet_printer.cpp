@@ -46,23 +46,26 @@ sheet::SheetOptions optionsFor(const SheetOrder& order) {
 class ReadySheet {
  public:
   ReadySheet(const assess::Assessment& assessment, const units::Style& style,
-             const SheetOrder& order)
-      : assessment_(assessment), style_(style), options_(optionsFor(order)) {
+             const SheetOrder& order, QPageSize::PageSizeId wanted)
+      : assessment_(assessment),
+        style_(style),
+        options_(optionsFor(order)),
+        page_(wholePage(QPageSize(wanted), QPageLayout::Portrait)) {
     if (order.kind != sheet::SheetKind::Spec) {
       bench_ = benchSheetOf(assessment, style, options_, order.kind);
+      page_ = takePaper(*bench_, wanted);
     }
   }
 
-  QPageSize paper(QPageSize::PageSizeId wanted) const {
-    return bench_ ? paperFor(*bench_, wanted) : QPageSize(wanted);
-  }
+  const QPageLayout& page() const { return page_; }
+  QSizeF paper() const { return page_.fullRect(QPageLayout::Millimeter).size(); }  ///< [mm]
 
-  /// @param paper [mm]
-  void paint(QPainter& painter, const QSizeF& paper, double millimetre) const {
+  /// @param millimetre [device units]
+  void paint(QPainter& painter, double millimetre) const {
     if (bench_) {
-      paintBenchSheet(painter, paper, millimetre, *bench_, style_);
+      paintBenchSheet(painter, paper(), millimetre, *bench_, style_);
     } else {
-      paintSheet(painter, paper, millimetre, assessment_, style_, options_);
+      paintSheet(painter, paper(), millimetre, assessment_, style_, options_);
     }
   }
 
@@ -71,6 +74,7 @@ class ReadySheet {
   const units::Style& style_;
   sheet::SheetOptions options_;
   std::optional<sheet::BenchSheet> bench_;
+  QPageLayout page_;
 };
 
 bool fail(QString* error, const QString& sentence) {
@@ -86,12 +90,6 @@ bool save(const QString& path, const QByteArray& content, QString* error) {
 QString titleOf(const assess::Assessment& assessment, const SheetOrder& order) {
   const std::string& name = assessment.project().name;
   return name.empty() ? order.projectName : fromCore(name);
-}
-
-QPageLayout wholePage(const QPageSize& paper) {
-  QPageLayout layout(paper, QPageLayout::Portrait, QMarginsF());
-  layout.setMode(QPageLayout::FullPageMode);
-  return layout;
 }
 
 }  // namespace
@@ -110,20 +108,19 @@ std::optional<QPageSize::PageSizeId> paperOf(QStringView name) {
 bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style,
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error) {
-  const ReadySheet sheet(assessment, style, order);
-  const QPageSize page = sheet.paper(paper);
+  const ReadySheet sheet(assessment, style, order, paper);
   QByteArray content;
   QBuffer buffer(&content);
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
-  writer.setPageLayout(wholePage(page));
+  writer.setPageLayout(sheet.page());
   writer.setResolution(kResolution);
   writer.setTitle(titleOf(assessment, order));
   writer.setCreator(QCoreApplication::applicationName() + QLatin1Char(' ') +
                     QCoreApplication::applicationVersion());
   QPainter painter;
   if (!painter.begin(&writer)) return fail(error, tr("The page could not be begun."));
-  sheet.paint(painter, page.size(QPageSize::Millimeter), kResolution / kMillimetresPerInch);
+  sheet.paint(painter, kResolution / kMillimetresPerInch);
   painter.end();
   return save(path, content, error);
 }
@@ -131,20 +128,19 @@ bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& sty
 bool writeSheetSvg(const assess::Assessment& assessment, const units::Style& style,
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error) {
-  const ReadySheet sheet(assessment, style, order);
-  const QSizeF page = sheet.paper(paper).size(QPageSize::Millimeter);
+  const ReadySheet sheet(assessment, style, order, paper);
   const double millimetre = kSvgResolution / kMillimetresPerInch;
   QByteArray content;
   QBuffer buffer(&content);
   QSvgGenerator generator;
   generator.setOutputDevice(&buffer);
   generator.setResolution(kSvgResolution);
-  generator.setSize((page * millimetre).toSize());
+  generator.setSize((sheet.paper() * millimetre).toSize());
   generator.setViewBox(QRect(QPoint(), generator.size()));
   generator.setTitle(titleOf(assessment, order));
   QPainter painter;
   if (!painter.begin(&generator)) return fail(error, tr("The drawing could not be begun."));
-  sheet.paint(painter, page, millimetre);
+  sheet.paint(painter, millimetre);
   painter.end();
   return save(path, content, error);
 }
@@ -174,41 +170,43 @@ bool writeSheetFile(const assess::Assessment& assessment, const units::Style& st
 bool printSheet(const assess::Assessment& assessment, const units::Style& style,
                 const SheetOrder& order, QPrinter& printer, QString* error) {
   printer.setFullPage(true);
-  printer.setPageOrientation(QPageLayout::Portrait);
-  const ReadySheet sheet(assessment, style, order);
+  const ReadySheet sheet(assessment, style, order, printer.pageLayout().pageSize().id());
+  printer.setPageOrientation(sheet.page().orientation());
   const QSizeF page = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
-  const QPageSize needed = sheet.paper(printer.pageLayout().pageSize().id());
-  if (needed.size(QPageSize::Millimeter).width() > page.width() + 1.0) {
-    return fail(
-        error,
-        tr("The plate needs paper of %1: save it as PDF, or take that paper.").arg(needed.name()));
+  if (sheet.paper().width() > page.width() + 1.0) {
+    return fail(error, tr("The plate needs paper of %1: save it as PDF, or take that paper.")
+                           .arg(sheet.page().pageSize().name()));
   }
   QPainter painter;
   if (!painter.begin(&printer)) return fail(error, tr("The printer did not take the page."));
-  sheet.paint(painter, page, printer.resolution() / kMillimetresPerInch);
+  sheet.paint(painter, printer.resolution() / kMillimetresPerInch);
   painter.end();
   return true;
 }
 
-QPageSize sheetPaper(const assess::Assessment& assessment, const units::Style& style,
-                     const SheetOrder& order, QPageSize::PageSizeId paper) {
-  if (order.kind != sheet::SheetKind::Plate) return QPageSize(paper);
-  return ReadySheet(assessment, style, order).paper(paper);
+QPageLayout sheetPaper(const assess::Assessment& assessment, const units::Style& style,
+                       const SheetOrder& order, QPageSize::PageSizeId paper) {
+  if (order.kind != sheet::SheetKind::Plate) {
+    return wholePage(QPageSize(paper), QPageLayout::Portrait);
+  }
+  return ReadySheet(assessment, style, order, paper).page();
 }
 
 QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style,
                     const SheetOrder& order, QPageSize::PageSizeId paper, int width) {
-  const ReadySheet sheet(assessment, style, order);
-  const QSizeF page = sheet.paper(paper).size(QPageSize::Millimeter);
-  const double millimetre = width / page.width();
-  QImage image(width, static_cast<int>(std::lround(page.height() * millimetre)),
+  const ReadySheet sheet(assessment, style, order, paper);
+  const double zoom = width / sheet.paper().width();  // [px] to the millimetre
+  constexpr double kMillimetre = kResolution / kMillimetresPerInch;
+  QImage image(width, static_cast<int>(std::lround(sheet.paper().height() * zoom)),
                QImage::Format_RGB32);
   image.fill(Qt::white);
-  // The device says how large it is on paper, so that points come out as points.
-  image.setDotsPerMeterX(static_cast<int>(std::lround(millimetre * 1000.0)));
-  image.setDotsPerMeterY(static_cast<int>(std::lround(millimetre * 1000.0)));
+  // To the painter it is the printer's page, so that every letter takes the room it takes there;
+  // what is painted is then made as small as the picture.
+  image.setDotsPerMeterX(static_cast<int>(std::lround(kMillimetre * 1000.0)));
+  image.setDotsPerMeterY(static_cast<int>(std::lround(kMillimetre * 1000.0)));
   QPainter painter(&image);
-  sheet.paint(painter, page, millimetre);
+  painter.scale(zoom / kMillimetre, zoom / kMillimetre);
+  sheet.paint(painter, kMillimetre);
   return image;
 }
 

@@ -2,6 +2,7 @@
 /// The sheets on paper and in files.
 
 #include <QImage>
+#include <QPageLayout>
 #include <QPageSize>
 #include <QString>
 #include <optional>
@@ -52,17 +53,18 @@ bool writeSheetFile(const assess::Assessment& assessment, const units::Style& st
                     const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                     QString* error);
 
-/// Prints the sheet on the printer's paper, upright and on the whole page. Fails where a plate is
-/// larger than that.
+/// Prints the sheet on the whole of the printer's paper, a plate lying where it needs to. Fails
+/// where a plate is larger than that.
 /// @param error as above
 bool printSheet(const assess::Assessment& assessment, const units::Style& style,
                 const SheetOrder& order, QPrinter& printer, QString* error);
 
-/// The paper the sheet takes: the one that is wanted, or a larger one for a plate that needs it.
-QPageSize sheetPaper(const assess::Assessment& assessment, const units::Style& style,
-                     const SheetOrder& order, QPageSize::PageSizeId paper);
+/// The paper the sheet takes: the one that is wanted, or for a plate that needs it one that lies
+/// or is larger.
+QPageLayout sheetPaper(const assess::Assessment& assessment, const units::Style& style,
+                       const SheetOrder& order, QPageSize::PageSizeId paper);
 
-/// The page as a picture, as it will be printed.
+/// The page as a picture, laid out as it will be printed whatever the width.
 /// @param width [px] of the whole page
 QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style,
                     const SheetOrder& order, QPageSize::PageSizeId paper, int width);

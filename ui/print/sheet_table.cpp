@@ -3,6 +3,7 @@
 #include <QFontMetricsF>
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 #include "ui/document/taste.h"
 #include "ui/print/text_widths.h"
@@ -14,7 +15,7 @@ constexpr double kBetween = 2.2;   // [mm] between columns
 constexpr double kGroupGap = 1.2;  // [mm] above and below the rule between groups, together
 constexpr double kIndent = 2.5;    // [mm] of a subordinate label
 constexpr double kName = 20.0;     // [mm] of an engine, before it is cut short
-constexpr int kLastRank = 2;       // of a cell to be shortened
+constexpr int kLastRank = 3;       // of a cell to be shortened
 constexpr double kHeadings = 2.0;  // [rows]
 
 const QString kDifference = QStringLiteral("difference");
@@ -25,7 +26,7 @@ QString unitText(const QString& unit) {
 
 }  // namespace
 
-SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool mayShorten)
+SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, Brief mayBe)
     : draft_(draft),
       sheet_(sheet),
       width_(width),
@@ -44,8 +45,9 @@ SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width,
     columns_.back() = std::max(columns_.back(), textWidth(line.difference));
   }
   for (std::size_t i = 0; i < sheet.columns.size(); ++i) columns_[i] = naturalWidth(i);
-  while (mayShorten && !fits() && shortenWidest()) {
+  while (mayBe != Brief::Nothing && !fits() && shortenWidest(mayBe)) {
   }
+  sayExactly();
 }
 
 SheetTable::Line SheetTable::lineOf(const sheet::Row& row) {
@@ -56,6 +58,8 @@ SheetTable::Line SheetTable::lineOf(const sheet::Row& row) {
   for (const sheet::Text& text : row.texts) {
     line.texts.push_back(fromCore(text.full));
     line.brief.push_back(fromCore(text.brief));
+    line.exact.push_back(fromCore(text.exact));
+    line.differs.push_back(text.differs);
   }
   return line;
 }
@@ -79,8 +83,8 @@ double SheetTable::naturalWidth(std::size_t column) const {
 /// Takes the brief text in the widest cell that has one; what the sheet is looked at for comes
 /// last.
 /// @returns whether there was one.
-bool SheetTable::shortenWidest() {
-  for (int rank = 0; rank <= kLastRank; ++rank) {
+bool SheetTable::shortenWidest(Brief mayBe) {
+  for (int rank = 0; rank <= (mayBe == Brief::Waits ? 0 : kLastRank); ++rank) {
     Line* widest = nullptr;
     std::size_t at = 0;
     for (Line& line : lines_) {
@@ -101,8 +105,23 @@ bool SheetTable::shortenWidest() {
 }
 
 int SheetTable::rankOf(const Line& line, std::size_t column) const {
-  if (line.emphasis != sheet::Emphasis::Strong) return 0;
-  return sheet_.columns[column].engine == sheet_.engine ? kLastRank : 1;
+  if (!line.differs[column]) return 0;
+  if (line.emphasis != sheet::Emphasis::Strong) return 1;
+  return sheet_.columns[column].engine == sheet_.engine ? kLastRank : 2;
+}
+
+/// Takes every exact text for which there is room.
+void SheetTable::sayExactly() {
+  for (std::size_t i = 0; i < sheet_.columns.size(); ++i) {
+    for (Line& line : lines_) {
+      if (line.exact[i].isEmpty()) continue;
+      std::swap(line.texts[i], line.exact[i]);
+      const double before = std::exchange(columns_[i], std::max(columns_[i], cellWidth(line, i)));
+      if (fits()) continue;
+      std::swap(line.texts[i], line.exact[i]);
+      columns_[i] = before;
+    }
+  }
 }
 
 double SheetTable::labelWidth(const Line& line) const {

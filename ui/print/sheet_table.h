@@ -11,11 +11,17 @@
 
 namespace strokewright::ui {
 
+/// What is said in brief where there is too little room, the widest cells first.
+enum class Brief {
+  Nothing,
+  Waits,  ///< "waits" without what for
+  Lists,  ///< and "0.86 … 1.03", without saying of which cylinder
+};
+
 class SheetTable {
  public:
   /// @param width [device units]
-  /// @param mayShorten where there is too little room, the widest cells are said in brief
-  SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, bool mayShorten);
+  SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width, Brief mayBe);
 
   /// Everything finds room beside everything else.
   bool fits() const;
@@ -29,6 +35,8 @@ class SheetTable {
     QString unit;
     std::vector<QString> texts = {};
     std::vector<QString> brief = {};  ///< of each text; empty: there is none, or it is taken
+    std::vector<QString> exact = {};  ///< of each text; empty: there is none
+    std::vector<bool> differs = {};   ///< from cylinder to cylinder
     QString difference;
     sheet::Emphasis emphasis = sheet::Emphasis::Plain;
     bool beginsGroup = false;
@@ -39,7 +47,8 @@ class SheetTable {
   double labelWidth(const Line& line) const;
   double cellWidth(const Line& line, std::size_t column) const;
   double naturalWidth(std::size_t column) const;
-  bool shortenWidest();
+  bool shortenWidest(Brief mayBe);
+  void sayExactly();
   int rankOf(const Line& line, std::size_t column) const;
   void paintHeading(QPointF topLeft, double pitch);
   void paintLine(const Line& line, QPointF topLeft, double pitch);
