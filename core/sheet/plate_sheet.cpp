@@ -51,7 +51,7 @@ void writeThickness(BenchWork& work) {
     }
   }
   if (work.sheet.plate && !work.sheet.plate->partings.empty()) {
-    say("One plate for each cylinder: cut along the dashed lines.", {});
+    say("One plate for each cylinder, each of its own metal; they part at the dashed lines.", {});
   } else if (!same) {
     say("In one piece it is tapered from end to end: parallel does not hold along it.", {});
   }

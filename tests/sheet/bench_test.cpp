@@ -196,7 +196,8 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
   ASSERT_TRUE(unlike.plate.has_value());
   ASSERT_EQ(unlike.notes.size(), 5U);
   EXPECT_EQ(unlike.notes[2], "Cylinder 3: thickness 0.86\u00A0mm ± 0.01\u00A0mm.");
-  EXPECT_EQ(unlike.notes[3], "One plate for each cylinder: cut along the dashed lines.");
+  EXPECT_EQ(unlike.notes[3],
+            "One plate for each cylinder, each of its own metal; they part at the dashed lines.");
   EXPECT_THAT(unlike.plate->partings, testing::ElementsAre(testing::DoubleNear(0.042, 1e-9),
                                                            testing::DoubleNear(0.126, 1e-9)));
   type(project.engines[1], "plates_in_stack", "one for all");

@@ -11,6 +11,7 @@ namespace {
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDegree = kTurn / 360.0;
 constexpr double kSame = 0.05 * kDegree;
+constexpr double kAround = 9.5;  // [mm] of the star for names and the sense of rotation
 
 /// Where an angle points: up at 0, on in the sense of rotation.
 QPointF pointing(double angle, bool clockwise) {
@@ -71,10 +72,10 @@ void paintRotation(Drafting& draft, QPointF centre, double radius, bool clockwis
 }  // namespace
 
 void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
-  const double words = 2.2 * draft.textHeight();
-  const double radius = std::max(
-      draft.mm(4.0), std::min(room.width(), room.height() - 2.0 * words) / 2.0 - draft.mm(9.0));
-  const QPointF centre(room.center().x(), room.center().y());
+  const double words = star.seenFrom.isEmpty() ? 0.0 : 1.2 * draft.textHeight();
+  const double half = std::min(room.width(), room.height() - words) / 2.0;
+  const double radius = std::max(draft.mm(4.0), 0.92 * (half - draft.mm(kAround)));
+  const QPointF centre(room.center().x(), room.top() + (room.height() - words) / 2.0);
   const double pin = std::max(draft.mm(1.2), radius * 0.09);
   for (const Ray& axis : raysOf(star, [](const StarThrow& one) { return one.axis; })) {
     draft.line(centre, centre + 1.12 * radius * pointing(axis.angle, star.clockwise),
@@ -93,7 +94,7 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
     }
   }
   draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
-  paintRotation(draft, centre, radius + draft.mm(11.0) + pin, star.clockwise);
+  paintRotation(draft, centre, radius + pin + draft.mm(kAround - 2.0), star.clockwise);
   if (!star.seenFrom.isEmpty()) {
     draft.text(QPointF(room.center().x(), room.bottom()), Qt::AlignHCenter | Qt::AlignBottom,
                star.seenFrom, false, draft.ink().faint);

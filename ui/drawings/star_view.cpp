@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QPainter>
+#include <algorithm>
 #include <utility>
 
 #include "core/describe/tabulated.h"
@@ -88,11 +89,13 @@ void StarView::paintEvent(QPaintEvent* /*event*/) {
   const int donor = document_.project().referenceDonor;
   if (donor >= 0 && donor != engine) bars.push_back(barOf(document_, donor));
   std::erase_if(bars, [](const FiringBar& bar) { return bar.firings.empty(); });
-  const double under =
-      bars.empty() ? 0.0 : 4.8 * draft.textHeight() * static_cast<double>(bars.size());
-  const QRectF room = QRectF(rect()).adjusted(0.0, 4.0, 0.0, -under);
-  paintStar(draft, room, star);
-  paintFirings(draft, QRectF(rect()).adjusted(0.0, height() - under, 0.0, 0.0), bars);
+  // The star takes a square on the left, when it fires the rest.
+  const QRectF room = QRectF(rect()).adjusted(0.0, 4.0, 0.0, -2.0);
+  const double side = bars.empty() ? room.width() : std::min(room.height(), 0.45 * room.width());
+  paintStar(draft, {room.topLeft(), QSizeF(side, room.height())}, star);
+  const double high = 4.8 * draft.textHeight() * static_cast<double>(bars.size());
+  const double top = room.top() + std::max(0.0, (room.height() - high) / 2.0);
+  paintFirings(draft, {QPointF(room.left() + side + 12.0, top), room.bottomRight()}, bars);
 }
 
 void StarView::changeEvent(QEvent* event) {
