@@ -29,8 +29,10 @@ void check(const Playing& playing) {
 
 /// Adds one pulse that begins at a time [s].
 void addPulse(double begins, int rate, std::vector<double>& samples) {
+  const double ends = begins + kPulseLasts * kPulse;
+  if (ends < 0.0) return;
   const auto first = static_cast<std::size_t>(std::max(0.0, std::ceil(begins * rate)));
-  const auto last = static_cast<std::size_t>((begins + kPulseLasts * kPulse) * rate);
+  const auto last = static_cast<std::size_t>(ends * rate);
   for (std::size_t i = first; i <= last && i < samples.size(); ++i) {
     const double t = (static_cast<double>(i) / rate - begins) / kPulse;
     samples[i] += t * std::exp(1.0 - t);
