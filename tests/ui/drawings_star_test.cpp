@@ -16,7 +16,10 @@ QImage painted(const Star& star) {
   QImage image(kSize, kSize, QImage::Format_RGB32);
   image.fill(Qt::white);
   QPainter painter(&image);
-  Drafting draft(painter, {.millimetre = 4.0, .ink = DrawingInk::onPaper()});
+  Medium medium;
+  medium.millimetre = 4.0;
+  medium.ink = DrawingInk::onPaper();
+  Drafting draft(painter, medium);
   paintStar(draft, {0.0, 0.0, kSize, kSize}, star);
   return image;
 }
