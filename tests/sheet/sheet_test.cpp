@@ -229,7 +229,7 @@ TEST(Sheet, PrintsWhatIsClampedAsItWasTypedWithItsTolerance) {
   model::Project project = sample("culvert-1040");
   model::Engine& target = project.engines[static_cast<std::size_t>(project.target())];
   type(target, in::headGasket, "1.300 ± 0.02");
-  const Text& gasket = rowOf(sheetFor(project), "Head gasket, compressed").texts[1];
+  const Text gasket = rowOf(sheetFor(project), "Head gasket, compressed").texts[1];
   EXPECT_EQ(gasket, (Text{"1.300", "", false, "1.300 ± 0.02"}));
   units::Style inches;
   inches.group = units::UnitGroup::inchPound();
