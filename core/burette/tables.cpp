@@ -90,7 +90,10 @@ constexpr Column kColumns[] = {
     {.key = "spread_m3", .name = "Spread", .kind = Kind::Volume, .decimals = 2},
     {.key = "limit_m3", .name = "± of the mean", .kind = Kind::Volume, .decimals = 2},
     {.key = "limit_in_ratio", .name = "That ± in ratio", .symbol = "Δε", .kind = Kind::Ratio},
-    {.key = "tenth_ml_in_ratio", .name = "A tenth of a ml in ratio", .kind = Kind::Ratio, .decimals = 3}};
+    {.key = "tenth_ml_in_ratio",
+     .name = "A tenth of a ml in ratio",
+     .kind = Kind::Ratio,
+     .decimals = 3}};
 
 }  // namespace
 
