@@ -128,18 +128,15 @@ std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const dou
     if (named[i] != static_cast<int>(i)) return std::nullopt;
   }
   if (named.empty() || named.size() != tops.size()) return std::nullopt;
-  const double first = tops[static_cast<std::size_t>(cylinders.front())];
-  Order order;
-  double last = 0.0;
-  for (const int cylinder : cylinders) {
-    double at = within(tops[static_cast<std::size_t>(cylinder)] - first, kTurn);
-    if (at < last - kSame) at += kTurn;
-    if (at < last - kSame || at >= cycleOf(strokes) - kSame) return std::nullopt;
-    order.cylinders.push_back(cylinder);
-    order.at.push_back(at);
-    last = at;
+  // Among all that can be, with the cylinders numbered as they are to fire, the one in that order.
+  std::vector<double> asNamed;
+  for (const int cylinder : cylinders) asNamed.push_back(tops[static_cast<std::size_t>(cylinder)]);
+  for (Order& order : everyOrder(asNamed, strokes)) {
+    if (!std::ranges::is_sorted(order.cylinders)) continue;
+    order.cylinders.assign(cylinders.begin(), cylinders.end());
+    return std::move(order);
   }
-  return order;
+  return std::nullopt;
 }
 
 double lobeAngle(double firesAt) { return within(-0.5 * firesAt, kTurn); }

@@ -56,9 +56,9 @@ int neighboursInSequence(const Order& order, std::span<const double> places,
 /// @source enumeration
 std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes);
 
-/// When the cylinders fire in this order, each at the first of its tops that is not before the one
-/// ahead of it; nothing where the order cannot be: a cylinder that has no top left in the cycle,
-/// one that is named twice or not at all.
+/// When the cylinders fire in this order: of all ways to do it the first of everyOrder(), the most
+/// even. Nothing where the order cannot be: a cylinder that has no top left in the cycle, one that
+/// is named twice or not at all.
 std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const double> tops,
                              Strokes strokes);
 

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <numbers>
+#include <optional>
 #include <string>
 
 #include "core/describe/refusal.h"
@@ -41,6 +43,20 @@ std::vector<int> entered(Reader& read, const Crank& crank) {
   return cylinders;
 }
 
+/// Every cylinder of an engine asks for the same: the last one is kept.
+Order mostEven(const Crank& crank) {
+  struct Last {
+    Strokes strokes;
+    std::vector<double> tops;
+    Order order;
+  };
+  thread_local std::optional<Last> last;
+  if (!last || last->strokes != crank.strokes || last->tops != crank.tops) {
+    last = {crank.strokes, crank.tops, everyOrder(crank.tops, crank.strokes).front()};
+  }
+  return last->order;
+}
+
 }  // namespace
 
 Crank crankOf(Reader& read) {
@@ -63,7 +79,7 @@ Crank crankOf(Reader& read) {
 }
 
 Order orderOf(Reader& read, const Crank& crank) {
-  if (!read.given(in::firingOrder)) return everyOrder(crank.tops, crank.strokes).front();
+  if (!read.given(in::firingOrder)) return mostEven(crank);
   const auto order = orderAs(entered(read, crank), crank.tops, crank.strokes);
   if (!order) {
     throw describe::Refusal("These throws cannot fire in the order entered.", units::Kind::Count,
@@ -84,17 +100,35 @@ std::string words(const Order& order, const Crank& crank) {
 
 namespace {
 
-/// When this cylinder fires after the one that fires first.
-double firesAt(Reader& read) {
+/// [rad] From the top of the cylinder that fires first to that of this one, from just under 0: a
+/// top that is moved by its ± from 0 downwards does not jump by a turn.
+double topAfter(Reader& read, const Crank& crank) {
+  constexpr double kTurn = 2.0 * std::numbers::pi;
+  constexpr double kUnder = kTurn / 36.0;
+  const auto first = static_cast<std::size_t>(
+      read.given(in::firingOrder) ? std::max(0, entered(read, crank).front()) : 0);
+  const double after =
+      crank.tops[static_cast<std::size_t>(read.cylinder())] - crank.tops[first] + kUnder;
+  return after - kTurn * std::floor(after / kTurn) - kUnder;
+}
+
+double turnsLater(Reader& read) {
   const Crank crank = crankOf(read);
   const Order order = orderOf(read, crank);
   const auto found = std::ranges::find(order.cylinders, read.cylinder());
-  return order.at[static_cast<std::size_t>(found - order.cylinders.begin())];
+  const double at = order.at[static_cast<std::size_t>(found - order.cylinders.begin())];
+  return std::round((at - topAfter(read, crank)) / (2.0 * std::numbers::pi));
 }
 
-double gapOf(Reader& read, double (Order::*gap)(Strokes) const) {
-  const Crank crank = crankOf(read);
-  return (orderOf(read, crank).*gap)(crank.strokes);
+/// The intervals, the order held still.
+std::vector<double> intervalsOf(Reader& read) {
+  Order order;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    order.at.push_back(here(out::firesAfterFirst));
+  }
+  std::ranges::sort(order.at);
+  return order.intervals(model::twoStroke(read) ? Strokes::Two : Strokes::Four);
 }
 
 }  // namespace
@@ -124,6 +158,15 @@ const Result topAfterFirst{
       return after < -1e-9 ? after + 2.0 * std::numbers::pi : after;
     }};
 
+const Result turnsLater{
+    .key = "fires_turns_later",
+    .name = "Fires so many turns after its first top",
+    .kind = Kind::Count,
+    .formula = "as the firing order has it; while none is entered, the most even one",
+    .source = "enumeration",
+    .valid = firing::kEqual,
+    .value = [](Reader& read) { return firing::turnsLater(read); }};
+
 const Result firesAfterFirst{
     .key = "fires_after_first_rad",
     .name = "Fires after the first by",
@@ -135,7 +178,10 @@ const Result firesAfterFirst{
         "even one",
     .source = "enumeration",
     .valid = firing::kEqual,
-    .value = [](Reader& read) { return firing::firesAt(read); }};
+    .value = [](Reader& read) {
+      constexpr double kTurn = 2.0 * std::numbers::pi;
+      return firing::topAfter(read, firing::crankOf(read)) + kTurn * read.held(turnsLater);
+    }};
 
 const Result largestFiringGap{
     .key = "largest_firing_gap_rad",
@@ -146,7 +192,7 @@ const Result largestFiringGap{
     .formula = "the most of the intervals from one firing to the next",
     .source = "definition",
     .valid = firing::kEqual,
-    .value = [](Reader& read) { return firing::gapOf(read, &firing::Order::largestGap); }};
+    .value = [](Reader& read) { return std::ranges::max(firing::intervalsOf(read)); }};
 
 const Result leastFiringGap{
     .key = "least_firing_gap_rad",
@@ -157,7 +203,7 @@ const Result leastFiringGap{
     .formula = "the least of the intervals; 0 where two fire together",
     .source = "definition",
     .valid = firing::kEqual,
-    .value = [](Reader& read) { return firing::gapOf(read, &firing::Order::leastGap); }};
+    .value = [](Reader& read) { return std::ranges::min(firing::intervalsOf(read)); }};
 
 const Result firingFrequency{.key = "firing_frequency_rad_s",
                              .name = "Firings a minute at the speed wanted",
@@ -210,8 +256,8 @@ namespace strokewright::firing {
 
 std::span<const describe::Result* const> results() {
   static constexpr std::array kResults = {
-      &out::topAfterFirst,   &out::firesAfterFirst, &out::largestFiringGap, &out::leastFiringGap,
-      &out::firingFrequency, &out::lobeBehindFirst, &out::lobeMoved};
+      &out::topAfterFirst,  &out::turnsLater,      &out::firesAfterFirst, &out::largestFiringGap,
+      &out::leastFiringGap, &out::firingFrequency, &out::lobeBehindFirst, &out::lobeMoved};
   return kResults;
 }
 

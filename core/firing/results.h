@@ -14,7 +14,7 @@ namespace strokewright::out {
 using describe::Result;
 using describe::Table;
 
-extern const Result topAfterFirst, firesAfterFirst, largestFiringGap, leastFiringGap,
+extern const Result topAfterFirst, turnsLater, firesAfterFirst, largestFiringGap, leastFiringGap,
     firingFrequency, lobeBehindFirst, lobeMoved;
 extern const Table firingOrders, firingTable, rhythm;
 

@@ -107,6 +107,26 @@ TEST(Firing, OfASingleNeedsNoThrow) {
   EXPECT_NEAR(assessment(0, out::largestFiringGap).value, 720 * kDegree, 1e-9);
 }
 
+TEST(Firing, OfATwinIsTheSameWithItsOrderEntered) {
+  model::Project project = engineOf("2", "0; 270 ± 0.5");
+  type(project.engines[0], "firing_order", "1; 2");
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(0, out::firesAfterFirst, 1).value, 450 * kDegree, 1e-9);
+  EXPECT_NEAR(assessment(0, out::largestFiringGap).value, 450 * kDegree, 1e-9);
+  type(project.engines[0], "firing_order", "2; 1");
+  const Assessment other(project);
+  EXPECT_NEAR(other(0, out::firesAfterFirst, 0).value, 270 * kDegree, 1e-9);
+}
+
+// By hand: the ± of one throw moves its own firing by as much, and pistons at the top together do
+// not part by a turn.
+TEST(Firing, IsAsSureAsItsThrow) {
+  const model::Project project = engineOf("2", "0; 0 ± 0.5");
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(0, out::firesAfterFirst, 1).value, 360 * kDegree, 1e-9);
+  EXPECT_NEAR(assessment(0, out::firesAfterFirst, 1).worst, 1.0 * kDegree, 0.51 * kDegree);
+}
+
 TEST(Firing, GoesByTheNumbersOfTheWorkshop) {
   model::Project project = engineOf("4", "0; 180; 180; 0");
   type(project.engines[0], "cylinder_number", "4; 3; 2; 1");
