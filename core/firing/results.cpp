@@ -100,16 +100,19 @@ std::string words(const Order& order, const Crank& crank) {
 
 namespace {
 
-/// [rad] From the top of the cylinder that fires first to that of this one, from just under 0: a
-/// top that is moved by its ± from 0 downwards does not jump by a turn.
-double topAfter(Reader& read, const Crank& crank) {
+/// [rad] The angle from just under 0 to just under a turn: one that is moved by its ± from 0
+/// downwards does not jump by a turn.
+double justFromZero(double angle) {
   constexpr double kTurn = 2.0 * std::numbers::pi;
   constexpr double kUnder = kTurn / 36.0;
+  return angle - kTurn * std::floor((angle + kUnder) / kTurn);
+}
+
+/// [rad] From the top of the cylinder that fires first to that of this one.
+double topAfter(Reader& read, const Crank& crank) {
   const auto first = static_cast<std::size_t>(
       read.given(in::firingOrder) ? std::max(0, entered(read, crank).front()) : 0);
-  const double after =
-      crank.tops[static_cast<std::size_t>(read.cylinder())] - crank.tops[first] + kUnder;
-  return after - kTurn * std::floor(after / kTurn) - kUnder;
+  return justFromZero(crank.tops[static_cast<std::size_t>(read.cylinder())] - crank.tops[first]);
 }
 
 double turnsLater(Reader& read) {
@@ -153,9 +156,8 @@ const Result topAfterFirst{
     .valid = firing::kEqual,
     .value = [](Reader& read) {
       const firing::Crank crank = firing::crankOf(read);
-      const double after =
-          crank.tops[static_cast<std::size_t>(read.cylinder())] - crank.tops.front();
-      return after < -1e-9 ? after + 2.0 * std::numbers::pi : after;
+      const auto own = static_cast<std::size_t>(read.cylinder());
+      return firing::justFromZero(crank.tops[own] - crank.tops.front());
     }};
 
 const Result turnsLater{
@@ -223,12 +225,12 @@ const Result lobeBehindFirst{
     .name = "Lobe ahead of the first lobe by, on the camshaft",
     .kind = Kind::Angle,
     .decimals = 1,
-    .formula = "−α_f / 2, counted in the sense in which the camshaft turns, 0 to 360°",
+    .formula = "−α_f / 2, counted in the sense in which the camshaft turns",
     .source = "the camshaft turns at half the speed of the crank",
     .valid = "four-stroke, all cylinders with the same cam timing",
     .value = [](Reader& read) {
       if (model::twoStroke(read)) return read.none("a two-stroke has no camshaft");
-      return firing::lobeAngle(read(firesAfterFirst));
+      return firing::justFromZero(firing::lobeAngle(read(firesAfterFirst)));
     }};
 
 const Result lobeMoved{

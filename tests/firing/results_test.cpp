@@ -124,6 +124,8 @@ TEST(Firing, IsAsSureAsItsThrow) {
   const model::Project project = engineOf("2", "0; 0 ± 0.5");
   const Assessment assessment(project);
   EXPECT_NEAR(assessment(0, out::firesAfterFirst, 1).value, 360 * kDegree, 1e-9);
+  EXPECT_LT(assessment(0, out::topAfterFirst, 1).worst, 2.0 * kDegree);
+  EXPECT_LT(assessment(0, out::lobeBehindFirst, 1).worst, 2.0 * kDegree);
   EXPECT_NEAR(assessment(0, out::firesAfterFirst, 1).worst, 1.0 * kDegree, 0.51 * kDegree);
 }
 
