@@ -95,6 +95,43 @@ INSTANTIATE_TEST_SUITE_P(
                90}),
     [](const auto& row) { return row.param.name; });
 
+/// A conversion among the samples: [degrees] intervals of the target, and what its lobes move by.
+struct SampleRow {
+  const char* name;
+  double largest;
+  double least;
+  std::vector<double> moved;
+};
+void PrintTo(const SampleRow& row, std::ostream* out) { *out << row.name; }
+
+class FiringOfSample : public testing::TestWithParam<SampleRow> {};
+
+TEST_P(FiringOfSample, IsThatOfTheWorkedConversion) {
+  const SampleRow& row = GetParam();
+  const model::Project project = assess::sample(row.name);
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(1, out::largestFiringGap).value / kDegree, row.largest, 1e-6);
+  EXPECT_NEAR(assessment(1, out::leastFiringGap).value / kDegree, row.least, 1e-6);
+  for (int i = 0; i < static_cast<int>(row.moved.size()); ++i) {
+    const describe::Cell& cell = assessment(1, out::lobeMoved, i);
+    ASSERT_EQ(cell.state, State::Value);
+    EXPECT_NEAR(cell.value / kDegree, row.moved[static_cast<std::size_t>(i)], 1e-6);
+  }
+}
+
+// Worked conversions of the project, computed independently: the twin re-thrown from 360° to 270°
+// fires 450/270, its second lobe comes from 180° to 225° behind the first. 720/n, 360 where even.
+INSTANTIATE_TEST_SUITE_P(Conversions, FiringOfSample,
+                         testing::Values(SampleRow{"tansy-270", 450, 270, {0, -45}},
+                                         SampleRow{"burdock-719", 240, 240, {0, 0, 0}},
+                                         SampleRow{"teasel-125", 360, 360, {}},
+                                         SampleRow{"culvert-1040", 720, 720, {0}}),
+                         [](const auto& row) {
+                           std::string name = row.param.name;
+                           std::erase(name, '-');
+                           return name;
+                         });
+
 TEST(Firing, WaitsForThrows) {
   const model::Project project = engineOf("3", "");
   const Assessment assessment(project);
