@@ -31,6 +31,21 @@ double ratioWith(Reader& read, double spacer) {
                                     .clearanceVolume = read(out::clearanceVolume) + more});
 }
 
+constexpr std::string_view kLine = "linear least squares: Draper and Smith, ch. 1";
+constexpr std::string_view kTaper =
+    "three or more cylinders show whether a taper fits; measure again before cutting one";
+
+/// The straight line through the spacers that the cylinders need.
+survey::SeatPlane neededLine(Reader& read) {
+  std::vector<survey::SeatPoint> needed;
+  needed.reserve(static_cast<std::size_t>(read.cylinders()));
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    needed.push_back({.along = here(out::cylinderPosition), .height = here(out::spacerToMake)});
+  }
+  return survey::fitPlane(needed);
+}
+
 double squishWith(Reader& read, double spacer) {
   return read(out::squishGap) + spacer - read(out::spacerInStack);
 }
@@ -83,25 +98,51 @@ const Result ratioWithFlat{
     .valid = plate::kOtherPlate,
     .value = [](Reader& read) { return plate::ratioWith(read, read.held(flatSpacer)); }};
 
-const Result taperedSpacer{
-    .key = "tapered_spacer_m",
-    .name = "Tapered plate at the cylinder",
-    .symbol = "t_tap",
+const Result taperAtFirst{
+    .key = "taper_at_first_m",
+    .name = "Tapered plate at the first cylinder",
+    .symbol = "t_0",
     .kind = Kind::FineLength,
+    .per = Per::Engine,
     .judged = Judged::WorstCase,
     .decimals = 3,
-    .formula = "t_tap = t_0 + b z, squared distances to what the cylinders need at their least",
-    .source = "linear least squares: Draper and Smith, ch. 1",
-    .valid = "three or more cylinders show whether a taper fits; measure again before cutting one",
+    .formula = "t_0 + b z, squared distances to what the cylinders need at their least",
+    .source = plate::kLine,
+    .valid = plate::kTaper,
     .value = [](Reader& read) {
       if (read(model::in::cylinderCount) == 1.0) return read.none("one cylinder");
-      std::vector<survey::SeatPoint> needed;
-      for (int i = 0; i < read.cylinders(); ++i) {
-        Reader here = read.at(i);
-        needed.push_back({.along = here(cylinderPosition), .height = here(spacerToMake)});
-      }
-      return survey::fitPlane(needed).at(read(cylinderPosition));
+      return plate::neededLine(read).level;
     }};
+
+const Result taperAlong{
+    .key = "taper_along",
+    .name = "Tapered plate grows along the crankshaft",
+    .symbol = "b",
+    .kind = Kind::Share,
+    .per = Per::Engine,
+    .decimals = 3,
+    .formula = "least squares over what the cylinders need; 0.03 % is 0.03 mm in 100 mm",
+    .source = plate::kLine,
+    .valid = plate::kTaper,
+    .value = [](Reader& read) {
+      if (read(model::in::cylinderCount) == 1.0) return read.none("one cylinder");
+      return plate::neededLine(read).slopeAlong;
+    }};
+
+const Result taperedSpacer{.key = "tapered_spacer_m",
+                           .name = "Tapered plate at the cylinder",
+                           .symbol = "t_tap",
+                           .kind = Kind::FineLength,
+                           .judged = Judged::WorstCase,
+                           .decimals = 3,
+                           .formula = "t_tap = t_0 + b z",
+                           .source = plate::kLine,
+                           .valid = plate::kTaper,
+                           .value = [](Reader& read) {
+                             if (read(model::in::cylinderCount) == 1.0)
+                               return read.none("one cylinder");
+                             return read(taperAtFirst) + read(taperAlong) * read(cylinderPosition);
+                           }};
 
 const Result squishWithTaper{
     .key = "squish_with_taper_m",
@@ -169,9 +210,9 @@ const Table platesCompared{
 namespace strokewright::plate {
 
 std::span<const describe::Result* const> results() {
-  static constexpr std::array kResults = {&out::flatSpacer,      &out::squishWithFlat,
-                                          &out::ratioWithFlat,   &out::taperedSpacer,
-                                          &out::squishWithTaper, &out::ratioWithTaper};
+  static constexpr std::array kResults = {
+      &out::flatSpacer, &out::squishWithFlat, &out::ratioWithFlat,   &out::taperAtFirst,
+      &out::taperAlong, &out::taperedSpacer,  &out::squishWithTaper, &out::ratioWithTaper};
   return kResults;
 }
 

@@ -12,8 +12,8 @@ namespace strokewright::out {
 using describe::Result;
 using describe::Table;
 
-extern const Result flatSpacer, squishWithFlat, ratioWithFlat, taperedSpacer, squishWithTaper,
-    ratioWithTaper;
+extern const Result flatSpacer, squishWithFlat, ratioWithFlat, taperAtFirst, taperAlong,
+    taperedSpacer, squishWithTaper, ratioWithTaper;
 extern const Table platesCompared;
 
 }  // namespace strokewright::out

@@ -1,6 +1,7 @@
 #include "core/ports/results.h"
 
 #include <array>
+#include <optional>
 
 #include "core/chamber/chamber.h"
 #include "core/chamber/results.h"
@@ -45,10 +46,11 @@ double travelTo(Reader& read, const Port& port) {
 }
 
 /// The travel to the port top; one that stays open or shut means nothing for timing.
-double workingTravel(Reader& read, const Port& port) {
+std::optional<double> workingTravel(Reader& read, const Port& port) {
   const double travel = read(*port.travel);
-  if (!opensAndShuts(read, travel)) return read.none("the port is not opened and shut in turn");
-  return travel;
+  if (opensAndShuts(read, travel)) return travel;
+  read.none("the port is not opened and shut in turn");
+  return std::nullopt;
 }
 
 double lowering(Reader& read, const Port& port) {
@@ -61,7 +63,8 @@ double lowering(Reader& read, const Port& port) {
 }  // namespace
 
 Timing timingOf(Reader& read, const Port& port) {
-  return timing(motion::mechanism(read), workingTravel(read, port));
+  const std::optional<double> travel = workingTravel(read, port);
+  return travel ? timing(motion::mechanism(read), *travel) : Timing{};
 }
 
 }  // namespace strokewright::ports
@@ -136,10 +139,10 @@ const Result trappedCompressionRatio{
     .source = "common practice, no published source; geometry as the compression ratio",
     .valid = "from where the exhaust port is shut; a pipe that pushes charge back gives more",
     .value = [](Reader& read) {
-      return chamber::effectiveCompressionRatio(
-          {.bore = read(in::bore),
-           .travel = ports::workingTravel(read, ports::kExhaust),
-           .clearanceVolume = read(clearanceVolume)});
+      const std::optional<double> travel = ports::workingTravel(read, ports::kExhaust);
+      return chamber::effectiveCompressionRatio({.bore = read(in::bore),
+                                                 .travel = travel.value_or(0.0),
+                                                 .clearanceVolume = read(clearanceVolume)});
     }};
 
 const Result primaryCompressionRatio{

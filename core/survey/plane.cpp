@@ -13,8 +13,40 @@ double SeatPlane::farthest() const {
   return most;
 }
 
+namespace {
+
+/// The least squares of points in one line along the crankshaft, closed form.
+SeatPlane fitLine(std::span<const SeatPoint> points) {
+  const auto n = static_cast<double>(points.size());
+  double middle = 0.0;
+  double level = 0.0;
+  for (const SeatPoint& point : points) {
+    middle += point.along / n;
+    level += point.height / n;
+  }
+  double apart = 0.0;
+  double rise = 0.0;
+  for (const SeatPoint& point : points) {
+    apart += (point.along - middle) * (point.along - middle);
+    rise += (point.along - middle) * (point.height - level);
+  }
+  SeatPlane line;
+  line.slopeAlong = apart > 0.0 ? rise / apart : 0.0;
+  line.level = level - line.slopeAlong * middle;
+  line.off.reserve(points.size());
+  for (const SeatPoint& point : points) {
+    line.off.push_back(point.height - level - line.slopeAlong * (point.along - middle));
+  }
+  return line;
+}
+
+}  // namespace
+
 SeatPlane fitPlane(std::span<const SeatPoint> points) {
   if (points.empty()) throw std::invalid_argument("a plane needs a point");
+  if (std::ranges::all_of(points, [](const SeatPoint& point) { return point.across == 0.0; })) {
+    return fitLine(points);
+  }
   const auto n = static_cast<Eigen::Index>(points.size());
   Eigen::MatrixX2d places(n, 2);
   Eigen::VectorXd heights(n);

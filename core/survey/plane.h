@@ -31,7 +31,7 @@ struct SeatPlane {
 /// @param points at least one, finite
 /// @throws std::invalid_argument for none
 /// @source linear least squares: Draper and Smith, Applied Regression Analysis, ch. 1 and 4; solved
-///         by a rank-revealing orthogonal decomposition
+///         by a rank-revealing orthogonal decomposition, in closed form where none lies across
 SeatPlane fitPlane(std::span<const SeatPoint> points);
 
 }  // namespace strokewright::survey

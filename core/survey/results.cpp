@@ -109,18 +109,32 @@ const Result cylinderPosition{.key = "cylinder_position_along_m",
                                            : read(in::cylinderPosition);
                               }};
 
+const Result seatLevel{.key = "seat_level_m",
+                       .name = "Plane of the seats at the first cylinder",
+                       .symbol = "h_0",
+                       .kind = Kind::Length,
+                       .per = Per::Engine,
+                       .decimals = 3,
+                       .formula = "least squares over all seats: h_0 + b z + c x",
+                       .source = survey::kFit,
+                       .valid = survey::kSeats,
+                       .value = [](Reader& read) {
+                         if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
+                         return survey::planeOf(read).level;
+                       }};
+
 const Result seatOffPlane{.key = "seat_off_plane_m",
                           .name = "Seat above the plane of all seats",
                           .symbol = "Δ_s",
                           .kind = Kind::FineLength,
                           .decimals = 3,
-                          .formula = "least squares over all seats: h − (h_0 + b z + c x)",
+                          .formula = "Δ_s = h − (h_0 + b z)",
                           .source = survey::kFit,
                           .valid = survey::kSeats,
                           .value = [](Reader& read) {
                             if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
-                            const survey::SeatPlane plane = survey::planeOf(read);
-                            return read(in::seatHeight) - plane.at(read(cylinderPosition));
+                            return read(in::seatHeight) - read(seatLevel) -
+                                   read(seatSlopeAlong) * read(cylinderPosition);
                           }};
 
 const Result seatSlopeAlong{.key = "seat_slope_along",
@@ -249,8 +263,9 @@ namespace strokewright::survey {
 
 std::span<const describe::Result* const> results() {
   static constexpr std::array kResults = {
-      &out::heightByCrown, &out::deckClosure,    &out::squishClosure,   &out::cylinderPosition,
-      &out::seatOffPlane,  &out::seatSlopeAlong, &out::seatSlopeAcross, &out::seatRisePerPitch};
+      &out::heightByCrown,    &out::deckClosure,     &out::squishClosure,
+      &out::cylinderPosition, &out::seatLevel,       &out::seatOffPlane,
+      &out::seatSlopeAlong,   &out::seatSlopeAcross, &out::seatRisePerPitch};
   return kResults;
 }
 

@@ -12,8 +12,8 @@ namespace strokewright::out {
 using describe::Result;
 using describe::Table;
 
-extern const Result heightByCrown, deckClosure, squishClosure, cylinderPosition, seatOffPlane,
-    seatSlopeAlong, seatSlopeAcross, seatRisePerPitch;
+extern const Result heightByCrown, deckClosure, squishClosure, cylinderPosition, seatLevel,
+    seatOffPlane, seatSlopeAlong, seatSlopeAcross, seatRisePerPitch;
 extern const Table seats, readings;
 
 }  // namespace strokewright::out

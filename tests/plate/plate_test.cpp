@@ -6,6 +6,7 @@
 #include "core/deck/results.h"
 #include "core/describe/tabulated.h"
 #include "core/plate/results.h"
+#include "core/survey/results.h"
 #include "tests/assess/rules_fixture.h"
 #include "tests/bench_units.h"
 
@@ -60,6 +61,9 @@ TEST_F(PlatesOfTheTriple, ATaperedPlateFollowsTheTrend) {
   const Assessment assessment(project_);
   EXPECT_NEAR(assessment(kTarget, out::taperedSpacer, 0).value, (0.94667 + 0.085) * mm, 1e-7);
   EXPECT_NEAR(assessment(kTarget, out::taperedSpacer, 2).value, (0.94667 - 0.085) * mm, 1e-7);
+  EXPECT_NEAR(assessment(kTarget, out::taperAtFirst).value, (0.94667 + 0.085) * mm, 1e-7);
+  const double pitch = assessment(kTarget, out::cylinderPosition, 1).value;
+  EXPECT_NEAR(assessment(kTarget, out::taperAlong).value * pitch, -0.085 * mm, 1e-9);
   for (int i = 0; i < 3; ++i) {
     EXPECT_NEAR(assessment(kTarget, out::squishWithTaper, i).value, 0.9 * mm, 0.004 * mm);
   }

@@ -54,27 +54,28 @@ QWidget* picture(Desk& desk, QWidget* parent) {
 }  // namespace
 
 PageDescription surveyPage() {
-  return {.key = QStringLiteral("survey"),
-          .name = tr("Survey"),
-          .question = tr("Do the two ways to the deck agree, and how do the seats lie?"),
-          .entries = {{tr("What stands on the case"),
-                       {&in::seatHeight, &in::barrelHeight, &in::deckHeight, &in::baseGasket,
-                        &in::secondBaseGasket, &in::thirdBaseGasket, &in::spacer}},
-                      {tr("By crown and dial gauge"),
-                       {&in::measuredDeckClearance, &in::measuredSquish}},
-                      {tr("Where the cylinders stand"),
-                       {&in::cylinderPitch, &in::cylinderPosition, &in::seatAcross,
-                        &in::seatAcrossWidth}},
-                      {tr("Limits behind the objections"), {&in::seatSlopeMost}}},
-          .results = {&out::deckClosure, &out::squishClosure, &out::heightByCrown, &out::deckHeight,
-                      &out::cylinderPosition, &out::seatOffPlane, &out::seatSlopeAlong,
-                      &out::seatSlopeAcross, &out::seatRisePerPitch, &out::flatSpacer,
-                      &out::squishWithFlat, &out::ratioWithFlat, &out::taperedSpacer,
-                      &out::squishWithTaper, &out::ratioWithTaper},
-          .decides = {&out::deckClosure},
-          .answer = &answer,
-          .picture = &picture,
-          .tables = {{.table = &out::readings, .whenEmpty = tr("nothing is measured yet")}}};
+  return {
+      .key = QStringLiteral("survey"),
+      .name = tr("Survey"),
+      .question = tr("Do the two ways to the deck agree, and how do the seats lie?"),
+      .entries = {{tr("What stands on the case"),
+                   {&in::seatHeight, &in::barrelHeight, &in::deckHeight, &in::baseGasket,
+                    &in::secondBaseGasket, &in::thirdBaseGasket, &in::spacer}},
+                  {tr("By crown and dial gauge"),
+                   {&in::measuredDeckClearance, &in::measuredSquish}},
+                  {tr("Where the cylinders stand"),
+                   {&in::cylinderPitch, &in::cylinderPosition, &in::seatAcross,
+                    &in::seatAcrossWidth}},
+                  {tr("Limits behind the objections"), {&in::seatSlopeMost}}},
+      .results = {&out::deckClosure, &out::squishClosure, &out::heightByCrown, &out::deckHeight,
+                  &out::cylinderPosition, &out::seatLevel, &out::seatOffPlane, &out::seatSlopeAlong,
+                  &out::seatSlopeAcross, &out::seatRisePerPitch, &out::flatSpacer,
+                  &out::squishWithFlat, &out::ratioWithFlat, &out::taperAtFirst, &out::taperAlong,
+                  &out::taperedSpacer, &out::squishWithTaper, &out::ratioWithTaper},
+      .decides = {&out::deckClosure},
+      .answer = &answer,
+      .picture = &picture,
+      .tables = {{.table = &out::readings, .whenEmpty = tr("nothing is measured yet")}}};
 }
 
 }  // namespace strokewright::ui
