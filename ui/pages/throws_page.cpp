@@ -1,4 +1,5 @@
 #include <QCoreApplication>
+#include <QTabWidget>
 
 #include "core/describe/tabulated.h"
 #include "core/firing/layouts.h"
@@ -6,6 +7,7 @@
 #include "core/model/inputs.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
+#include "ui/drawings/crank_view.h"
 #include "ui/drawings/star_view.h"
 #include "ui/pages/answering.h"
 #include "ui/pages/desk.h"
@@ -42,8 +44,12 @@ Answer answer(const Desk& desk) {
 }
 
 QWidget* picture(Desk& desk, QWidget* parent) {
-  return new StarView(
-      desk.document, desk.taste, [&desk] { return desk.subject(); }, parent);
+  const auto subject = [&desk] { return desk.subject(); };
+  auto* pictures = new QTabWidget(parent);
+  pictures->setDocumentMode(true);
+  pictures->addTab(new StarView(desk.document, desk.taste, subject), tr("Star and firings"));
+  pictures->addTab(new CrankPane(desk.document, desk.taste, subject), tr("Crank in space"));
+  return pictures;
 }
 
 /// The crank on that row becomes that of the subject; an order of firing that it had goes.

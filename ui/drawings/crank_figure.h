@@ -1,0 +1,62 @@
+#pragma once
+/// The crank in space: throws, webs, rods and pistons at their true angles, turning.
+///
+/// The eye looks from the declared end along the crankshaft, x to the right, y up along the axis of
+/// the first cylinder, z towards the eye; the first cylinder stands in front.
+
+#include <QPolygonF>
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "core/motion/slider_crank.h"
+#include "ui/drawings/drafting.h"
+
+namespace strokewright::ui {
+
+/// One cylinder with its throw. Angles [rad] in the sense of rotation, lengths [m].
+struct FigureCylinder {
+  double ahead = 0.0;  ///< of the first throw
+  double axis = 0.0;   ///< from that of the first cylinder
+  double along = 0.0;  ///< the crankshaft, from the first cylinder
+  motion::SliderCrank mechanism;
+  double bore = 0.0;
+  double compressionHeight = 0.0;
+  double skirt = 0.0;  ///< below the gudgeon pin
+  double crankpin = 0.0;
+  double gudgeonPin = 0.0;
+  double rodWidth = 0.0;
+  QString name;
+  std::optional<double> lobe;  ///< ahead of the first lobe, on the camshaft
+};
+
+struct CrankFigure {
+  std::vector<FigureCylinder> cylinders;
+  bool clockwise = true;  ///< as seen
+};
+
+/// From where it is looked at [rad]: turned about the upright, then tilted towards the eye.
+struct Viewpoint {
+  double turned = 0.0;
+  double tilted = 0.0;
+
+  static Viewpoint fromTheEnd() { return {}; }
+  /// All three axes equally short: ISO 5456-3.
+  static Viewpoint isometric();
+  bool operator==(const Viewpoint&) const = default;
+};
+
+/// @param crankAngle [rad] turned since the first throw stood along its cylinder
+void paintCrank(Drafting& draft, const QRectF& room, const CrankFigure& figure,
+                const Viewpoint& viewpoint, double crankAngle);
+
+/// Where the gudgeon pin of a cylinder stands [m]: x, y, z as above.
+struct InSpace {
+  double x = 0.0;
+  double y = 0.0;
+  double z = 0.0;
+};
+InSpace gudgeonPinOf(const CrankFigure& figure, std::size_t cylinder, double crankAngle);
+InSpace crankpinOf(const CrankFigure& figure, std::size_t cylinder, double crankAngle);
+
+}  // namespace strokewright::ui

@@ -1,0 +1,66 @@
+#pragma once
+/// The crank of the engine in question, turning.
+
+#include <QWidget>
+#include <functional>
+
+#include "ui/drawings/crank_figure.h"
+
+namespace strokewright::ui {
+
+class Document;
+class Taste;
+
+/// The figure of an engine; no cylinder where its throws are not known.
+CrankFigure crankFigureOf(const Document& document, const Taste& taste, int engine);
+
+/// Drags of the mouse and arrow keys walk round it, Page Up and Page Down turn the crank, Home
+/// shows it at an angle, End from the end. Follows the document, the taste, the palette and the
+/// font.
+class CrankView final : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// @param which engine is shown, asked at every repaint; -1: none
+  CrankView(Document& document, Taste& taste, std::function<int()> which,
+            QWidget* parent = nullptr);
+
+  double crankAngle() const { return crankAngle_; }
+  void setCrankAngle(double angle);  ///< [rad] since the first throw stood along its cylinder
+  const Viewpoint& viewpoint() const { return viewpoint_; }
+  void lookFrom(const Viewpoint& viewpoint);
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+
+ Q_SIGNALS:
+  void turnAsked(int degrees);  ///< of the crank
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  void walk(double right, double up);
+
+  Document& document_;
+  Taste& taste_;
+  std::function<int()> which_;
+  Viewpoint viewpoint_ = Viewpoint::isometric();
+  double crankAngle_ = 0.0;
+  QPointF grasped_;
+};
+
+/// The view with what turns it.
+class CrankPane final : public QWidget {
+  Q_OBJECT
+
+ public:
+  CrankPane(Document& document, Taste& taste, std::function<int()> which,
+            QWidget* parent = nullptr);
+};
+
+}  // namespace strokewright::ui
