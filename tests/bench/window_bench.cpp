@@ -13,6 +13,7 @@
 #include "core/model/inputs.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
+#include "ui/drawings/crank_view.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/page_description.h"
 
@@ -48,6 +49,25 @@ void edit(benchmark::State& state, const std::string& page) {
   document.undoStack().setClean();
 }
 
+/// The crank in space turned by two degrees, as it turns by itself.
+void turn(benchmark::State& state) {
+  Taste taste;
+  Document document(taste);
+  document.openCopy(QStringLiteral(STROKEWRIGHT_SOURCE_DIR "/samples/burdock-719.strokewright"),
+                    {});
+  CrankPane pane(document, taste, [] { return kTarget; });
+  pane.resize(kLaptop);
+  pane.show();
+  settle();
+  auto* view = pane.findChild<CrankView*>();
+  double angle = 0.0;
+  for (auto _ : state) {
+    angle += 0.035;
+    view->setCrankAngle(angle);
+    settle();
+  }
+}
+
 }  // namespace
 }  // namespace strokewright::ui
 
@@ -66,6 +86,7 @@ int main(int argc, char** argv) {
     benchmark::RegisterBenchmark(("edit/" + key).c_str(), strokewright::ui::edit, key)
         ->Unit(benchmark::kMillisecond);
   }
+  benchmark::RegisterBenchmark("turn/crank", strokewright::ui::turn)->Unit(benchmark::kMillisecond);
   benchmark::Initialize(&argc, argv);
   benchmark::RunSpecifiedBenchmarks();
   return 0;

@@ -81,6 +81,7 @@ class CrankPainter {
       draft_.painter().setBrush(body.fill);
       draft_.painter().drawPolygon(body.outline);
       draft_.painter().setBrush(Qt::NoBrush);
+      draft_.painter().setPen(draft_.narrow());
       for (const QPolygonF& edge : body.edges) draft_.painter().drawPolyline(edge);
     }
     paintNames();
@@ -126,7 +127,7 @@ class CrankPainter {
       const Vector3d across(up.y(), -up.x(), 0.0);
       const Vector3d here(0.0, 0.0, -one.along);
       for (const double side : {-0.5, 0.5}) {
-        take(here + (top(one) + 0.25 * bore_) * up + side * one.bore * across);
+        take(here + (top(one) + 0.6 * bore_) * up + side * one.bore * across);
         for (const Vector3d& away : {up, across}) take(here + 2.0 * side * reach() * away);
         take(here + Vector3d(0.0, 0.0, 2.0 * side * 0.75 * bore_));
       }
@@ -303,7 +304,7 @@ class CrankPainter {
     for (const FigureCylinder& one : figure_.cylinders) {
       last = std::max(last, one.along);
       const Vector3d here(0.0, 0.0, -one.along);
-      draft_.line(seen(here), seen(here + (top(one) + 0.2 * bore_) * pointing(one.axis)),
+      draft_.line(seen(here), seen(here + (top(one) + 0.3 * bore_) * pointing(one.axis)),
                   draft_.centre());
     }
     draft_.line(seen({0.0, 0.0, 0.75 * bore_}), seen({0.0, 0.0, -last - 0.75 * bore_}),
@@ -313,7 +314,7 @@ class CrankPainter {
   void paintNames() {
     for (const FigureCylinder& one : figure_.cylinders) {
       const Vector3d at =
-          Vector3d(0.0, 0.0, -one.along) + (top(one) + 0.2 * bore_) * pointing(one.axis);
+          Vector3d(0.0, 0.0, -one.along) + (top(one) + 0.45 * bore_) * pointing(one.axis);
       draft_.label(seen(at), one.name, true);
     }
   }

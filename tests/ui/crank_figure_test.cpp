@@ -1,0 +1,165 @@
+// The crank in space: true angles, rods that keep their length, and what mouse and keys do to it.
+
+#include "ui/drawings/crank_figure.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QImage>
+#include <QPainter>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QSlider>
+#include <QTest>
+#include <cmath>
+#include <numbers>
+
+#include "core/model/inputs.h"
+#include "tests/ui/fixture.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/drawings/crank_view.h"
+
+namespace strokewright::ui {
+namespace {
+
+constexpr double kTurn = 2.0 * std::numbers::pi;
+constexpr double kDegree = kTurn / 360.0;
+constexpr double kThrow = 33e-3;
+constexpr double kRod = 118e-3;
+
+FigureCylinder cylinder(double ahead, double axis, double along, double offset = 0.0) {
+  return {.ahead = ahead * kDegree,
+          .axis = axis * kDegree,
+          .along = along,
+          .mechanism = {.crankRadius = kThrow, .rodLength = kRod, .offset = offset},
+          .bore = 68e-3,
+          .compressionHeight = 27e-3,
+          .skirt = 20e-3,
+          .crankpin = 30e-3,
+          .gudgeonPin = 16e-3,
+          .rodWidth = 16e-3,
+          .name = QStringLiteral("1"),
+          .lobe = {}};
+}
+
+// Common practice, no published source: the first throw up, the second ahead by three quarters of a
+// turn points to the left where the crank turns clockwise, to the right where it does not.
+TEST(CrankFigure, PointsTheThrowsWhereTheyAreAhead) {
+  CrankFigure twin{.cylinders = {cylinder(0.0, 0.0, 0.0), cylinder(270.0, 0.0, 90e-3)}};
+  EXPECT_NEAR(crankpinOf(twin, 0, 0.0).y, kThrow, 1e-12);
+  EXPECT_NEAR(crankpinOf(twin, 1, 0.0).x, -kThrow, 1e-12);
+  EXPECT_NEAR(crankpinOf(twin, 1, 0.0).z, -90e-3, 1e-12);
+  EXPECT_NEAR(crankpinOf(twin, 0, kTurn / 4.0).x, kThrow, 1e-12) << "a quarter of a turn later";
+  twin.clockwise = false;
+  EXPECT_NEAR(crankpinOf(twin, 1, 0.0).x, kThrow, 1e-12);
+}
+
+// Plane geometry: a rod keeps its length, a gudgeon pin its line, whatever the axes and offsets.
+TEST(CrankFigure, KeepsRodsAndLines) {
+  for (const double offset : {0.0, 4e-3}) {
+    for (const bool clockwise : {true, false}) {
+      const CrankFigure v{
+          .cylinders = {cylinder(0.0, 0.0, 0.0, offset), cylinder(-30.0, 75.0, 20e-3, offset)},
+          .clockwise = clockwise};
+      for (std::size_t i = 0; i < 2; ++i) {
+        const double axis = v.cylinders[i].axis;
+        for (double angle = 0.0; angle < 2.0 * kTurn; angle += 0.1) {
+          const InSpace pin = crankpinOf(v, i, angle);
+          const InSpace gudgeon = gudgeonPinOf(v, i, angle);
+          EXPECT_NEAR(std::hypot(pin.x - gudgeon.x, pin.y - gudgeon.y), kRod, 1e-12);
+          EXPECT_NEAR(std::hypot(pin.x, pin.y), kThrow, 1e-12);
+          const double seen = clockwise ? gudgeon.x : -gudgeon.x;
+          EXPECT_NEAR(seen * std::cos(axis) - gudgeon.y * std::sin(axis), offset, 1e-12);
+        }
+      }
+    }
+  }
+}
+
+// α = β − ψ: a 75° V with its second pin behind by 30° comes to its second top 105° after the
+// first, with the pin ahead by 30° 45° after it. Heywood's geometry; the sense by common practice.
+TEST(CrankFigure, ComesToItsTopsWhenThrowAndAxisMeet) {
+  for (const double ahead : {-30.0, 30.0}) {
+    const CrankFigure v{.cylinders = {cylinder(0.0, 0.0, 0.0), cylinder(ahead, 75.0, 0.0)}};
+    const double top = (75.0 - ahead) * kDegree;
+    const auto height = [&](double angle) {
+      const InSpace at = gudgeonPinOf(v, 1, angle);
+      return at.x * std::sin(75.0 * kDegree) + at.y * std::cos(75.0 * kDegree);
+    };
+    EXPECT_NEAR(height(top), kThrow + kRod, 1e-12);
+    EXPECT_LT(height(top + 0.05), height(top));
+    EXPECT_LT(height(top - 0.05), height(top));
+  }
+}
+
+QImage painted(const CrankFigure& figure, const Viewpoint& viewpoint, double angle) {
+  QImage image(300, 300, QImage::Format_RGB32);
+  image.fill(Qt::white);
+  QPainter painter(&image);
+  Medium medium;
+  medium.millimetre = 4.0;
+  medium.ink = DrawingInk::onPaper();
+  Drafting draft(painter, medium);
+  paintCrank(draft, {0.0, 0.0, 300.0, 300.0}, figure, viewpoint, angle);
+  return image;
+}
+
+TEST(CrankFigure, StaysInItsRoomAtEveryAngle) {
+  CrankFigure four;
+  for (int i = 0; i < 4; ++i) {
+    FigureCylinder one = cylinder(i == 1 || i == 2 ? 180.0 : 0.0, 0.0, 80e-3 * i);
+    one.lobe = kTurn * i / 4.0;
+    four.cylinders.push_back(one);
+  }
+  for (const Viewpoint& viewpoint : {Viewpoint::fromTheEnd(), Viewpoint::isometric()}) {
+    for (const double angle : {0.0, 1.0, 2.5, 4.0, 6.0}) {
+      const QImage image = painted(four, viewpoint, angle);
+      bool drawn = false;
+      for (int i = 0; i < 300; ++i) {
+        for (const QPoint at : {QPoint(i, 0), QPoint(i, 299), QPoint(0, i), QPoint(299, i)}) {
+          EXPECT_EQ(image.pixelColor(at), QColor(Qt::white));
+        }
+        drawn = drawn || qGray(image.pixel(150, i)) < 128 || qGray(image.pixel(i, 150)) < 128;
+      }
+      EXPECT_TRUE(drawn);
+    }
+  }
+  EXPECT_NE(painted(four, Viewpoint::isometric(), 0.0), painted(four, Viewpoint::isometric(), 0.5));
+}
+
+class CrankOnScreen : public testing::Test {
+ protected:
+  Taste taste_;
+  Document document_{taste_};
+  CrankPane pane_{document_, taste_, [] { return -1; }};
+  CrankView* view_ = pane_.findChild<CrankView*>();
+  QSlider* slider_ = pane_.findChild<QSlider*>();
+};
+
+TEST_F(CrankOnScreen, TurnsByKeysAndSlider) {
+  QTest::keyClick(view_, Qt::Key_PageDown);
+  EXPECT_EQ(slider_->value(), 10);
+  EXPECT_NEAR(view_->crankAngle(), 10.0 * kDegree, 1e-12);
+  QTest::keyClick(view_, Qt::Key_PageUp);
+  QTest::keyClick(view_, Qt::Key_PageUp);
+  EXPECT_EQ(slider_->value(), 710) << "back over the top, two turns are one cycle";
+}
+
+TEST_F(CrankOnScreen, IsWalkedRound) {
+  EXPECT_EQ(view_->viewpoint(), Viewpoint::isometric());
+  QTest::keyClick(view_, Qt::Key_End);
+  EXPECT_EQ(view_->viewpoint(), Viewpoint::fromTheEnd());
+  QTest::keyClick(view_, Qt::Key_Right);
+  EXPECT_NEAR(view_->viewpoint().turned, 5.0 * kDegree, 1e-12);
+  QTest::keyClick(view_, Qt::Key_Home);
+  const double before = view_->viewpoint().turned;
+  QTest::mousePress(view_, Qt::LeftButton, {}, {50, 50});
+  QMouseEvent move(QEvent::MouseMove, QPointF(60, 50), QPointF(60, 50), Qt::NoButton,
+                   Qt::LeftButton, {});
+  QCoreApplication::sendEvent(view_, &move);
+  EXPECT_NEAR(view_->viewpoint().turned, before + 4.0 * kDegree, 1e-12);
+}
+
+}  // namespace
+}  // namespace strokewright::ui
