@@ -311,12 +311,22 @@ class CrankPainter {
                 draft_.centre());
   }
 
+  /// Cylinders that stand behind each other share a place for their names.
   void paintNames() {
+    std::vector<std::pair<QPointF, QString>> names;
     for (const FigureCylinder& one : figure_.cylinders) {
-      const Vector3d at =
-          Vector3d(0.0, 0.0, -one.along) + (top(one) + 0.45 * bore_) * pointing(one.axis);
-      draft_.label(seen(at), one.name, true);
+      const QPointF at =
+          seen(Vector3d(0.0, 0.0, -one.along) + (top(one) + 0.45 * bore_) * pointing(one.axis));
+      const auto found = std::ranges::find_if(names, [&](const auto& name) {
+        return (name.first - at).manhattanLength() < draft_.textHeight();
+      });
+      if (found == names.end()) {
+        names.emplace_back(at, one.name);
+      } else {
+        found->second += QStringLiteral(", ") + one.name;
+      }
     }
+    for (const auto& [at, name] : names) draft_.label(at, name, true);
   }
 
   Drafting& draft_;

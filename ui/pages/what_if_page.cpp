@@ -42,9 +42,22 @@ QString nearest(const Desk& desk, const assess::Solution& found) {
   if (found.still) {
     return tr("The %1 stays at %2, whatever the %3.").arg(result, reached, input);
   }
-  return tr("Nothing possible for the %1 makes the %2 %3: nearest is %4, where it is %5.")
-      .arg(input, result, desk.taste.value(*asked.result, *asked.wanted),
-           desk.taste.value(*asked.input, found.nearest), reached);
+  if (found.waits) {
+    const auto waits = desk.document.assessment().waitsFor(*found.waits);
+    if (!waits.empty()) {
+      return tr("With any other %1 the %2 waits for the %3.")
+          .arg(input, result, inSentence(desk.taste.label(*waits.front().input)));
+    }
+  }
+  const QString wanted = desk.taste.value(*asked.result, *asked.wanted);
+  const QString at = desk.taste.value(*asked.input, found.nearest);
+  if (found.everywhere) {
+    return tr("Nothing possible for the %1 makes the %2 %3: nearest is %4, where it is %5.")
+        .arg(input, result, wanted, at, reached);
+  }
+  return tr("Nothing from %6 to %7 for the %1 makes the %2 %3: nearest is %4, where it is %5.")
+      .arg(input, result, wanted, at, reached, desk.taste.value(*asked.input, found.from),
+           desk.taste.value(*asked.input, found.to));
 }
 
 Answer answer(const Desk& desk) {
