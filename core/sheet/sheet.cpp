@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstddef>
 #include <iterator>
+#include <numeric>
 #include <utility>
 
 #include "core/chamber/results.h"
@@ -12,6 +13,7 @@
 #include "core/cranking/results.h"
 #include "core/deck/results.h"
 #include "core/describe/wording.h"
+#include "core/firing/results.h"
 #include "core/limits/results.h"
 #include "core/limits/rev_lines.h"
 #include "core/masses/results.h"
@@ -77,6 +79,7 @@ class Writer {
     chooseColumns();
     writeTitle();
     writeGroups();
+    writeStars();
     sheet_.objections = objectionsOf(assessment_, style_, ownFirst());
     const auto shown = numbers_.asked();
     sheet_.restsOn = restsOn(assessment_, style_, sheet_.engine, shown);
@@ -561,6 +564,128 @@ class Writer {
     });
   }
 
+  // ---- Throws and firing
+
+  /// A crank of which every throw was said; a single has nothing to say.
+  bool saysThrows(int number) const {
+    return evaluation_.cylinders(number) > 1 && evaluation_.inputGiven(number, in::throwAhead);
+  }
+
+  /// What is said of a result in all cylinders, or what it waits for.
+  template <typename Say>
+  std::string saidOf(int number, const Result& result, Say say) const {
+    const Text text = numbers_.text(number, result);
+    if (!numbers_.isValue(number, result)) return text.full;
+    std::vector<double> values;
+    for (int i = 0; i < evaluation_.cylinders(number); ++i) {
+      values.push_back(assessment_(number, result, i).value);
+    }
+    return say(values);
+  }
+
+  std::string degrees(double angle) const {
+    return numbers_.withoutZeros(style_.number(Kind::Angle, angle, 1));
+  }
+
+  std::string listed(const std::vector<double>& angles, std::string_view between) const {
+    std::vector<std::string> texts;
+    for (const double angle : angles) texts.push_back(degrees(angle));
+    return join(texts, between);
+  }
+
+  /// Few stand on one line together.
+  std::string inARow(const std::vector<double>& angles) const {
+    const std::string all = listed(angles, "\u00A0·\u00A0");
+    return (length(all) <= kMostLetters ? all : listed(angles, " · ")) + unitOf(Kind::Angle);
+  }
+
+  /// "fires 1-2, 450 · 270°; throws 0 · 270°; tops 0 · 90°"
+  std::string firingOf(int number) const {
+    std::vector<double> throws;
+    for (int i = 0; i < evaluation_.cylinders(number); ++i) {
+      throws.push_back(evaluation_.inputValue(number, in::throwAhead, i));
+    }
+    const std::string order = saidOf(
+        number, out::firesAfterFirst,
+        [&](const std::vector<double>& firesAt) { return orderAndIntervals(number, firesAt); });
+    const std::string tops =
+        saidOf(number, out::topAfterFirst,
+               [&](const std::vector<double>& angles) { return inARow(angles); });
+    return "fires " + order + "; throws " + inARow(throws) + "; tops " + tops;
+  }
+
+  /// The cylinders as they fire, of those that fire together the one entered first.
+  static firing::Order orderOf(const std::vector<double>& firesAt) {
+    firing::Order order;
+    order.cylinders.resize(firesAt.size());
+    std::iota(order.cylinders.begin(), order.cylinders.end(), 0);
+    const auto at = [&](int cylinder) { return firesAt[static_cast<std::size_t>(cylinder)]; };
+    std::ranges::stable_sort(order.cylinders, {}, at);
+    std::ranges::transform(order.cylinders, std::back_inserter(order.at), at);
+    return order;
+  }
+
+  firing::Strokes strokesOf(int number) const {
+    const bool two =
+        evaluation_.inputValue(number, in::cycle) == model::answer(model::Cycle::TwoStroke);
+    return two ? firing::Strokes::Two : firing::Strokes::Four;
+  }
+
+  std::string numberOf(int engine, int cylinder) const {
+    return style_.number(Kind::Count, evaluation_.inputValue(engine, in::cylinderNumber, cylinder));
+  }
+
+  std::string orderAndIntervals(int number, const std::vector<double>& firesAt) const {
+    const firing::Order order = orderOf(firesAt);
+    const firing::Strokes strokes = strokesOf(number);
+    std::string text;
+    for (std::size_t i = 0; i < order.cylinders.size(); ++i) {
+      if (i > 0) text += order.at[i] == order.at[i - 1] ? "+" : "-";
+      text += numberOf(number, order.cylinders[i]);
+    }
+    if (firing::isEven(order, strokes)) {
+      return text + ", " + degrees(order.largestGap(strokes)) + unitOf(Kind::Angle) + " each";
+    }
+    return text + ", " + inARow(order.intervals(strokes));
+  }
+
+  void writeStars() {
+    if (!saysThrows(sheet_.engine)) return;
+    sheet_.stars.push_back(starOf(sheet_.engine));
+    if (!sheet_.differences || !saysThrows(donor_)) return;
+    Star donors = starOf(donor_);
+    Star& own = sheet_.stars.front();
+    const bool alike = donors.throws == own.throws && donors.clockwise == own.clockwise &&
+                       donors.firing == own.firing;
+    if (alike) {
+      own.heading = "donor, " + own.heading;
+    } else if (donors.caption == own.caption) {
+      sheet_.stars.push_back(std::move(donors));
+    }
+  }
+
+  Star starOf(int number) const {
+    Star star;
+    for (int i = 0; i < evaluation_.cylinders(number); ++i) {
+      star.throws.push_back({.ahead = evaluation_.inputValue(number, in::throwAhead, i),
+                             .axis = evaluation_.inputValue(number, in::cylinderAxis, i),
+                             .name = numberOf(number, i)});
+    }
+    const bool saysSense = evaluation_.inputStands(number, in::rotation);
+    star.clockwise = !saysSense || evaluation_.inputValue(number, in::rotation) ==
+                                       model::answer(model::Rotation::Clockwise);
+    star.heading = partKey(engine(number).part);
+    star.firing = firingOf(number);
+    star.caption = "Throws seen from an end that nobody named";
+    if (evaluation_.inputStands(number, in::viewedFrom)) {
+      const auto end = static_cast<std::size_t>(evaluation_.inputValue(number, in::viewedFrom));
+      const std::string_view label = in::viewedFrom.choices[end].label;
+      star.caption = "Throws seen from the " + std::string(label.substr(0, label.find(" (")));
+    }
+    if (!saysSense) star.caption += ", rotation not said";
+    return star;
+  }
+
   // ---- Boxes and margins
 
   void writeBoxes() {
@@ -626,6 +751,10 @@ class Writer {
           say(text.exact);
         }
       }
+    }
+    for (Star& star : sheet_.stars) {
+      say(star.caption);
+      say(star.firing);
     }
     for (Objection& objection : sheet_.objections) say(objection.sentence);
     for (Measured& measured : sheet_.asBuilt) say(measured.what);

@@ -93,6 +93,24 @@ struct Measured {
   bool operator==(const Measured&) const = default;
 };
 
+/// The throws of a crank, to be drawn as a star. Angles [rad] in the sense of rotation.
+struct Star {
+  struct Throw {
+    double ahead = 0.0;  ///< of the first
+    double axis = 0.0;   ///< of its cylinder, from that of the first
+    std::string name;    ///< number of the cylinder
+
+    bool operator==(const Throw&) const = default;
+  };
+  std::vector<Throw> throws;
+  bool clockwise = true;  ///< as seen
+  std::string heading;    ///< the part its engine plays; "donor, target" where both are alike
+  std::string firing;     ///< order and intervals; of each cylinder throw and top after the first
+  std::string caption;    ///< from which end it is seen, and what nobody said
+
+  bool operator==(const Star&) const = default;
+};
+
 struct TitleBlock {
   std::string project;
   std::string drawnFor;
@@ -112,6 +130,9 @@ struct Sheet {
   std::vector<Column> columns;  ///< donor, the engine, and a single variant
   bool differences = false;     ///< there is a donor to differ from
   std::vector<Group> groups;
+  /// That of the engine first, then that of the donor where it is another; none of a single, nor
+  /// before every cylinder has its throw.
+  std::vector<Star> stars;
   std::vector<Objection> objections;  ///< the heaviest first, of equals those on the stack
   std::string restsOn;                ///< what is assumed, from books, by default; may be empty
   std::string waitsFor;               ///< entries that are missing; may be empty

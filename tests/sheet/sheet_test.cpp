@@ -197,6 +197,58 @@ INSTANTIATE_TEST_SUITE_P(Samples, SheetOfSample,
 
 // ---- How it is said
 
+// ---- Throws and firing
+
+TEST(ThrowsOnTheSheet, StandBesideTheDonors) {
+  // Worked conversion of the project, computed independently: 360/360 becomes 450/270.
+  const Sheet sheet = sheetFor(sample("tansy-270"));
+  ASSERT_EQ(sheet.stars.size(), 2u);
+  EXPECT_EQ(sheet.stars[0].heading, "target");
+  EXPECT_EQ(sheet.stars[0].firing,
+            "fires 1-2, 450\u00A0·\u00A0270°; throws 0\u00A0·\u00A0270°; tops 0\u00A0·\u00A090°");
+  EXPECT_EQ(sheet.stars[0].caption, "Throws seen from the output end");
+  EXPECT_FALSE(sheet.stars[0].clockwise);
+  EXPECT_EQ(sheet.stars[1].heading, "donor");
+  EXPECT_EQ(sheet.stars[1].firing,
+            "fires 1-2, 360° each; throws 0\u00A0·\u00A00°; tops 0\u00A0·\u00A00°");
+}
+
+TEST(ThrowsOnTheSheet, OfACrankLikeTheDonorsAreDrawnOnce) {
+  const Sheet sheet = sheetFor(sample("burdock-719"));
+  ASSERT_EQ(sheet.stars.size(), 1u);
+  EXPECT_EQ(sheet.stars[0].heading, "donor, target");
+  EXPECT_EQ(sheet.stars[0].firing.substr(0, 23), "fires 1-3-2, 240° each");
+}
+
+TEST(ThrowsOnTheSheet, OfASingleAreNotSpokenOf) {
+  EXPECT_TRUE(sheetFor(sample("teasel-125")).stars.empty());
+}
+
+TEST(ThrowsOnTheSheet, AreNotSpokenOfBeforeTheyAreEntered) {
+  model::Project project = sample("burdock-719");
+  for (model::Engine& engine : project.engines) type(engine, in::throwAhead, "");
+  const Sheet sheet = sheetFor(project);
+  EXPECT_TRUE(sheet.stars.empty());
+  EXPECT_EQ(sheet.waitsFor.find("hrow ahead"), std::string::npos);
+}
+
+TEST(ThrowsOnTheSheet, SaySoWhereNobodySaidTheEndOrTheSense) {
+  model::Project project = sample("burdock-719");
+  for (model::Engine& engine : project.engines) {
+    type(engine, in::viewedFrom, "");
+    type(engine, in::rotation, "");
+  }
+  EXPECT_EQ(sheetFor(project).stars[0].caption,
+            "Throws seen from an end that nobody named, rotation not said");
+}
+
+TEST(ThrowsOnTheSheet, SayWhatTheFiringWaitsFor) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], in::cycle, "");
+  const std::string firing = sheetFor(project).stars[0].firing;
+  EXPECT_NE(firing.find("fires waits for"), std::string::npos) << firing;
+}
+
 TEST(Sheet, ListsWhatDiffersBetweenCylindersAndSaysOnceWhatIsEqual) {
   // Worked conversion of the project, computed independently.
   const Sheet sheet = sheetFor(sample("burdock-719"));

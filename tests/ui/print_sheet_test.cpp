@@ -75,6 +75,19 @@ model::Project crowded() {
   return project;
 }
 
+/// As many throws as there can be, with nothing alike.
+model::Project twelveThrows() {
+  model::Project project = crowded();
+  for (model::Engine& engine : project.engines) {
+    type(engine, in::throwAhead,
+         engine.part == model::Part::Donor
+             ? QStringLiteral("0; 0; 240; 240; 120; 120; 120; 120; 240; 240; 0; 0")
+             : QStringLiteral("0; 3.5; 241; 244; 117; 121; 118; 123; 239; 242; 355; 7"));
+    type(engine, in::cylinderAxis, QStringLiteral("0; 60; 0; 60; 0; 60; 0; 60; 0; 60; 0; 60"));
+  }
+  return project;
+}
+
 model::Project sampleProject(const QString& name) {
   QFile file(QStringLiteral(STROKEWRIGHT_SOURCE_DIR "/samples/") + name +
              QStringLiteral(".strokewright"));
@@ -83,7 +96,7 @@ model::Project sampleProject(const QString& name) {
 }
 
 struct PageRow {
-  const char* name;  ///< of a sample; "crowded"
+  const char* name;  ///< of a sample; "crowded", "throws"
   QPageSize::PageSizeId paper;
   const char* size;  ///< as pdfinfo says it [pt]
   const char* decimalMark;
@@ -100,8 +113,9 @@ class SheetOnPaper : public testing::TestWithParam<PageRow> {
     style.decimalMark = GetParam().decimalMark;
     if (GetParam().inches) style.group = units::UnitGroup::inchPound();
     const QString name = QLatin1StringView(GetParam().name);
-    const model::Project project =
-        name == QStringLiteral("crowded") ? crowded() : sampleProject(name);
+    const model::Project project = name == QStringLiteral("crowded")  ? crowded()
+                                   : name == QStringLiteral("throws") ? twelveThrows()
+                                                                      : sampleProject(name);
     const assess::Assessment assessment(project);
     QString error;
     ASSERT_TRUE(writeSheetPdf(assessment, style, {}, GetParam().paper, pdf_, &error))
@@ -211,7 +225,9 @@ INSTANTIATE_TEST_SUITE_P(
                     PageRow{"teasel-125", QPageSize::A4, "595 x 842", ",", false},
                     PageRow{"teasel-125", QPageSize::Letter, "612 x 792", ".", true},
                     PageRow{"crowded", QPageSize::A4, "595 x 842", ".", false},
-                    PageRow{"crowded", QPageSize::Letter, "612 x 792", ".", true}),
+                    PageRow{"crowded", QPageSize::Letter, "612 x 792", ".", true},
+                    PageRow{"throws", QPageSize::A4, "595 x 842", ".", false},
+                    PageRow{"throws", QPageSize::Letter, "612 x 792", ".", true}),
     [](const auto& row) {
       std::string name = row.param.name;
       std::erase(name, '-');
@@ -233,6 +249,20 @@ TEST_F(PrintedSheet, SaysTheDecisiveNumbers) {
   for (const char* words : {"Burdock 719", "from Burdock 636", "719.07", "11.20", "9142",
                             "ring flutter", "1.03 · 0.95 · 0.86", "Check bar 100.00 mm"}) {
     EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words;
+  }
+}
+
+TEST_F(PrintedSheet, ShowsTheThrowsWithTheirTops) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("tansy-270"))));
+  for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
+    ASSERT_TRUE(writeSheetPdf(document_.assessment(), units::Style(), {}, paper, pdf_, nullptr));
+    const QString text =
+        ran(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), pdf_, QStringLiteral("-")})
+            .simplified();
+    for (const char* words :
+         {"fires 1-2, 450 · 270°", "fires 1-2, 360° each", "Throws seen from the output end"}) {
+      EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << text.toStdString();
+    }
   }
 }
 

@@ -11,7 +11,15 @@ namespace {
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDegree = kTurn / 360.0;
 constexpr double kSame = 0.05 * kDegree;
-constexpr double kAround = 9.5;  // [mm] of the star for names and the sense of rotation
+
+/// [mm] around the pins of the star.
+struct Around {
+  double names;
+  double rotation;
+  double all;
+};
+constexpr Around kAround = {4.5, 7.5, 9.5};
+constexpr Around kCloser = {2.7, 4.9, 6.6};
 
 /// Where an angle points: up at 0, on in the sense of rotation.
 QPointF pointing(double angle, bool clockwise) {
@@ -31,11 +39,11 @@ struct Ray {
 };
 
 template <typename AngleOf>
-std::vector<Ray> raysOf(const Star& star, AngleOf angleOf) {
+std::vector<Ray> raysOf(const Star& star, AngleOf angleOf, double closer = kSame) {
   std::vector<Ray> rays;
   for (const StarThrow& one : star.throws) {
     const auto found = std::ranges::find_if(rays, [&](const Ray& ray) {
-      return std::abs(std::remainder(ray.angle - angleOf(one), kTurn)) < kSame;
+      return std::abs(std::remainder(ray.angle - angleOf(one), kTurn)) < closer;
     });
     if (found != rays.end()) {
       found->names += one.name;
@@ -44,6 +52,19 @@ std::vector<Ray> raysOf(const Star& star, AngleOf angleOf) {
     }
   }
   return rays;
+}
+
+/// Names at the pins, outside of them; those of pins that stand closer than a line share a place.
+void paintNames(Drafting& draft, const Star& star, QPointF centre, double radius) {
+  const auto ahead = [](const StarThrow& one) { return one.ahead; };
+  for (const Ray& ray : raysOf(star, ahead, 1.2 * draft.textHeight() / radius)) {
+    const QPointF way = pointing(ray.angle, star.clockwise);
+    const QString names = ray.names.join(QStringLiteral(", "));
+    // A list goes on to the outside, not over its pin.
+    const double more = draft.textWidth(names, true) - draft.textWidth(ray.names.front(), true);
+    draft.text(centre + radius * way + QPointF(0.5 * more * way.x(), 0.0),
+               Qt::AlignHCenter | Qt::AlignVCenter, names, true);
+  }
 }
 
 /// An arc over the star with its tip in the sense of rotation.
@@ -72,9 +93,10 @@ void paintRotation(Drafting& draft, QPointF centre, double radius, bool clockwis
 }  // namespace
 
 void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
+  const Around& around = star.angles ? kAround : kCloser;
   const double words = star.seenFrom.isEmpty() ? 0.0 : 1.2 * draft.textHeight();
   const double half = std::min(room.width(), room.height() - words) / 2.0;
-  const double radius = std::max(draft.mm(4.0), 0.92 * (half - draft.mm(kAround)));
+  const double radius = std::max(draft.mm(4.0), 0.92 * (half - draft.mm(around.all)));
   const QPointF centre(room.center().x(), room.top() + (room.height() - words) / 2.0);
   const double pin = std::max(draft.mm(1.2), radius * 0.09);
   for (const Ray& axis : raysOf(star, [](const StarThrow& one) { return one.axis; })) {
@@ -86,15 +108,14 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
     const QPointF way = pointing(ray.angle, star.clockwise);
     draft.line(centre, centre + (radius - pin) * way, draft.wide());
     draft.circle(centre + radius * way, pin, draft.wide(), draft.ink().fill);
-    const QPointF at = centre + (radius + pin + draft.mm(4.5)) * way;
-    draft.text(at, Qt::AlignHCenter | Qt::AlignVCenter, ray.names.join(QStringLiteral(", ")), true);
     const double within = std::fmod(std::fmod(ray.angle, kTurn) + kTurn, kTurn);
-    if (within > kSame && kTurn - within > kSame) {
+    if (star.angles && within > kSame && kTurn - within > kSame) {
       draft.label(centre + 0.55 * radius * way, degrees(within) + QChar(u'°'));
     }
   }
+  paintNames(draft, star, centre, radius + pin + draft.mm(around.names));
   draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
-  paintRotation(draft, centre, radius + pin + draft.mm(kAround - 2.0), star.clockwise);
+  paintRotation(draft, centre, radius + pin + draft.mm(around.rotation), star.clockwise);
   if (!star.seenFrom.isEmpty()) {
     draft.text(QPointF(room.center().x(), room.bottom()), Qt::AlignHCenter | Qt::AlignBottom,
                star.seenFrom, false, draft.ink().faint);

@@ -20,7 +20,8 @@ struct StarThrow {
 struct Star {
   std::vector<StarThrow> throws;
   bool clockwise = true;  ///< as seen
-  QString seenFrom;       ///< "seen from the output end"; empty: nobody said
+  QString seenFrom = {};  ///< said below it: "seen from the output end"
+  bool angles = true;     ///< written on the throws; without them all is drawn closer
 };
 
 /// Firings of one cycle.

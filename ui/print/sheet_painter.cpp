@@ -13,6 +13,7 @@
 #include "ui/document/taste.h"
 #include "ui/drawings/section_painter.h"
 #include "ui/drawings/stack_painter.h"
+#include "ui/drawings/star_painter.h"
 #include "ui/print/page_frame.h"
 #include "ui/print/sheet_table.h"
 #include "ui/print/small_plots.h"
@@ -33,6 +34,10 @@ constexpr double kLeastPlot = 23.0;
 constexpr double kLeastStack = 44.0;  // height of the enlarged stack
 constexpr double kMostStack = 60.0;
 constexpr double kStackGap = 1.5;  // above it
+constexpr double kStar = 27.0;     // height of the star of the throws
+constexpr double kLeastStarWidth = 27.0;
+constexpr std::size_t kMostBeside = 6;  // throws of stars beside each other
+constexpr double kLeastSection = 48.0;  // height; before it is cut shorter there is no star
 constexpr double kBetweenColumns = 4.0;
 constexpr int kBoxesInARow = 6;
 
@@ -385,6 +390,7 @@ class Page {
     table_.paint(QPointF(inner_.left() + drawings_ + mm(kBetween), top_ + mm(1.0)), pitch_);
     const double line = draft_.textHeight();
     QRectF area(inner_.left(), top_ + mm(1.0), drawings_, split_ - top_ - mm(2.0));
+    area.setBottom(paintStars(area));
     const CylinderOrWhyNot it = cylinderToDraw(assessment_, style_, sheet_.engine, 0);
     if (!it.cylinder) {
       const Paragraph paragraph{QStringLiteral("No drawing."), inTerms(it.whyNot)};
@@ -399,6 +405,55 @@ class Page {
                        area.bottom() - section.bottom() - mm(kStackGap) - line - mm(0.5));
     const StackDrawn enlarged = paintStack(draft_, stack, *it.cylinder, style_, {});
     caption(stackCaption(enlarged.enlargement, 0, style_), area.bottom() - line / 2.0);
+  }
+
+  /// At the foot of the drawings: that of the engine, and the donor's beside it where it is another
+  /// and there is room; below when they fire, also where there is no room for stars. @returns the
+  /// upper edge.
+  double paintStars(const QRectF& area) {
+    if (sheet_.stars.empty()) return area.bottom();
+    const bool both = sheet_.stars.size() > 1 && drawings_ >= mm(2.0 * kLeastStarWidth) &&
+                      sheet_.stars.front().throws.size() <= kMostBeside;
+    const double width = both ? drawings_ / 2.0 : drawings_;
+    double words = 0.0;
+    for (const sheet::Star& star : sheet_.stars) {
+      const double high = starWords(0.0, width).height(firingOf(star), 0.0);
+      words = both ? std::max(words, high) : words + high;
+    }
+    const double below = words + draft_.textHeight() + mm(0.5);
+    const bool drawn = area.height() - mm(kStar) - below >= mm(kLeastSection + kLeastStack);
+    const double top = area.bottom() - below - (drawn ? mm(kStar) : 0.0);
+    caption(fromCore(sheet_.stars.front().caption),
+            area.bottom() - below + draft_.textHeight() / 2.0);
+    double y = area.bottom() - words;
+    for (const sheet::Star& star : sheet_.stars) {
+      const bool own = &star == &sheet_.stars.front();
+      // From left to right as in the table: the donor first.
+      const double left = area.left() + (both && own ? width : 0.0);
+      if (drawn && (own || both)) {
+        paintStarIn(QRectF(left, top, width - mm(2.0), mm(kStar)), star);
+      }
+      const double foot =
+          starWords(left, width).draw(draft_.painter(), draft_.ink().line, firingOf(star), y);
+      if (!both) y = foot;
+    }
+    return top - mm(1.0);
+  }
+
+  TextFlow starWords(double left, double width) {
+    return column(draft_.medium().points, left, width - mm(2.0));
+  }
+
+  static Paragraph firingOf(const sheet::Star& star) {
+    return {fromCore(star.heading), fromCore(star.firing)};
+  }
+
+  void paintStarIn(const QRectF& room, const sheet::Star& star) {
+    Star drawn{.throws = {}, .clockwise = star.clockwise, .angles = false};
+    for (const sheet::Star::Throw& one : star.throws) {
+      drawn.throws.push_back({one.ahead, one.axis, fromCore(one.name)});
+    }
+    paintStar(draft_, room, drawn);
   }
 
   /// The section is as large as it can be; then the stack takes what does not make it smaller.
