@@ -363,9 +363,6 @@ TEST_F(WhatWouldItBe, SaysWhatIsNearestWhereThereIsNoAnswer) {
   EXPECT_TRUE(page_.answer().number.isEmpty());
   EXPECT_TRUE(page_.answer().sentence.contains(u"nearest is"_s))
       << page_.answer().sentence.toStdString();
-  EXPECT_TRUE(page_.answer().sentence.contains(u"from"_s))
-      << "a volume has no upper limit: only what was looked at is spoken of; "
-      << page_.answer().sentence.toStdString();
   EXPECT_FALSE(canTakeWhatIf(desk_));
 }
 

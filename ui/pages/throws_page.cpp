@@ -1,4 +1,5 @@
 #include <QCoreApplication>
+#include <QTabBar>
 #include <QTabWidget>
 
 #include "core/describe/tabulated.h"
@@ -47,6 +48,8 @@ QWidget* picture(Desk& desk, QWidget* parent) {
   const auto subject = [&desk] { return desk.subject(); };
   auto* pictures = new QTabWidget(parent);
   pictures->setDocumentMode(true);
+  pictures->setAccessibleName(tr("What is drawn of the crank"));
+  pictures->tabBar()->setAccessibleName(pictures->accessibleName());
   pictures->addTab(new StarView(desk.document, desk.taste, subject), tr("Star and firings"));
   pictures->addTab(new CrankPane(desk.document, desk.taste, subject), tr("Crank in space"));
   return pictures;
