@@ -40,8 +40,8 @@ extern const Port kExhaust, kTransfer;
 /// Whether the piston shuts and opens a port that lies a travel [m] below top dead centre.
 bool opensAndShuts(describe::Reader& read, double travel);
 
-/// When the piston opens and shuts that port of this cylinder; says that there is none where it does
-/// not do both.
+/// When the piston opens and shuts that port of this cylinder; says that there is none where it
+/// does not do both.
 Timing timingOf(describe::Reader& read, const Port& port);
 
 }  // namespace strokewright::ports
