@@ -576,9 +576,10 @@ class Writer {
   std::string saidOf(int number, const Result& result, Say say) const {
     const Text text = numbers_.text(number, result);
     if (!numbers_.isValue(number, result)) return text.full;
-    std::vector<double> values;
-    for (int i = 0; i < evaluation_.cylinders(number); ++i) {
-      values.push_back(assessment_(number, result, i).value);
+    const int n = evaluation_.cylinders(number);
+    std::vector<double> values(static_cast<std::size_t>(n));
+    for (int i = 0; i < n; ++i) {
+      values[static_cast<std::size_t>(i)] = assessment_(number, result, i).value;
     }
     return say(values);
   }
@@ -588,8 +589,8 @@ class Writer {
   }
 
   std::string listed(const std::vector<double>& angles, std::string_view between) const {
-    std::vector<std::string> texts;
-    for (const double angle : angles) texts.push_back(degrees(angle));
+    std::vector<std::string> texts(angles.size());
+    std::ranges::transform(angles, texts.begin(), [&](double angle) { return degrees(angle); });
     return join(texts, between);
   }
 
@@ -601,9 +602,10 @@ class Writer {
 
   /// "fires 1-2, 450 · 270°; throws 0 · 270°; tops 0 · 90°"
   std::string firingOf(int number) const {
-    std::vector<double> throws;
-    for (int i = 0; i < evaluation_.cylinders(number); ++i) {
-      throws.push_back(evaluation_.inputValue(number, in::throwAhead, i));
+    const int n = evaluation_.cylinders(number);
+    std::vector<double> throws(static_cast<std::size_t>(n));
+    for (int i = 0; i < n; ++i) {
+      throws[static_cast<std::size_t>(i)] = evaluation_.inputValue(number, in::throwAhead, i);
     }
     const std::string order = saidOf(
         number, out::firesAfterFirst,
