@@ -49,17 +49,10 @@ int sound(const Arguments& arguments, std::ostream& err) {
     err << "firing_table: " << whyNone(assessment, fires.state, fires.notes) << '\n';
     return 1;
   }
-  firing::Order order;
-  double cycle = 0.0;
-  for (Eigen::Index i = 0; i < fires.rows["at_rad"].numbers.size(); ++i) {
-    order.at.push_back(fires.rows["at_rad"].numbers[i]);
-    cycle += fires.rows["then_rad"].numbers[i];
-  }
-  const auto strokes = cycle > 1.5 * firing::cycleOf(firing::Strokes::Two) ? firing::Strokes::Four
-                                                                           : firing::Strokes::Two;
+  const firing::Firings firings = firing::firingsOf(fires.rows);
   const firing::Playing playing{.speed = speedOf(arguments, assessment, engine)};
   std::ofstream file(pathOf(path), std::ios::binary);
-  file << firing::wav(firing::soundOf(order, strokes, playing), playing.rate);
+  file << firing::wav(firing::soundOf(firings.order, firings.strokes, playing), playing.rate);
   file.close();
   if (!file)
     throw Unusable({"“", path, "” could not be written. Is the folder there, and writable?"});

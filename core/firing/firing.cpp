@@ -16,12 +16,6 @@ constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kSame = 1e-6;  // [rad] what arithmetic leaves
 constexpr std::size_t kMostCylinders = 16;
 
-/// From 0 to under the whole; what arithmetic leaves below it counts as 0.
-double within(double angle, double whole) {
-  const double rest = angle - whole * std::floor(angle / whole);
-  return rest < kSame || whole - rest < kSame ? 0.0 : rest;
-}
-
 /// Cylinders with when they fire, the earliest first; of those that fire together the lower number.
 Order sorted(const std::vector<double>& firesAt) {
   std::vector<int> cylinders(firesAt.size());
@@ -45,6 +39,11 @@ struct Ranked {
 long thousandths(double angle) { return std::lround(angle / kTurn * 360e3); }
 
 }  // namespace
+
+double within(double angle, double whole) {
+  const double rest = angle - whole * std::floor(angle / whole);
+  return rest < kSame || whole - rest < kSame ? 0.0 : rest;
+}
 
 double cycleOf(Strokes strokes) { return strokes == Strokes::Four ? 2.0 * kTurn : kTurn; }
 

@@ -16,6 +16,9 @@ enum class Strokes { Two, Four };
 /// [rad] one cycle: two turns of a four-stroke, one of a two-stroke.
 double cycleOf(Strokes strokes);
 
+/// [rad] from 0 to under the whole; what arithmetic leaves below it counts as 0.
+double within(double angle, double whole);
+
 /// Which way a throw and a cylinder axis point, and where the offset puts the top.
 struct Throw {
   double ahead = 0.0;      ///< ψ: ahead of the first throw in the sense of rotation

@@ -10,6 +10,7 @@
 #include "core/describe/refusal.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "core/units/unit_group.h"
 
 namespace strokewright::firing {
 
@@ -88,6 +89,10 @@ Order orderOf(Reader& read, const Crank& crank) {
   return *order;
 }
 
+double aMinute(double speed) {
+  return units::fromSi(units::unitsOf(units::Kind::Speed).front(), speed);
+}
+
 std::string words(const Order& order, const Crank& crank) {
   std::string text;
   for (std::size_t i = 0; i < order.cylinders.size(); ++i) {
@@ -104,7 +109,7 @@ namespace {
 /// downwards does not jump by a turn.
 double justFromZero(double angle) {
   constexpr double kTurn = 2.0 * std::numbers::pi;
-  constexpr double kUnder = kTurn / 36.0;
+  constexpr double kUnder = kTurn / 180.0;  // more than a throw errs by
   return angle - kTurn * std::floor((angle + kUnder) / kTurn);
 }
 
@@ -207,17 +212,18 @@ const Result leastFiringGap{
     .valid = firing::kEqual,
     .value = [](Reader& read) { return std::ranges::min(firing::intervalsOf(read)); }};
 
-const Result firingFrequency{.key = "firing_frequency_rad_s",
+const Result firingFrequency{.key = "firings_a_minute",
                              .name = "Firings a minute at the speed wanted",
                              .symbol = "f",
-                             .kind = Kind::Speed,
+                             .kind = Kind::Count,
                              .per = Per::Engine,
-                             .formula = "f = n · N, halved for a four-stroke",
+                             .formula = "f = n · N, halved for a four-stroke; N turns a minute",
                              .source = "definition",
                              .valid = "every cylinder fires",
                              .value = [](Reader& read) {
                                const double each = model::twoStroke(read) ? 1.0 : 0.5;
-                               return read(in::cylinderCount) * each * read(in::wantedSpeed);
+                               return read(in::cylinderCount) * each *
+                                      firing::aMinute(read(in::wantedSpeed));
                              }};
 
 const Result lobeBehindFirst{
@@ -225,12 +231,14 @@ const Result lobeBehindFirst{
     .name = "Lobe ahead of the first lobe by, on the camshaft",
     .kind = Kind::Angle,
     .decimals = 1,
-    .formula = "−α_f / 2, counted in the sense in which the camshaft turns",
+    .formula = "−α_f / 2 or a turn more, counted in the sense in which the camshaft turns",
     .source = "the camshaft turns at half the speed of the crank",
     .valid = "four-stroke, all cylinders with the same cam timing",
     .value = [](Reader& read) {
       if (model::twoStroke(read)) return read.none("a two-stroke has no camshaft");
-      return firing::justFromZero(firing::lobeAngle(read(firesAfterFirst)));
+      // Held still, so that a lobe beside the first does not jump by a turn under its ±.
+      const double firesAt = read.held(firesAfterFirst);
+      return firing::lobeAngle(firesAt) - 0.5 * (read(firesAfterFirst) - firesAt);
     }};
 
 const Result lobeMoved{

@@ -16,7 +16,7 @@ using describe::Table;
 
 extern const Result topAfterFirst, turnsLater, firesAfterFirst, largestFiringGap, leastFiringGap,
     firingFrequency, lobeBehindFirst, lobeMoved;
-extern const Table firingOrders, firingTable, rhythm;
+extern const Table firingOrders, firingTable, triggers, collectors, rhythm;
 
 }  // namespace strokewright::out
 
@@ -39,6 +39,10 @@ Crank crankOf(describe::Reader& read);
 /// of all; one that cannot be is refused.
 /// @throws describe::Refusal
 Order orderOf(describe::Reader& read, const Crank& crank);
+
+/// Turns, or pulses, a minute.
+/// @param speed [rad/s]
+double aMinute(double speed);
 
 /// "1-3-4-2"
 std::string words(const Order& order, const Crank& crank);

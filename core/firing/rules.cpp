@@ -157,6 +157,134 @@ const Rule axisOfAV{.key = "cylinder_axis_small",
                           {&in::cylinderAxis});
                     }};
 
+/// Cylinders of one place along the crank, one in each of two banks.
+struct Pair {
+  int one;
+  int other;
+};
+
+/// As they are entered one beside the other, or bank after bank; none where there are not two
+/// banks.
+std::vector<Pair> pairsOf(const Crank& crank) {
+  const int n = static_cast<int>(crank.axes.size());
+  const auto axis = [&](int cylinder) { return crank.axes[static_cast<std::size_t>(cylinder)]; };
+  const auto same = [&](int one, int other) {
+    return std::abs(std::remainder(axis(one) - axis(other), kTurn)) < 0.1 * kDegree;
+  };
+  const auto pairedBy = [&](int step, int first, int next) {
+    std::vector<Pair> pairs;
+    for (int i = 0; i < n / 2; ++i) {
+      const Pair pair{first + i * next, first + i * next + step};
+      if (!same(pair.one, 0) || !same(pair.other, step)) return std::vector<Pair>{};
+      pairs.push_back(pair);
+    }
+    return pairs;
+  };
+  if (n < 2 || n % 2 != 0) return {};
+  if (!same(0, 1)) return pairedBy(1, 0, 2);
+  return n > 2 && !same(0, n / 2) ? pairedBy(n / 2, 0, 1) : std::vector<Pair>{};
+}
+
+/// Backward-turning primary part of two cylinders, of m r ω²: ½|Σ exp(−j(ψ − 2β))|.
+/// @source Den Hartog, Mechanical Vibrations, ch. 5, from memory
+double backwardOf(double bank, double pinAhead) {
+  return std::abs(std::cos(0.5 * pinAhead - bank));
+}
+
+/// The same offsets the other way; an order of firing that is not possible then goes.
+Mend turnedRound(Reader& read, Crank crank, const std::vector<Pair>& pairs,
+                 std::vector<double> throws) {
+  for (const Pair& pair : pairs) {
+    const auto other = static_cast<std::size_t>(pair.other);
+    const double turned = 2.0 * throws[static_cast<std::size_t>(pair.one)] - throws[other];
+    crank.tops[other] -= turned - throws[other];
+    throws[other] = turned;
+  }
+  std::string text;
+  for (const double one : throws) {
+    if (!text.empty()) text += "; ";
+    text += describe::typedText(in::throwAhead, one);
+  }
+  Mend mend{.says = {"Turn the offset round", {}}, .entries = {{&in::throwAhead, std::move(text)}}};
+  if (!read.given(in::firingOrder)) return mend;
+  std::vector<int> order;
+  for (const int named : numbersNamed(read)) {
+    const auto found = std::ranges::find(crank.numbers, named);
+    order.push_back(static_cast<int>(found - crank.numbers.begin()));
+  }
+  if (!orderAs(order, crank.tops, crank.strokes)) {
+    mend.entries.emplace_back(&in::firingOrder, std::string());
+  }
+  return mend;
+}
+
+const Rule pinOffsetSense{
+    .key = "pin_offset_wrong_sense",
+    .source = "Den Hartog, Mechanical Vibrations, ch. 5, from memory",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::throwAhead) || !read.given(in::cylinderAxis)) return;
+      const Crank crank = crankOf(read);
+      const std::vector<Pair> pairs = pairsOf(crank);
+      std::vector<double> throws;
+      for (int i = 0; i < read.cylinders(); ++i) throws.push_back(read.at(i)(in::throwAhead));
+      const auto at = [](int cylinder) { return static_cast<std::size_t>(cylinder); };
+      constexpr double kHundredth = 0.005;
+      for (const Pair& pair : pairs) {
+        const double ahead = std::remainder(throws[at(pair.other)] - throws[at(pair.one)], kTurn);
+        const double bank = crank.axes[at(pair.other)] - crank.axes[at(pair.one)];
+        const double plain = backwardOf(bank, 0.0);
+        const double here = backwardOf(bank, ahead);
+        const double flipped = backwardOf(bank, -ahead);
+        if (here < plain + kHundredth || flipped > here - kHundredth) continue;
+        Finding& finding = speak.say(
+            Weight::Objects,
+            {ahead > 0.0
+                 ? "The pin of cylinder {1} is {2} ahead of that of cylinder {3}: what turns "
+                   "backwards of the primary force of the two grows from {4}, on one pin, to {5} "
+                   "of "
+                   "m·r·ω²; as much behind it would be {6}."
+                 : "The pin of cylinder {1} is {2} behind that of cylinder {3}: what turns "
+                   "backwards of the primary force of the two grows from {4}, on one pin, to {5} "
+                   "of "
+                   "m·r·ω²; as much ahead it would be {6}.",
+             {number(crank.numbers[at(pair.other)]), angle(std::abs(ahead)),
+              number(crank.numbers[at(pair.one)]), Quantity{Kind::Ratio, plain, 2},
+              Quantity{Kind::Ratio, here, 2}, Quantity{Kind::Ratio, flipped, 2}}},
+            {&in::throwAhead, &in::cylinderAxis});
+        finding.mends.push_back(turnedRound(read, crank, pairs, std::move(throws)));
+        return;
+      }
+    }};
+
+const Rule masterAndSlaves{
+    .key = "rods_share_a_pin", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::throwAhead) || !read.given(in::cylinderAxis)) return;
+      const Crank crank = crankOf(read);
+      const auto same = [](double one, double other) {
+        return std::abs(std::remainder(one - other, kTurn)) < 0.1 * kDegree;
+      };
+      for (std::size_t i = 0; i < crank.axes.size(); ++i) {
+        // As many axes as there are on this throw, each counted once.
+        std::vector<double> axes;
+        const double ahead = read.at(static_cast<int>(i))(in::throwAhead);
+        for (std::size_t k = 0; k < crank.axes.size(); ++k) {
+          if (!same(read.at(static_cast<int>(k))(in::throwAhead), ahead)) continue;
+          const bool counted =
+              std::ranges::any_of(axes, [&](double axis) { return same(axis, crank.axes[k]); });
+          if (!counted) axes.push_back(crank.axes[k]);
+        }
+        if (axes.size() < 3) continue;
+        speak.say(
+            Weight::Remarks,
+            {"{1} rods stand on one throw: they are computed as rods that all turn on the pin "
+             "itself. Slave rods on a master rod are not computed: their strokes and tops lie "
+             "elsewhere.",
+             {number(static_cast<int>(axes.size()))}},
+            {&in::throwAhead, &in::cylinderAxis});
+        return;
+      }
+    }};
+
 const Rule rotationTurned{
     .key = "rotation_against_donor",
     .source = kPractice,
@@ -232,8 +360,9 @@ const Rule camshaftToMake{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&everyCylinderOnce, &orderCanBe, &allTogether,   &axisOfAV,
-                                        &rotationTurned,    &mirrored,   &camshaftToMake};
+  static constexpr std::array kRules = {&everyCylinderOnce, &orderCanBe,     &allTogether,
+                                        &axisOfAV,          &pinOffsetSense, &masterAndSlaves,
+                                        &rotationTurned,    &mirrored,       &camshaftToMake};
   return kRules;
 }
 

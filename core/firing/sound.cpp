@@ -45,6 +45,18 @@ void append(std::string& bytes, std::uint32_t value, int count) {
 
 }  // namespace
 
+Firings firingsOf(const describe::Rows& rows) {
+  Firings firings;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const auto row = static_cast<Eigen::Index>(i);
+    firings.order.cylinders.push_back(static_cast<int>(rows["cylinder"].numbers[row]));
+    firings.order.at.push_back(rows["at_rad"].numbers[row]);
+  }
+  const bool four = rows["then_rad"].numbers.sum() > 1.5 * cycleOf(Strokes::Two);
+  firings.strokes = four ? Strokes::Four : Strokes::Two;
+  return firings;
+}
+
 std::vector<float> soundOf(const Order& order, Strokes strokes, const Playing& playing) {
   check(playing);
   const auto count = static_cast<std::size_t>(playing.seconds * playing.rate);

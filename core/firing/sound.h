@@ -5,9 +5,19 @@
 #include <string>
 #include <vector>
 
+#include "core/describe/table.h"
 #include "core/firing/firing.h"
 
 namespace strokewright::firing {
+
+/// The firings of a cycle.
+struct Firings {
+  Order order;  ///< cylinders by the numbers they go by
+  Strokes strokes = Strokes::Four;
+};
+
+/// As the table of firings has them, out::firingTable.
+Firings firingsOf(const describe::Rows& rows);
 
 /// What is played.
 struct Playing {

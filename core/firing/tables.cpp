@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/describe/evaluation.h"
+#include "core/firing/collectors.h"
 #include "core/firing/layouts.h"
 #include "core/firing/results.h"
 #include "core/model/inputs.h"
@@ -22,6 +23,8 @@ using units::Kind;
 
 namespace {
 
+constexpr double kTurn = 2.0 * std::numbers::pi;
+
 constexpr Column kOrders[] = {
     {.key = "order", .name = "Firing order", .words = true},
     {.key = "intervals", .name = "Intervals", .words = true},
@@ -34,14 +37,27 @@ constexpr Column kTable[] = {
     {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
     {.key = "at_rad", .name = "At", .symbol = "α_f", .kind = Kind::Angle, .decimals = 1},
     {.key = "then_rad", .name = "Next after", .kind = Kind::Angle, .decimals = 1},
-    {.key = "trigger_rad", .name = "Trigger on the crank", .kind = Kind::Angle, .decimals = 1},
     {.key = "lobe_rad", .name = "Lobe on the camshaft", .kind = Kind::Angle, .decimals = 1}};
+
+constexpr Column kTriggers[] = {
+    {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
+    {.key = "crank_rad", .name = "On the crank", .kind = Kind::Angle, .decimals = 1},
+    {.key = "cam_rad", .name = "At half speed", .kind = Kind::Angle, .decimals = 1},
+    {.key = "shares", .name = "May share a coil with", .words = true}};
+
+constexpr Column kCollectors[] = {
+    {.key = "collectors", .name = "Collectors", .kind = Kind::Count},
+    {.key = "cylinders", .name = "Cylinders in each", .words = true},
+    {.key = "intervals", .name = "Intervals in each", .words = true},
+    {.key = "largest_rad", .name = "Largest", .kind = Kind::Angle, .decimals = 1},
+    {.key = "least_rad", .name = "Least", .kind = Kind::Angle, .decimals = 1},
+    {.key = "across", .name = "Across banks", .kind = Kind::Count}};
 
 constexpr Column kRhythm[] = {
     {.key = "order", .name = "Order", .symbol = "q", .kind = Kind::Ratio, .decimals = 1},
     {.key = "content", .name = "Content", .symbol = "A_q", .kind = Kind::Ratio, .decimals = 3},
     {.key = "donors", .name = "Donor’s", .symbol = "A_q", .kind = Kind::Ratio, .decimals = 3},
-    {.key = "frequency_rad_s", .name = "A minute at the speed wanted", .kind = Kind::Speed}};
+    {.key = "pulses_a_minute", .name = "A minute at the speed wanted", .kind = Kind::Count}};
 
 /// "180-180-360", in whole degrees or tenths.
 std::string inDegrees(const std::vector<double>& angles) {
@@ -51,6 +67,33 @@ std::string inDegrees(const std::vector<double>& angles) {
     if (!text.empty()) text += "-";
     text += std::to_string(tenths / 10);
     if (tenths % 10 != 0) text += "." + std::to_string(tenths % 10);
+  }
+  return text;
+}
+
+/// "1+4", sorted.
+std::string numbersOf(const std::vector<int>& group, const firing::Crank& crank) {
+  std::vector<int> numbers;
+  for (const int cylinder : group) {
+    numbers.push_back(crank.numbers[static_cast<std::size_t>(cylinder)]);
+  }
+  std::ranges::sort(numbers);
+  std::string text;
+  for (const int number : numbers) {
+    if (!text.empty()) text += "+";
+    text += std::to_string(number);
+  }
+  return text;
+}
+
+/// Those that fire a turn before and after: one coil sparks in both.
+std::string partnersOf(std::size_t place, const firing::Order& order, const firing::Crank& crank) {
+  constexpr double kSame = 1e-6;  // [rad] what arithmetic leaves
+  std::string text;
+  for (std::size_t i = 0; i < order.at.size(); ++i) {
+    if (std::abs(std::abs(order.at[i] - order.at[place]) - kTurn) > kSame) continue;
+    if (!text.empty()) text += ", ";
+    text += std::to_string(crank.numbers[static_cast<std::size_t>(order.cylinders[i])]);
   }
   return text;
 }
@@ -96,9 +139,9 @@ const Table firingTable{
     .name = "When each cylinder fires",
     .per = Per::Engine,
     .columns = kTable,
-    .formula = "α_f as the order has it; trigger: α_f less whole turns; lobe −α_f / 2",
+    .formula = "α_f as the order has it; lobe −α_f / 2 or a turn more",
     .source = "plane geometry",
-    .valid = "trigger marks counted from the top of the cylinder that fires first; add the advance",
+    .valid = "all counted from the cylinder that fires first",
     .fill = [](Reader& read, Rows& rows) {
       const firing::Crank crank = firing::crankOf(read);
       const firing::Order order = firing::orderOf(read, crank);
@@ -106,10 +149,64 @@ const Table firingTable{
       const bool cam = crank.strokes == firing::Strokes::Four;
       for (std::size_t i = 0; i < order.at.size(); ++i) {
         const auto cylinder = static_cast<std::size_t>(order.cylinders[i]);
-        const double trigger = std::fmod(order.at[i], 2.0 * std::numbers::pi);
         rows.add({static_cast<double>(i + 1), static_cast<double>(crank.numbers[cylinder]),
-                  order.at[i], intervals[i], trigger,
-                  cam ? firing::lobeAngle(order.at[i]) : kAbsent});
+                  order.at[i], intervals[i], cam ? firing::lobeAngle(order.at[i]) : kAbsent});
+      }
+    }};
+
+const Table triggers{
+    .key = "triggers",
+    .name = "When to ignite, from the top of the first throw",
+    .per = Per::Engine,
+    .columns = kTriggers,
+    .formula =
+        "crank: firing after the top of the cylinder entered first, less whole turns; half speed: "
+        "half of it; a coil is shared by two whose firings are a turn apart",
+    .source = "plane geometry; sharing a coil: common practice, no published source",
+    .valid =
+        "at top dead centre, no advance in it: turn each mark earlier by the advance, at half "
+        "speed by half of it",
+    .fill = [](Reader& read, Rows& rows) {
+      const firing::Crank crank = firing::crankOf(read);
+      const firing::Order order = firing::orderOf(read, crank);
+      const bool four = crank.strokes == firing::Strokes::Four;
+      const auto first = std::ranges::find(order.cylinders, 0) - order.cylinders.begin();
+      const double from = order.at[static_cast<std::size_t>(first)];
+      for (std::size_t i = 0; i < order.at.size(); ++i) {
+        const auto cylinder = static_cast<std::size_t>(order.cylinders[i]);
+        const double at = firing::within(order.at[i] - from, firing::cycleOf(crank.strokes));
+        rows.add({static_cast<double>(crank.numbers[cylinder]), firing::within(at, kTurn),
+                  four ? 0.5 * at : kAbsent, four ? partnersOf(i, order, crank) : std::string()});
+      }
+    }};
+
+const Table collectors{
+    .key = "collectors",
+    .name = "Which cylinders share a collector",
+    .per = Per::Engine,
+    .columns = kCollectors,
+    .formula =
+        "every way to part the cylinders into groups of equal number; of each number of "
+        "groups the most even ones",
+    .source = "enumeration; that even pulses are wanted is common practice, no published source",
+    .valid = "exhaust collectors, and inlets that are shared; lengths of the pipes are not judged",
+    .fill = [](Reader& read, Rows& rows) {
+      const firing::Crank crank = firing::crankOf(read);
+      const firing::Order order = firing::orderOf(read, crank);
+      if (!read.complete()) return;
+      for (const firing::Collectors& way : firing::collectorsOf(order, crank.strokes, crank.axes)) {
+        std::string cylinders;
+        std::string intervals;
+        for (const auto& group : way.groups) {
+          if (!cylinders.empty()) cylinders += " · ";
+          cylinders += numbersOf(group, crank);
+          const std::string each = inDegrees(firing::intervalsIn(group, order, crank.strokes));
+          if (intervals == each) continue;
+          if (!intervals.empty()) intervals += " · ";
+          intervals += each;
+        }
+        rows.add({static_cast<double>(way.groups.size()), cylinders, intervals, way.largest,
+                  way.least, static_cast<double>(way.across)});
       }
     }};
 
@@ -133,7 +230,8 @@ const Table rhythm{
           donors.at.push_back(read.at(i).donor(firesAfterFirst));
         }
       }
-      const double speed = read.given(in::wantedSpeed) ? read(in::wantedSpeed) : kAbsent;
+      const double speed =
+          read.given(in::wantedSpeed) ? firing::aMinute(read(in::wantedSpeed)) : kAbsent;
       for (int i = 1; i <= kMost; ++i) {
         const double q = i * step;
         rows.add({q, firing::content(order, q), compares ? firing::content(donors, q) : kAbsent,
@@ -146,8 +244,8 @@ const Table rhythm{
 namespace strokewright::firing {
 
 std::span<const describe::Table* const> tables() {
-  static constexpr std::array kTables = {&out::firingOrders, &out::firingTable, &out::rhythm,
-                                         &out::commonCranks};
+  static constexpr std::array kTables = {&out::firingOrders, &out::firingTable, &out::triggers,
+                                         &out::collectors,   &out::rhythm,      &out::commonCranks};
   return kTables;
 }
 

@@ -208,6 +208,120 @@ TEST(Throws, AllTogetherAreAskedAbout) {
   EXPECT_NE(findingOf(assessment, 0, "all_pistons_together"), nullptr);
 }
 
+// What turns backwards of the primary force of a pair, ½|1 + exp(−j(δ − 2V))|: one pin |cos V|, the
+// wrong sense more (60°: 0.87 against 0.50; 45°: 1.00 against 0.71). Closed form, from memory: Den
+// Hartog, Mechanical Vibrations, ch. 5.
+struct OffsetRow {
+  const char* name;
+  const char* cylinders;
+  const char* throws_;
+  const char* axes;
+  std::vector<const char*> says;  // none: silent
+  const char* mended = "";
+};
+void PrintTo(const OffsetRow& row, std::ostream* out) { *out << row.name; }
+
+class PinOffset : public testing::TestWithParam<OffsetRow> {};
+
+TEST_P(PinOffset, OfTheWrongSenseIsObjectedTo) {
+  const OffsetRow& row = GetParam();
+  model::Project project = engineOf(row.cylinders, row.throws_, row.axes);
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "pin_offset_wrong_sense");
+  if (row.says.empty()) {
+    EXPECT_EQ(finding, nullptr);
+    return;
+  }
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Objects);
+  for (const char* words : row.says) EXPECT_THAT(told(*finding), HasSubstr(words));
+  ASSERT_EQ(finding->mends.size(), 1U);
+  EXPECT_EQ(finding->mends.front().entries.front().second, row.mended);
+  type(project.engines[0], "throw_ahead_rad", row.mended);
+  const Assessment mended(project);
+  EXPECT_EQ(findingOf(mended, 0, "pin_offset_wrong_sense"), nullptr);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Pairs, PinOffset,
+    testing::Values(OffsetRow{"Vee60Ahead",
+                              "2",
+                              "0; 60",
+                              "0; 60",
+                              {"60.0°", "0.50", "0.87", "0.00"},
+                              "0.0 °; −60.0 °"},
+                    OffsetRow{"Vee60Behind", "2", "0; -60", "0; 60", {}},
+                    OffsetRow{"Vee45Ahead",
+                              "2",
+                              "0; 90",
+                              "0; 45",
+                              {"90.0°", "0.71", "1.00", "0.00"},
+                              "0.0 °; −90.0 °"},
+                    OffsetRow{
+                        "Vee75Ahead", "2", "0; 30", "0; 75", {"0.26", "0.50"}, "0.0 °; −30.0 °"},
+                    OffsetRow{"AgainstRotation",
+                              "2",
+                              "0; -60",
+                              "0; -60",
+                              {"behind", "0.50", "0.87"},
+                              "0.0 °; 60.0 °"},
+                    OffsetRow{"OnePin", "2", "0; 0", "0; 60", {}},
+                    // Neither sense is better at 90°.
+                    OffsetRow{"Vee90", "6", "0; 30; 240; 270; 120; 150", "0; 90; 0; 90; 0; 90", {}},
+                    OffsetRow{"Six60",
+                              "6",
+                              "0; 60; 240; 300; 120; 180",
+                              "0; 60; 0; 60; 0; 60",
+                              {"0.50", "0.87"},
+                              "0.0 °; −60.0 °; 240.0 °; 180.0 °; 120.0 °; 60.0 °"},
+                    OffsetRow{"BankAfterBank",
+                              "6",
+                              "0; 240; 120; 60; 300; 180",
+                              "0; 0; 0; 60; 60; 60",
+                              {"cylinder 4", "0.50", "0.87"},
+                              "0.0 °; 240.0 °; 120.0 °; −60.0 °; 180.0 °; 60.0 °"},
+                    OffsetRow{"FlatFour", "4", "0; 180; 180; 0", "0; 180; 0; 180", {}},
+                    OffsetRow{"InLine", "4", "0; 180; 180; 0", "", {}}),
+    [](const auto& row) { return std::string(row.param.name); });
+
+TEST(PinOffset, TurnedRoundTakesAnOrderAlongThatIsNotPossibleThen) {
+  model::Project project = engineOf("6", "0; 60; 240; 300; 120; 180", "0; 60; 0; 60; 0; 60");
+  type(project.engines[0], "cycle", "two-stroke");
+  type(project.engines[0], "firing_order", "1; 2; 5; 6; 3; 4");
+  const Assessment before(project);
+  for (const auto& mend : findingOf(before, 0, "pin_offset_wrong_sense")->mends) {
+    for (const auto& [input, text] : mend.entries) type(project.engines[0], input->key, text);
+  }
+  const Assessment after(project);
+  EXPECT_EQ(findingOf(after, 0, "firing_order_fits_the_throws"), nullptr);
+  EXPECT_EQ(findingOf(after, 0, "pin_offset_wrong_sense"), nullptr);
+}
+
+TEST(Rods, OfWhichThreeStandOnOnePinAreSaidNotToBeSlaves) {
+  const model::Project radial = engineOf("3", "0; 0; 0", "0; 120; 240");
+  const Assessment assessment(radial);
+  const describe::Finding* finding = findingOf(assessment, 0, "rods_share_a_pin");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Remarks);
+  EXPECT_THAT(told(*finding), HasSubstr("3 rods stand on one throw"));
+  const model::Project twelve = engineOf("12", "0; 0; 240; 240; 120; 120; 120; 120; 240; 240; 0; 0",
+                                         "0; 60; 0; 60; 0; 60; 0; 60; 0; 60; 0; 60");
+  const Assessment vee(twelve);
+  EXPECT_EQ(findingOf(vee, 0, "rods_share_a_pin"), nullptr);
+}
+
+// By hand: one that fires 14° after the first has its lobe 7° behind, which is 353° ahead, and it
+// does not jump by a turn under its ±, nor does the lobe of one that fires with the first.
+TEST(Lobes, AreToldWithinATurn) {
+  const model::Project project = engineOf("3", "0; -14; 0 ± 0.5");
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(0, out::lobeBehindFirst, 1).value, 353 * kDegree, 1e-9);
+  for (int i = 0; i < 3; ++i) {
+    EXPECT_GE(assessment(0, out::lobeBehindFirst, i).value, 0.0);
+    EXPECT_LT(assessment(0, out::lobeBehindFirst, i).worst, 2.0 * kDegree);
+  }
+}
+
 /// A donor and a target with other throws.
 model::Project conversion(const char* cylinders, const char* donors, const char* throws_) {
   model::Project project = engineOf(cylinders, donors);
@@ -252,6 +366,105 @@ TEST(Rotation, AgainstTheDonorsIsNoticedFromEitherEnd) {
   type(project.engines[1], "viewed_from", "free_end");
   const Assessment same(project);
   EXPECT_EQ(findingOf(same, 1, "rotation_against_donor"), nullptr) << "said from the other end";
+}
+
+/// An engine, and how its cylinders part evenly.
+struct CollectorRow {
+  const char* name;
+  const char* cylinders;
+  const char* throws_;
+  const char* axes;
+  const char* order;
+  double collectors;
+  const char* groups;
+  const char* intervals;
+  double across = 0.0;
+};
+void PrintTo(const CollectorRow& row, std::ostream* out) { *out << row.name; }
+
+class CollectorsOf : public testing::TestWithParam<CollectorRow> {};
+
+TEST_P(CollectorsOf, AreThoseThatTheTradeJoins) {
+  const CollectorRow& row = GetParam();
+  model::Project project = engineOf(row.cylinders, row.throws_, row.axes);
+  type(project.engines[0], "firing_order", row.order);
+  Assessment assessment(project);
+  const Tabulated table = assessment.evaluation().tabulated(0, out::collectors);
+  ASSERT_EQ(table.state, State::Value);
+  bool found = false;
+  for (std::size_t i = 0; i < table.rows.size() && !found; ++i) {
+    const auto at = static_cast<Eigen::Index>(i);
+    if (table.rows["collectors"].numbers[at] != row.collectors) continue;
+    found = true;  // the first of that number is the most even one
+    EXPECT_EQ(table.rows["cylinders"].words[i], row.groups);
+    EXPECT_EQ(table.rows["intervals"].words[i], row.intervals);
+    EXPECT_EQ(table.rows["across"].numbers[at], row.across);
+  }
+  EXPECT_TRUE(found);
+}
+
+// Common practice, no published source: a four's 4-2-1 joins 1+4 and 2+3, a six the front and the
+// rear three, a cross-plane V8 (1, 3, 5, 7 one bank) pairs across its banks for even pulses.
+INSTANTIATE_TEST_SUITE_P(
+    Practice, CollectorsOf,
+    testing::Values(
+        CollectorRow{"Four", "4", "0; 180; 180; 0", "", "1; 3; 4; 2", 2, "1+4 · 2+3", "360-360"},
+        CollectorRow{"FourInOne", "4", "0; 180; 180; 0", "", "1; 3; 4; 2", 1, "1+2+3+4",
+                     "180-180-180-180"},
+        CollectorRow{"Triple", "3", "0; 240; 120", "", "1; 3; 2", 1, "1+2+3", "240-240-240"},
+        CollectorRow{"Twin270", "2", "0; 270", "", "1; 2", 1, "1+2", "450-270"},
+        CollectorRow{"SixInTwo", "6", "0; 240; 120; 120; 240; 0", "", "1; 5; 3; 6; 2; 4", 2,
+                     "1+2+3 · 4+5+6", "240-240-240"},
+        CollectorRow{"SixInThree", "6", "0; 240; 120; 120; 240; 0", "", "1; 5; 3; 6; 2; 4", 3,
+                     "1+6 · 2+5 · 3+4", "360-360"},
+        CollectorRow{"CrossPlaneV8", "8", "0; 0; 90; 90; 270; 270; 180; 180",
+                     "0; -90; 0; -90; 0; -90; 0; -90", "1; 8; 4; 3; 6; 5; 7; 2", 2,
+                     "1+4+6+7 · 2+3+5+8", "180-180-180-180", 2}),
+    [](const auto& row) { return std::string(row.param.name); });
+
+TEST(CollectorsOf, AVeeHaveTheBestOfItsBanksAmongThem) {
+  model::Project project =
+      engineOf("8", "0; 0; 90; 90; 270; 270; 180; 180", "0; -90; 0; -90; 0; -90; 0; -90");
+  type(project.engines[0], "firing_order", "1; 8; 4; 3; 6; 5; 7; 2");
+  Assessment assessment(project);
+  const Tabulated table = assessment.evaluation().tabulated(0, out::collectors);
+  bool banks = false;
+  for (std::size_t i = 0; i < table.rows.size(); ++i) {
+    const bool both = table.rows["cylinders"].words[i] == "1+3+5+7 · 2+4+6+8";
+    banks = banks || both;
+    if (!both) continue;
+    EXPECT_NEAR(table.rows["least_rad"].numbers[static_cast<Eigen::Index>(i)], 90 * kDegree, 1e-9);
+  }
+  EXPECT_TRUE(banks);
+}
+
+// By hand. The four fires 1-3-4-2 at 0, 180, 360, 540; 1 and 4, 2 and 3 may share a coil.
+TEST(Triggers, AreCountedFromTheTopOfTheFirstThrow) {
+  model::Project project = engineOf("4", "0; 180; 180; 0");
+  type(project.engines[0], "firing_order", "3; 4; 2; 1");
+  Assessment assessment(project);
+  const Tabulated table = assessment.evaluation().tabulated(0, out::triggers);
+  ASSERT_EQ(table.state, State::Value);
+  const double cylinders[] = {3, 4, 2, 1};
+  const double crank[] = {180, 0, 180, 0};
+  const double cam[] = {90, 180, 270, 0};
+  const char* shares[] = {"2", "1", "3", "4"};
+  for (std::size_t i = 0; i < 4; ++i) {
+    const auto row = static_cast<Eigen::Index>(i);
+    EXPECT_EQ(table.rows["cylinder"].numbers[row], cylinders[i]);
+    EXPECT_NEAR(table.rows["crank_rad"].numbers[row], crank[i] * kDegree, 1e-9);
+    EXPECT_NEAR(table.rows["cam_rad"].numbers[row], cam[i] * kDegree, 1e-9);
+    EXPECT_EQ(table.rows["shares"].words[i], shares[i]);
+  }
+}
+
+TEST(Triggers, OfA270TwinShareNoCoil) {
+  const model::Project project = engineOf("2", "0; 270");
+  Assessment assessment(project);
+  const Tabulated table = assessment.evaluation().tabulated(0, out::triggers);
+  EXPECT_EQ(table.rows["shares"].words[0], "");
+  EXPECT_NEAR(table.rows["crank_rad"].numbers[1], 90 * kDegree, 1e-9);
+  EXPECT_NEAR(table.rows["cam_rad"].numbers[1], 225 * kDegree, 1e-9);
 }
 
 TEST(Rhythm, StandsBesideTheDonors) {
