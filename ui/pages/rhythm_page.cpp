@@ -11,6 +11,7 @@
 #include "ui/pages/answering.h"
 #include "ui/pages/desk.h"
 #include "ui/pages/page_description.h"
+#include "ui/plots/rhythm_view.h"
 
 namespace strokewright::ui {
 
@@ -54,6 +55,13 @@ Answer answer(const Desk& desk) {
   return said;
 }
 
+QWidget* picture(Desk& desk, QWidget* parent) {
+  auto* view = new RhythmView(
+      desk.document, desk.taste, [&desk] { return desk.subject(); }, parent);
+  QObject::connect(view, &RhythmView::said, &desk, &Desk::said);
+  return view;
+}
+
 }  // namespace
 
 PageDescription rhythmPage() {
@@ -65,7 +73,8 @@ PageDescription rhythmPage() {
                       &out::lobeMoved},
           .decides = {&out::firingFrequency},
           .answer = &answer,
-          .tables = {{.table = &out::firingTable}, {.table = &out::rhythm}}};
+          .picture = &picture,
+          .tables = {{.table = &out::firingTable}, {.table = &out::triggers}}};
 }
 
 }  // namespace strokewright::ui

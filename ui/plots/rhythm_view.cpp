@@ -1,0 +1,187 @@
+#include "ui/plots/rhythm_view.h"
+
+#include <QComboBox>
+#include <QDesktopServices>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QUrl>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "core/describe/refusal.h"
+#include "core/describe/tabulated.h"
+#include "core/firing/results.h"
+#include "core/firing/sound.h"
+#include "core/model/inputs.h"
+#include "core/units/parse.h"
+#include "ui/document/document.h"
+#include "ui/document/taste.h"
+#include "ui/document/whole_file.h"
+#include "ui/plots/engines_shown.h"
+#include "ui/plots/refresher.h"
+#include "ui/plots/rhythm_scene.h"
+#include "ui/plots/scene_view.h"
+
+namespace strokewright::ui {
+
+namespace in = model::in;
+using units::Kind;
+
+RhythmView::RhythmView(Document& document, Taste& taste, std::function<int()> which,
+                       QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      taste_(taste),
+      which_(std::move(which)),
+      bars_(new SceneView(
+          document, taste, tr("Orders in the rhythm of the firings"),
+          [this] { return rhythmScene(document_, which_()); }, this)),
+      engine_(new QComboBox(this)),
+      speed_(new QLineEdit(this)),
+      listen_(new QPushButton(tr("&Listen"), this)),
+      save_(new QPushButton(tr("Save &sound as…"), this)),
+      refresher_(new Refresher(document, taste, *this, [this] { refresh(); })) {
+  engine_->setAccessibleName(tr("Engine to be heard"));
+  engine_->setFocusPolicy(Qt::StrongFocus);
+  speed_->setAccessibleName(tr("Speed at which it is heard"));
+  speed_->setMaximumWidth(speed_->fontMetrics().averageCharWidth() * 14);
+  listen_->setToolTip(
+      tr("Writes three seconds to a file of its own and opens it with the player of the desktop"));
+  layOut();
+  connect(speed_, &QLineEdit::returnPressed, this, &RhythmView::listen);
+  connect(listen_, &QPushButton::clicked, this, &RhythmView::listen);
+  connect(save_, &QPushButton::clicked, this, &RhythmView::askWhere);
+}
+
+void RhythmView::layOut() {
+  auto* row = new QHBoxLayout;
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(engine_);
+  row->addWidget(new QLabel(tr("at"), this));
+  row->addWidget(speed_);
+  row->addWidget(listen_);
+  row->addWidget(save_);
+  row->addStretch(1);
+  auto* caution = new QLabel(
+      tr("A plain pulse for each firing, the same from every cylinder: it lets the ear compare "
+         "rhythms and is not the sound of the exhaust."),
+      this);
+  caution->setWordWrap(true);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  column->addWidget(bars_, 1);
+  column->addLayout(row);
+  column->addWidget(caution);
+}
+
+void RhythmView::refresh() {
+  fillEngines();
+  const int heard = engine();
+  const describe::Evaluation& evaluation = document_.assessment().evaluation();
+  const bool wanted = heard >= 0 && evaluation.inputStands(heard, in::wantedSpeed);
+  const double usual = wanted ? evaluation.inputValue(heard, in::wantedSpeed)
+                              : units::toSi(units::unitsOf(Kind::Speed).front(), 3000.0);
+  const QString shown = taste_.shown(Kind::Speed, usual);
+  speed_->setPlaceholderText(wanted ? shown : tr("such as %1").arg(shown));
+}
+
+/// The subject and, where there is one beside it, the donor; who was chosen stays.
+void RhythmView::fillEngines() {
+  const QSignalBlocker quiet(engine_);
+  const int chosen = engine_->currentIndex();
+  engine_->clear();
+  const int subject = which_();
+  const int donor = document_.project().referenceDonor;
+  if (subject >= 0) engine_->addItem(nameOf(document_.project(), subject), subject);
+  if (donor >= 0 && donor != subject) engine_->addItem(nameOf(document_.project(), donor), donor);
+  engine_->setCurrentIndex(chosen >= 0 && chosen < engine_->count() ? chosen : 0);
+}
+
+int RhythmView::engine() const {
+  return engine_->count() > 0 ? engine_->currentData().toInt() : -1;
+}
+
+/// [rad/s] as typed, else the speed wanted; 0, and said, where there is neither.
+double RhythmView::speed() {
+  const QString text = speed_->text().trimmed();
+  const describe::Evaluation& evaluation = document_.assessment().evaluation();
+  if (text.isEmpty() && evaluation.inputStands(engine(), in::wantedSpeed)) {
+    return evaluation.inputValue(engine(), in::wantedSpeed);
+  }
+  const units::Parsed read =
+      units::parse(Kind::Speed, text.toStdString(), taste_.style().group[Kind::Speed]);
+  if (read.values.size() == 1 && read.values.front() > 0.0) return read.values.front();
+  const QString such =
+      taste_.shown(Kind::Speed, units::toSi(units::unitsOf(Kind::Speed).front(), 3000.0));
+  Q_EMIT said(text.isEmpty()
+                  ? tr("No speed is wanted of this engine yet: write one, such as %1.").arg(such)
+                  : tr("“%1” is no speed to listen at: write one, such as %2.").arg(text, such));
+  speed_->setFocus();
+  return 0.0;
+}
+
+/// The file; empty, and said, where there is no rhythm.
+QByteArray RhythmView::sound() {
+  const int heard = engine();
+  if (heard < 0) return {};
+  const describe::Tabulated fires = document_.evaluation().tabulated(heard, out::firingTable);
+  if (fires.state != describe::State::Value) {
+    Q_EMIT said(tr("There is nothing to hear: %1.")
+                    .arg(whyNot(document_.assessment(), taste_, fires.state, fires.notes)));
+    return {};
+  }
+  const firing::Playing playing{.speed = speed()};
+  if (playing.speed <= 0.0) return {};
+  const firing::Firings firings = firing::firingsOf(fires.rows);
+  return QByteArray::fromStdString(
+      firing::wav(firing::soundOf(firings.order, firings.strokes, playing), playing.rate));
+}
+
+void RhythmView::listen() {
+  const QByteArray bytes = sound();
+  if (bytes.isEmpty()) return;
+  // Each time another file: a player may still hold the last one.
+  const QString path = folder_.filePath(QStringLiteral("rhythm %1.wav").arg(++played_));
+  const QString problem = writeWhole(path, bytes);
+  if (!problem.isEmpty()) {
+    Q_EMIT said(tr("The sound could not be written to be played: %1.").arg(problem));
+    return;
+  }
+  const bool plays = QDesktopServices::openUrl(QUrl::fromLocalFile(path));
+  Q_EMIT said(
+      plays ? tr("The player of the desktop has three seconds of %1.").arg(engine_->currentText())
+            : tr("This desktop has no player for WAV. Save the sound and open it with one."));
+}
+
+void RhythmView::askWhere() {
+  const QString folder = document_.path().section(QLatin1Char('/'), 0, -2);
+  const QString name = tr("%1 rhythm").arg(engine_->currentText()).replace(u'/', u'-');
+  QString path = QFileDialog::getSaveFileName(
+      this, tr("Save the sound"),
+      (folder.isEmpty() ? QString() : folder + u'/') + name + QStringLiteral(".wav"),
+      tr("Sound (*.wav)"));
+  if (path.isEmpty()) return;
+  if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".wav");
+  saveSound(path);
+}
+
+bool RhythmView::saveSound(const QString& path) {
+  if (!document_.path().isEmpty() && QFileInfo(path) == QFileInfo(document_.path())) {
+    Q_EMIT said(tr("%1 is the project itself: the sound wants another name.").arg(path));
+    return false;
+  }
+  const QByteArray bytes = sound();
+  if (bytes.isEmpty()) return false;
+  const QString problem = writeWhole(path, bytes);
+  Q_EMIT said(problem.isEmpty() ? tr("The sound is in %1.").arg(path)
+                                : tr("%1 could not be written: %2.").arg(path, problem));
+  return problem.isEmpty();
+}
+
+}  // namespace strokewright::ui
