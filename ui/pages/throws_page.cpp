@@ -95,6 +95,7 @@ PageDescription throwsPage() {
           .answer = &answer,
           .picture = &picture,
           .tables = {{&out::firingOrders, tr("no throws yet"), &putOrder},
+                     {&out::collectors, tr("one cylinder")},
                      {&out::commonCranks, {}, &putCrank}}};
 }
 
