@@ -117,7 +117,8 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
   draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
   paintRotation(draft, centre, radius + pin + draft.mm(around.rotation), star.clockwise);
   if (!star.seenFrom.isEmpty()) {
-    draft.text(QPointF(room.center().x(), room.bottom()), Qt::AlignHCenter | Qt::AlignBottom,
+    const double aside = std::min(draft.textWidth(star.seenFrom), room.width()) / 2.0;
+    draft.text(QPointF(room.center().x() - aside, room.bottom()), Qt::AlignLeft | Qt::AlignBottom,
                star.seenFrom, false, draft.ink().faint);
   }
 }

@@ -37,7 +37,8 @@ Star starOf(const Document& document, int engine) {
   if (said(in::viewedFrom)) {
     const auto end = static_cast<std::size_t>(evaluation.inputValue(engine, in::viewedFrom));
     star.seenFrom =
-        StarView::tr("seen from the %1").arg(fromCore(in::viewedFrom.choices[end].label));
+        StarView::tr("seen from the %1")
+            .arg(fromCore(in::viewedFrom.choices[end].label).section(QStringLiteral(" ("), 0, 0));
   } else {
     star.seenFrom = StarView::tr("seen from an end that nobody named");
   }
@@ -77,7 +78,7 @@ void StarView::paintEvent(QPaintEvent* /*event*/) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   const int engine = which_();
-  const Star star = engine < 0 ? Star{} : starOf(document_, engine);
+  Star star = engine < 0 ? Star{} : starOf(document_, engine);
   Drafting draft(painter, Medium::screen(*this, font(), palette()));
   if (star.throws.empty()) {
     painter.setPen(draft.ink().faint);
@@ -92,6 +93,8 @@ void StarView::paintEvent(QPaintEvent* /*event*/) {
   // The star takes a square on the left, when it fires the rest.
   const QRectF room = QRectF(rect()).adjusted(0.0, 4.0, 0.0, -2.0);
   const double side = bars.empty() ? room.width() : std::min(room.height(), 0.45 * room.width());
+  constexpr double kRoomForAngles = 44.0;  // [mm] before they would lie over each other
+  star.angles = side >= draft.mm(kRoomForAngles);
   paintStar(draft, {room.topLeft(), QSizeF(side, room.height())}, star);
   const double high = 4.8 * draft.textHeight() * static_cast<double>(bars.size());
   const double top = room.top() + std::max(0.0, (room.height() - high) / 2.0);
