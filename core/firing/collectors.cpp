@@ -41,13 +41,15 @@ class Parting {
 
  private:
   /// Each cylinder as it fires goes into every group that has room; of the empty groups into the
-  /// first alone, so that no way comes twice.
+  /// first alone, so that no way comes twice. Groups hold the places in the order of firing.
   void part(std::size_t place) {
-    if (place == order_.cylinders.size()) return keep();
+    if (place == order_.at.size()) return keep();
     for (auto& group : groups_) {
       const bool empty = group.empty();
-      if (group.size() < size_) {
-        group.push_back(order_.cylinders[place]);
+      const bool room =
+          group.size() < size_ && (empty || !isTooLong(order_.at[place] - at(group.back())));
+      if (room) {
+        group.push_back(static_cast<int>(place));
         part(place + 1);
         group.pop_back();
       }
@@ -55,12 +57,23 @@ class Parting {
     }
   }
 
+  double at(int place) const { return order_.at[index(place)]; }
+
+  /// No way with such an interval can be among those kept.
+  bool isTooLong(double interval) const {
+    if (best_.size() < kShown || inBanks_.groups.empty()) return false;
+    return thousandths(interval) > thousandths(std::max(best_.back().largest, inBanks_.largest));
+  }
+
   void keep() {
     Collectors way{.groups = {}, .largest = 0.0, .least = cycleOf(strokes_), .across = 0};
     for (const auto& group : groups_) {
-      const auto [least, most] = std::ranges::minmax(intervalsIn(group, order_, strokes_));
-      way.largest = std::max(way.largest, most);
-      way.least = std::min(way.least, least);
+      double last = at(group.back()) - cycleOf(strokes_);
+      for (const int place : group) {
+        way.largest = std::max(way.largest, at(place) - last);
+        way.least = std::min(way.least, at(place) - last);
+        last = at(place);
+      }
       if (goesAcross(group)) ++way.across;
     }
     const auto before = [](const Collectors& one, const Collectors& other) {
@@ -68,19 +81,27 @@ class Parting {
     };
     if (way.across == 0 && (inBanks_.groups.empty() || before(way, inBanks_))) {
       inBanks_ = way;
-      inBanks_.groups = groups_;
+      inBanks_.groups = cylinders();
     }
     if (best_.size() == kShown && !before(way, best_.back())) return;
-    way.groups = groups_;
+    way.groups = cylinders();
     best_.insert(std::ranges::upper_bound(best_, way, before), std::move(way));
     if (best_.size() > kShown) best_.pop_back();
   }
 
+  std::vector<std::vector<int>> cylinders() const {
+    std::vector<std::vector<int>> all = groups_;
+    for (auto& group : all) {
+      for (int& place : group) place = order_.cylinders[index(place)];
+    }
+    return all;
+  }
+
   bool goesAcross(const std::vector<int>& group) const {
     constexpr double kTurn = 2.0 * std::numbers::pi;
-    return std::ranges::any_of(group, [&](int cylinder) {
-      return within(axes_[index(cylinder)] - axes_[index(group.front())], kTurn) != 0.0;
-    });
+    const auto axis = [&](int place) { return axes_[index(order_.cylinders[index(place)])]; };
+    return std::ranges::any_of(
+        group, [&](int place) { return within(axis(place) - axis(group.front()), kTurn) != 0.0; });
   }
 
   const Order& order_;

@@ -226,6 +226,7 @@ const Rule pinOffsetSense{
       const Crank crank = crankOf(read);
       const std::vector<Pair> pairs = pairsOf(crank);
       std::vector<double> throws;
+      throws.reserve(crank.tops.size());
       for (int i = 0; i < read.cylinders(); ++i) throws.push_back(read.at(i)(in::throwAhead));
       const auto at = [](int cylinder) { return static_cast<std::size_t>(cylinder); };
       constexpr double kHundredth = 0.005;

@@ -74,6 +74,7 @@ std::string inDegrees(const std::vector<double>& angles) {
 /// "1+4", sorted.
 std::string numbersOf(const std::vector<int>& group, const firing::Crank& crank) {
   std::vector<int> numbers;
+  numbers.reserve(group.size());
   for (const int cylinder : group) {
     numbers.push_back(crank.numbers[static_cast<std::size_t>(cylinder)]);
   }

@@ -4,8 +4,11 @@
 
 #include <fstream>
 #include <iterator>
+#include <numbers>
+#include <vector>
 
 #include "core/assess/assess.h"
+#include "core/firing/collectors.h"
 #include "core/model/inputs.h"
 #include "core/storage/project_text.h"
 
@@ -31,6 +34,13 @@ model::Project tripleTarget() {
   return project;
 }
 
+describe::Entry inDegrees(const std::vector<double>& degrees) {
+  describe::Entry entry;
+  for (const double one : degrees) entry.values.push_back(one * std::numbers::pi / 180.0);
+  entry.plusMinus = 0.25 * std::numbers::pi / 180.0;
+  return entry;
+}
+
 /// The target alone with twelve cylinders of which no two are alike.
 model::Project twelve() {
   model::Project project = tripleTarget();
@@ -48,6 +58,10 @@ model::Project twelve() {
     for (int i = 0; i < 12; ++i) entry.values.push_back(value * (1.0 + 1e-4 * i));
     engine.set(*input, entry);
   }
+  // A V of 60°, two rods to a throw; the order is for the program to find.
+  engine.set(in::throwAhead, inDegrees({0, 0, 240, 240, 120, 120, 120, 120, 240, 240, 0, 0}));
+  engine.set(in::cylinderAxis, inDegrees({0, 60, 0, 60, 0, 60, 0, 60, 0, 60, 0, 60}));
+  engine.set(in::firingOrder, {});
   return project;
 }
 
@@ -81,6 +95,48 @@ void assessment(benchmark::State& state) {
   }
 }
 BENCHMARK(assessment)->Name("tripleWithDonorAndVariant/assessment");
+
+/// One more edit of the twelve: a throw is typed, and the order found and all computed anew.
+void editOfATwelve(benchmark::State& state) {
+  model::Project project = twelve();
+  double ahead = 0.0;
+  for (auto _ : state) {
+    describe::Entry entry = project.engines.front()[in::throwAhead];
+    ahead = ahead > 0.01 ? 0.0 : ahead + 1e-4;
+    entry.values.back() = ahead;
+    project.engines.front().set(in::throwAhead, entry);
+    Assessment assessment(project);
+    benchmark::DoNotOptimize(assessment);
+  }
+}
+BENCHMARK(editOfATwelve)->Name("twelveUnlikeCylinders/edit of a throw");
+
+std::vector<double> topsOfATwelve() {
+  std::vector<double> tops;
+  for (const double degrees : {0, 60, 120, 180, 240, 300, 240, 300, 120, 180, 0, 60}) {
+    tops.push_back(degrees * std::numbers::pi / 180.0);
+  }
+  return tops;
+}
+
+void ordersOfATwelve(benchmark::State& state) {
+  const std::vector<double> tops = topsOfATwelve();
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(firing::everyOrder(tops, firing::Strokes::Four));
+  }
+}
+BENCHMARK(ordersOfATwelve)->Name("firing/orders of twelve cylinders");
+
+void collectorsOfATwelve(benchmark::State& state) {
+  const std::vector<double> tops = topsOfATwelve();
+  const firing::Order order = firing::everyOrder(tops, firing::Strokes::Four).front();
+  const double bank = std::numbers::pi / 3.0;
+  const std::vector<double> axes = {0, bank, 0, bank, 0, bank, 0, bank, 0, bank, 0, bank};
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(firing::collectorsOf(order, firing::Strokes::Four, axes));
+  }
+}
+BENCHMARK(collectorsOfATwelve)->Name("firing/collectors of twelve cylinders");
 
 }  // namespace
 }  // namespace strokewright::assess
