@@ -33,6 +33,11 @@ SceneShown rhythmScene(Document& document, int subject) {
   shown.scene.style = document.taste().style();
   shown.scene.panels = {{.x = {.title = tr("Order: pulses in a turn of the crank")},
                          .y = {.title = tr("Content"), .to = 1.05}}};
+  // Few ticks: there is little height beside the tables.
+  for (const double content : {0.0, 0.5, 1.0}) {
+    shown.scene.panels[0].y.names.emplace_back(
+        content, document.taste().number(units::Kind::Ratio, content, 1));
+  }
   describe::Tabulated rhythm = document.evaluation().tabulated(subject, out::rhythm);
   if (rhythm.state != describe::State::Value || rhythm.rows.size() == 0) {
     shown.sentence =
