@@ -376,7 +376,8 @@ const Rule thousandOrDecimal{
 /// All there is to say of a number with a decimal comma.
 constexpr std::string_view kCommaAlone = "{1}: “{2}” is read as {3}; a comma is a decimal mark.";
 
-/// How the numbers came out of the text; empty where they stand in it.
+/// How the numbers came out of the text; empty where they stand in it, and where it can be read in
+/// one way alone: bars between numbers make readings of them, and the field shows their mean.
 std::string_view howRead(const units::Parsed& parsed) {
   const bool step = heeds(parsed, units::Heed::Step);
   const bool mean = heeds(parsed, units::Heed::Mean);
@@ -384,10 +385,11 @@ std::string_view howRead(const units::Parsed& parsed) {
     return "{1}: “{2}” is read as {3}, the mean of its readings, each the step between two marks.";
   }
   if (step) return "{1}: “{2}” is read as {3}, the step between two marks.";
-  if (mean) return "{1}: “{2}” is read as {3}, the mean of its readings.";
   const bool otherwise =
       heeds(parsed, units::Heed::Fraction) || heeds(parsed, units::Heed::OtherUnit);
-  return otherwise ? "{1}: “{2}” is read as {3}." : "";
+  if (!otherwise) return "";
+  return mean ? "{1}: “{2}” is read as {3}, the mean of its readings."
+              : "{1}: “{2}” is read as {3}.";
 }
 
 const Rule readAs{
@@ -398,8 +400,8 @@ const Rule readAs{
         const units::Parsed parsed = reread(input, entry);
         if (heeds(parsed, units::Heed::ThreeDigits)) return;  // said by its own rule
         std::string_view says = howRead(parsed);
-        const bool counted = heeds(parsed, units::Heed::Step) || heeds(parsed, units::Heed::Mean);
-        if (heeds(parsed, units::Heed::Comma) && !commaSaid && !counted) {
+        const bool step = heeds(parsed, units::Heed::Step);
+        if (heeds(parsed, units::Heed::Comma) && !commaSaid && !step) {
           commaSaid = true;
           says = says.empty() ? kCommaAlone
                               : "{1}: “{2}” is read as {3}, its comma as the decimal mark.";

@@ -7,6 +7,7 @@
 #include "core/chamber/chamber.h"
 #include "core/chamber/results.h"
 #include "core/deck/results.h"
+#include "core/deck/stack.h"
 #include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
@@ -97,11 +98,10 @@ const Rule wantedNotMet{
       if (read.isDonor() || !read.given(in::spacer)) return;
       const double toMake = read(out::spacerToMake);
       const double entered = read(in::spacer);
-      constexpr double kStep = 0.01e-3;  // [m] the result is put into the entry to the next one
       const double apart = std::abs(toMake - entered);
-      if (apart <= 1.01 * kStep || signSlipped(entered, toMake)) return;
+      if (apart <= 1.01 * deck::kPlateStep || signSlipped(entered, toMake)) return;
       const bool noPlate = entered == 0.0 && std::abs(toMake) < read(in::spacerLeast);
-      const bool beyond = apart > read(in::plateTolerance) + kStep + kRounding;
+      const bool beyond = apart > read(in::plateTolerance) + deck::kPlateStep + kRounding;
       const Input& wanted = wantedEntry(read);
       // An unusual spacer is objected to by itself, with what it may have meant.
       const bool usual = in::spacer.usual.holds(entered);
@@ -116,7 +116,7 @@ const Rule wantedNotMet{
                     std::move(about));
       if (!usual) return;
       if (!noPlate) {
-        finding.mends.push_back(takeComputed(in::spacer, std::ceil(toMake / kStep - 1e-3) * kStep));
+        finding.mends.push_back(takeComputed(in::spacer, deck::spacerAsMade(toMake)));
         offerWanted(read, finding, wanted);
         return;
       }

@@ -1,5 +1,7 @@
 #include "core/deck/stack.h"
 
+#include <cmath>
+
 namespace strokewright::deck {
 
 double stackHeight(const Stack& stack) {
@@ -28,6 +30,11 @@ double deckClearanceForSquish(double wantedGap, const Head& head) {
 
 double spacerToMake(const SpacerQuestion& question) {
   return question.wantedDeckClearance - question.deckClearanceWithoutSpacer;
+}
+
+double spacerAsMade(double thickness) {
+  constexpr double kLeftOver = 1e-3;  // of a step
+  return std::ceil(thickness / kPlateStep - kLeftOver) * kPlateStep;
 }
 
 }  // namespace strokewright::deck

@@ -101,23 +101,34 @@ INSTANTIATE_TEST_SUITE_P(
             "chamber_volume_m3",
             "0.2 to 18.9",
             {"“0.2 to 18.9” is read as 18.70 ml, the step between two marks"}},
-        Row{"Mean",
+        Row{"MeanInAnotherUnit",
             "seat_height_m",
-            "98.12 | 98.16",
-            {"read as 98.14 mm, the mean of its readings"}},
-        Row{"MeanWithoutEnd", "chamber_volume_m3", "44.1 | 44.2 | 44.2", {"read as 44.17 ml, the"}},
+            "3.861 | 3.865 in",
+            {"read as 98.12 mm, the mean of its readings"}},
+        Row{"MeanWithoutEnd",
+            "chamber_volume_m3",
+            "0 to 44.1 | 0 to 44.2 | 0 to 44.2",
+            {"read as 44.17 ml, the mean"}},
+        Row{"MeanWithCommas",
+            "seat_height_m",
+            "98,12 | 98,16",
+            {"read as 98.14 mm; a comma is a decimal mark"}},
         Row{"MeanOfSteps",
             "chamber_volume_m3",
             "0 to 18.5 | 18.5 to 37.5",
             {"read as 18.75 ml, the mean", "each the step between two marks"}},
         Row{"List", "seat_height_m", "4 in; 98 mm; 98 mm", {"read as 101.60 · 98.00 · 98.00 mm."}},
         Row{"ListOfFractions", "seat_height_m", "3 7/8; 4; 4 in", {"98.425"}},
-        Row{"ListOfMeans", "seat_height_m", "98 | 99; 98; 98", {"98.50 · 98.00 · 98.00 mm"}},
+        Row{"ListOfMeans",
+            "chamber_volume_m3",
+            "0 to 44 | 0 to 45; 44; 44",
+            {"44.50 · 44.00 · 44.00 ml"}},
         Row{"ListWithCommas", "seat_height_m", "98,1; 98,2; 98,3", {"a comma is a decimal mark"}}),
     nameOf);
 
 TEST(AText, ThatStandsForItselfIsNotSpokenOf) {
-  for (const char* text : {"98.1", "98.1; 98.2; 98.3", "98.1 mm ± 0.03"}) {
+  for (const char* text : {"98.1", "98.1; 98.2; 98.3", "98.1 mm ± 0.03", "98.12 | 98.16",
+                           "98.12 | 98.13 | 98.11; 98.2; 98.3 ± 0.02"}) {
     EXPECT_EQ(said("read_as", "seat_height_m", text), "") << text;
   }
 }

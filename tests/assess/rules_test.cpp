@@ -1559,8 +1559,7 @@ TEST(ASlip, IsNotRepeatedByAllThatFollowsFromIt) {
   type(project.engines[1], "wanted_speed_rad_s", "7000");
   EXPECT_THAT(rulesThatSpeak(Assessment(project), 1),
               testing::UnorderedElementsAre("unusual", "inlet_valve_in_bore", "skim", "head_moves",
-                                            "skirt_out_of_liner", "squish_range", "read_as",
-                                            "read_as", "lobes_move"));
+                                            "skirt_out_of_liner", "squish_range", "lobes_move"));
 }
 
 TEST(ARefusal, IsSaidOnceThoughManyResultsRestOnIt) {

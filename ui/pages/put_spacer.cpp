@@ -1,9 +1,9 @@
 #include "ui/pages/put_spacer.h"
 
 #include <QStringList>
-#include <cmath>
 
 #include "core/deck/results.h"
+#include "core/deck/stack.h"
 #include "core/model/inputs.h"
 #include "core/units/style.h"
 #include "ui/document/document.h"
@@ -15,15 +15,7 @@ namespace strokewright::ui {
 
 namespace {
 
-constexpr int kDecimals = 2;  ///< of a millimetre: what a lathe can be asked for
-
-/// [m] the next step that a lathe can be asked for, upwards: a plate a little thick leaves the gap
-/// it was made for.
-double asMade(double spacer) {
-  constexpr double kStep = 1e-5;    // [m]
-  constexpr double kBehind = 1e-3;  // of a step: what arithmetic leaves
-  return std::ceil(spacer / kStep - kBehind) * kStep;
-}
+constexpr int kDecimals = 2;  ///< of a millimetre: those of deck::kPlateStep
 
 /// "1.03; 0.95; 0.86 ± 0.01 mm", one number where all are equal.
 /// @param spacers [m] never empty.
@@ -33,7 +25,8 @@ QString spacerText(const Taste& taste, const std::vector<double>& spacers, doubl
   millimetres.group = units::UnitGroup::metric();
   QStringList list;
   for (const double spacer : spacers) {
-    list += fromCore(millimetres.number(units::Kind::FineLength, asMade(spacer), kDecimals));
+    list += fromCore(
+        millimetres.number(units::Kind::FineLength, deck::spacerAsMade(spacer), kDecimals));
   }
   if (list.count(list.front()) == list.size()) {
     list = {list.front()};
