@@ -6,6 +6,7 @@
 #include "app/telling.h"
 #include "core/describe/refusal.h"
 #include "core/describe/tabulated.h"
+#include "core/describe/wording.h"
 #include "core/firing/results.h"
 #include "core/firing/sound.h"
 #include "core/model/inputs.h"
@@ -15,6 +16,7 @@ namespace strokewright::app {
 namespace {
 
 namespace in = model::in;
+using describe::Quantity;
 using describe::State;
 using units::Kind;
 
@@ -31,6 +33,18 @@ double speedOf(const Arguments& arguments, const assess::Assessment& assessment,
       units::parse(Kind::Speed, *text, units::UnitGroup::metric()[Kind::Speed]);
   if (parsed.values.size() == 1 && parsed.values.front() > 0.0) return parsed.values.front();
   throw Unusable({"“", *text, "” is no speed: give revolutions a minute, such as --speed 3000."});
+}
+
+/// The file. @throws Unusable for a speed that cannot be heard
+std::string bytesOf(const firing::Firings& firings, const firing::Playing& playing) {
+  try {
+    return firing::wav(firing::soundOf(firings.order, firings.strokes, playing), playing.rate);
+  } catch (const describe::Refusal& refusal) {
+    throw Unusable({describe::word(describe::Sentence{refusal.sentence(),
+                                                      {Quantity{refusal.kind(), refusal.value()},
+                                                       Quantity{refusal.kind(), refusal.limit()}}},
+                                   kBench)});
+  }
 }
 
 }  // namespace
@@ -51,8 +65,9 @@ int sound(const Arguments& arguments, std::ostream& err) {
   }
   const firing::Firings firings = firing::firingsOf(fires.rows);
   const firing::Playing playing{.speed = speedOf(arguments, assessment, engine)};
+  const std::string bytes = bytesOf(firings, playing);
   std::ofstream file(pathOf(path), std::ios::binary);
-  file << firing::wav(firing::soundOf(firings.order, firings.strokes, playing), playing.rate);
+  file << bytes;
   file.close();
   if (!file)
     throw Unusable({"“", path, "” could not be written. Is the folder there, and writable?"});

@@ -14,9 +14,6 @@ constexpr std::size_t kShown = 3;  ///< of each number of collectors
 
 std::size_t index(int cylinder) { return static_cast<std::size_t>(cylinder); }
 
-/// Equal to a thousandth of a degree is equal.
-long thousandths(double angle) { return std::lround(angle * 180e3 / std::numbers::pi); }
-
 auto rank(const Collectors& way) {
   return std::tuple(thousandths(way.largest), -thousandths(way.least), way.across);
 }

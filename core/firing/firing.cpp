@@ -16,8 +16,9 @@ constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kSame = 1e-6;  // [rad] what arithmetic leaves
 constexpr std::size_t kMostCylinders = 16;
 
-/// Cylinders with when they fire, the earliest first; of those that fire together the lower number.
-Order sorted(const std::vector<double>& firesAt) {
+}  // namespace
+
+Order sorted(std::span<const double> firesAt) {
   std::vector<int> cylinders(firesAt.size());
   std::iota(cylinders.begin(), cylinders.end(), 0);
   const auto at = [&](int cylinder) { return firesAt[static_cast<std::size_t>(cylinder)]; };
@@ -30,15 +31,17 @@ Order sorted(const std::vector<double>& firesAt) {
   return order;
 }
 
+namespace {
+
 struct Ranked {
   Order order;
   long largest;  // [thousandths of a degree], so that equals are equal
   long least;
 };
 
-long thousandths(double angle) { return std::lround(angle / kTurn * 360e3); }
-
 }  // namespace
+
+long thousandths(double angle) { return std::lround(angle / kTurn * 360e3); }
 
 double within(double angle, double whole) {
   const double rest = angle - whole * std::floor(angle / whole);

@@ -19,6 +19,9 @@ double cycleOf(Strokes strokes);
 /// [rad] from 0 to under the whole; what arithmetic leaves below it counts as 0.
 double within(double angle, double whole);
 
+/// An angle in thousandths of a degree, so that equals are equal.
+long thousandths(double angle);
+
 /// Which way a throw and a cylinder axis point, and where the offset puts the top.
 struct Throw {
   double ahead = 0.0;      ///< ψ: ahead of the first throw in the sense of rotation
@@ -41,6 +44,10 @@ struct Order {
   double largestGap(Strokes strokes) const;  ///< [rad]
   double leastGap(Strokes strokes) const;    ///< [rad] 0 where two fire together
 };
+
+/// Cylinders by when they fire, the earliest first; of those that fire together the lower number.
+/// @param firesAt [rad] of each cylinder
+Order sorted(std::span<const double> firesAt);
 
 /// Intervals that are alike to a tenth of a degree.
 bool isEven(const Order& order, Strokes strokes);

@@ -89,16 +89,29 @@ Order orderOf(Reader& read, const Crank& crank) {
   return *order;
 }
 
+Seen seenOf(const describe::Evaluation& evaluation, int engine) {
+  Seen seen;
+  seen.rotationSaid = evaluation.inputStands(engine, in::rotation);
+  seen.clockwise = !seen.rotationSaid || evaluation.inputValue(engine, in::rotation) ==
+                                             model::answer(model::Rotation::Clockwise);
+  if (evaluation.inputStands(engine, in::viewedFrom)) {
+    const auto end = static_cast<std::size_t>(evaluation.inputValue(engine, in::viewedFrom));
+    seen.end = in::viewedFrom.choices[end].label;
+    seen.end = seen.end.substr(0, seen.end.find(" ("));
+  }
+  return seen;
+}
+
 double aMinute(double speed) {
   return units::fromSi(units::unitsOf(units::Kind::Speed).front(), speed);
 }
 
-std::string words(const Order& order, const Crank& crank) {
+std::string words(const Order& order, std::span<const int> numbers) {
   std::string text;
   for (std::size_t i = 0; i < order.cylinders.size(); ++i) {
     const bool together = i > 0 && order.at[i] == order.at[i - 1];
     if (i > 0) text += together ? "+" : "-";
-    text += std::to_string(crank.numbers[static_cast<std::size_t>(order.cylinders[i])]);
+    text += std::to_string(numbers[static_cast<std::size_t>(order.cylinders[i])]);
   }
   return text;
 }

@@ -2,8 +2,10 @@
 /// The described results, rules and tables of this room, in page order.
 
 #include <span>
+#include <string_view>
 #include <vector>
 
+#include "core/describe/evaluation.h"
 #include "core/describe/finding.h"
 #include "core/describe/result.h"
 #include "core/describe/table.h"
@@ -40,11 +42,20 @@ Crank crankOf(describe::Reader& read);
 /// @throws describe::Refusal
 Order orderOf(describe::Reader& read, const Crank& crank);
 
+/// From where the crank is looked at, as somebody said it or not.
+struct Seen {
+  bool clockwise = true;      ///< as it turns, seen from there
+  bool rotationSaid = false;  ///< else clockwise is taken
+  std::string_view end;       ///< "output end"; empty: nobody said
+};
+Seen seenOf(const describe::Evaluation& evaluation, int engine);
+
 /// Turns, or pulses, a minute.
 /// @param speed [rad/s]
 double aMinute(double speed);
 
-/// "1-3-4-2"
-std::string words(const Order& order, const Crank& crank);
+/// "1-3-4-2"; "1+4-3+2" where two fire together.
+/// @param numbers what each cylinder goes by
+std::string words(const Order& order, std::span<const int> numbers);
 
 }  // namespace strokewright::firing

@@ -41,7 +41,7 @@ Mend fireAs(const Order& order, const Crank& crank) {
     if (!text.empty()) text += "; ";
     text += std::to_string(crank.numbers[static_cast<std::size_t>(cylinder)]);
   }
-  return {.says = {"Fire {1}", {words(order, crank)}},
+  return {.says = {"Fire {1}", {words(order, crank.numbers)}},
           .entries = {{&in::firingOrder, std::move(text)}}};
 }
 

@@ -16,10 +16,17 @@ constexpr double kMostSeconds = 60.0;
 constexpr double kFade = 0.02;        // [s]
 constexpr double kPulseLasts = 14.0;  // of its rise: a ten-thousandth is left
 
-void check(const Playing& playing) {
+void check(const Playing& playing, const Order& order, Strokes strokes) {
   if (!(playing.speed > 0.0) || !std::isfinite(playing.speed)) {
     throw describe::Refusal("A crank at {1} makes no sound: it must turn faster than {2}.",
                             units::Kind::Speed, playing.speed, 0.0);
+  }
+  // Two samples for a pulse at least: faster ones could not be told apart.
+  const double fastest =
+      0.5 * playing.rate * cycleOf(strokes) / static_cast<double>(order.at.size());
+  if (playing.speed > fastest) {
+    throw describe::Refusal("A crank at {1} is too fast to be heard: at most {2}.",
+                            units::Kind::Speed, playing.speed, fastest);
   }
   if (!(playing.seconds > 0.0 && playing.seconds <= kMostSeconds)) {
     throw describe::Refusal("{1} seconds are not played: more than none, and at most {2}.",
@@ -58,7 +65,7 @@ Firings firingsOf(const describe::Rows& rows) {
 }
 
 std::vector<float> soundOf(const Order& order, Strokes strokes, const Playing& playing) {
-  check(playing);
+  check(playing, order, strokes);
   const auto count = static_cast<std::size_t>(playing.seconds * playing.rate);
   std::vector<double> samples(count);
   const double cycle = cycleOf(strokes) / playing.speed;  // [s]

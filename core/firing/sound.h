@@ -21,7 +21,7 @@ Firings firingsOf(const describe::Rows& rows);
 
 /// What is played.
 struct Playing {
-  double speed = 0.0;    ///< [rad/s] > 0 of the crank
+  double speed = 0.0;    ///< [rad/s] > 0 of the crank, at most two samples for a pulse
   double seconds = 3.0;  ///< > 0, at most 60
   int rate = 44100;      ///< samples a second
 };

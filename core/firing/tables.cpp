@@ -129,7 +129,7 @@ const Table firingOrders{
       const auto orders = firing::everyOrder(crank.tops, crank.strokes);
       for (std::size_t i = 0; i < std::min(kMost, orders.size()); ++i) {
         const firing::Order& order = orders[i];
-        rows.add({firing::words(order, crank), inDegrees(order.intervals(crank.strokes)),
+        rows.add({firing::words(order, crank.numbers), inDegrees(order.intervals(crank.strokes)),
                   order.largestGap(crank.strokes), order.leastGap(crank.strokes),
                   static_cast<double>(firing::neighboursInSequence(order, places, crank.axes))});
       }

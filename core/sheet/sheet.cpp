@@ -4,7 +4,6 @@
 #include <cmath>
 #include <cstddef>
 #include <iterator>
-#include <numeric>
 #include <utility>
 
 #include "core/chamber/results.h"
@@ -616,17 +615,6 @@ class Writer {
     return "fires " + order + "; throws " + inARow(throws) + "; tops " + tops;
   }
 
-  /// The cylinders as they fire, of those that fire together the one entered first.
-  static firing::Order orderOf(const std::vector<double>& firesAt) {
-    firing::Order order;
-    order.cylinders.resize(firesAt.size());
-    std::iota(order.cylinders.begin(), order.cylinders.end(), 0);
-    const auto at = [&](int cylinder) { return firesAt[static_cast<std::size_t>(cylinder)]; };
-    std::ranges::stable_sort(order.cylinders, {}, at);
-    std::ranges::transform(order.cylinders, std::back_inserter(order.at), at);
-    return order;
-  }
-
   firing::Strokes strokesOf(int number) const {
     const bool two =
         evaluation_.inputValue(number, in::cycle) == model::answer(model::Cycle::TwoStroke);
@@ -638,13 +626,14 @@ class Writer {
   }
 
   std::string orderAndIntervals(int number, const std::vector<double>& firesAt) const {
-    const firing::Order order = orderOf(firesAt);
+    const firing::Order order = firing::sorted(firesAt);
     const firing::Strokes strokes = strokesOf(number);
-    std::string text;
-    for (std::size_t i = 0; i < order.cylinders.size(); ++i) {
-      if (i > 0) text += order.at[i] == order.at[i - 1] ? "+" : "-";
-      text += numberOf(number, order.cylinders[i]);
+    std::vector<int> numbers(firesAt.size());
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+      const double named = evaluation_.inputValue(number, in::cylinderNumber, static_cast<int>(i));
+      numbers[i] = static_cast<int>(named);
     }
+    const std::string text = firing::words(order, numbers);
     if (firing::isEven(order, strokes)) {
       return text + ", " + degrees(order.largestGap(strokes)) + unitOf(Kind::Angle) + " each";
     }
@@ -673,18 +662,13 @@ class Writer {
                              .axis = evaluation_.inputValue(number, in::cylinderAxis, i),
                              .name = numberOf(number, i)});
     }
-    const bool saysSense = evaluation_.inputStands(number, in::rotation);
-    star.clockwise = !saysSense || evaluation_.inputValue(number, in::rotation) ==
-                                       model::answer(model::Rotation::Clockwise);
+    const firing::Seen seen = firing::seenOf(evaluation_, number);
+    star.clockwise = seen.clockwise;
     star.heading = partKey(engine(number).part);
     star.firing = firingOf(number);
-    star.caption = "Throws seen from an end that nobody named";
-    if (evaluation_.inputStands(number, in::viewedFrom)) {
-      const auto end = static_cast<std::size_t>(evaluation_.inputValue(number, in::viewedFrom));
-      const std::string_view label = in::viewedFrom.choices[end].label;
-      star.caption = "Throws seen from the " + std::string(label.substr(0, label.find(" (")));
-    }
-    if (!saysSense) star.caption += ", rotation not said";
+    star.caption = seen.end.empty() ? "Throws seen from an end that nobody named"
+                                    : "Throws seen from the " + std::string(seen.end);
+    if (!seen.rotationSaid) star.caption += ", rotation not said";
     return star;
   }
 

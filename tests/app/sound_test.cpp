@@ -50,6 +50,8 @@ TEST(SoundCommand, RefusesOtherNamesAndSpeeds) {
   EXPECT_THAT(ran(soundOfTwin({"-o", "x.mp3"})).err, HasSubstr("Give a name such as OUT.wav"));
   EXPECT_THAT(ran(soundOfTwin({"-o", "x.wav", "--speed", "fast"})).err,
               HasSubstr("such as --speed 3000"));
+  EXPECT_THAT(ran(soundOfTwin({"-o", "x.wav", "--speed", "1e12"})).err,
+              HasSubstr("too fast to be heard"));
 }
 
 }  // namespace

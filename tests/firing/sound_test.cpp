@@ -71,6 +71,8 @@ TEST(Sound, StaysWithinItsLimits) {
     ASSERT_LE(std::abs(sample), 1.0F);
   }
   EXPECT_THROW(soundOf(single, Strokes::Two, {.speed = 0.0}), describe::Refusal);
+  EXPECT_THROW(soundOf(single, Strokes::Two, {.speed = 22051.0 * kTurn}), describe::Refusal)
+      << "two samples for a pulse at 22050 turns a second";
   EXPECT_THROW(soundOf(single, Strokes::Two, {.speed = 100.0, .seconds = 61.0}), describe::Refusal);
 }
 

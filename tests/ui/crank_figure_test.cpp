@@ -4,20 +4,15 @@
 
 #include <gtest/gtest.h>
 
-#include <QApplication>
 #include <QImage>
-#include <QPainter>
-#include <QPushButton>
-#include <QSignalSpy>
+#include <QMouseEvent>
 #include <QSlider>
 #include <QTest>
 #include <cmath>
 #include <numbers>
 
-#include "core/model/inputs.h"
 #include "tests/ui/fixture.h"
-#include "ui/document/document.h"
-#include "ui/document/taste.h"
+#include "tests/ui/painted.h"
 #include "ui/drawings/crank_view.h"
 
 namespace strokewright::ui {
@@ -94,15 +89,9 @@ TEST(CrankFigure, ComesToItsTopsWhenThrowAndAxisMeet) {
 }
 
 QImage painted(const CrankFigure& figure, const Viewpoint& viewpoint, double angle) {
-  QImage image(300, 300, QImage::Format_RGB32);
-  image.fill(Qt::white);
-  QPainter painter(&image);
-  Medium medium;
-  medium.millimetre = 4.0;
-  medium.ink = DrawingInk::onPaper();
-  Drafting draft(painter, medium);
-  paintCrank(draft, {0.0, 0.0, 300.0, 300.0}, figure, viewpoint, angle);
-  return image;
+  return ui::painted(300, [&](Drafting& draft, const QRectF& room) {
+    paintCrank(draft, room, figure, viewpoint, angle);
+  });
 }
 
 TEST(CrankFigure, StaysInItsRoomAtEveryAngle) {
@@ -128,10 +117,8 @@ TEST(CrankFigure, StaysInItsRoomAtEveryAngle) {
   EXPECT_NE(painted(four, Viewpoint::isometric(), 0.0), painted(four, Viewpoint::isometric(), 0.5));
 }
 
-class CrankOnScreen : public testing::Test {
+class CrankOnScreen : public WithDocument {
  protected:
-  Taste taste_;
-  Document document_{taste_};
   CrankPane pane_{document_, taste_, [] { return -1; }};
   CrankView* view_ = pane_.findChild<CrankView*>();
   QSlider* slider_ = pane_.findChild<QSlider*>();

@@ -1,9 +1,9 @@
 #include <gtest/gtest.h>
 
 #include <QImage>
-#include <QPainter>
 #include <numbers>
 
+#include "tests/ui/painted.h"
 #include "ui/drawings/star_painter.h"
 
 namespace strokewright::ui {
@@ -13,15 +13,8 @@ constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr int kSize = 400;
 
 QImage painted(const Star& star) {
-  QImage image(kSize, kSize, QImage::Format_RGB32);
-  image.fill(Qt::white);
-  QPainter painter(&image);
-  Medium medium;
-  medium.millimetre = 4.0;
-  medium.ink = DrawingInk::onPaper();
-  Drafting draft(painter, medium);
-  paintStar(draft, {0.0, 0.0, kSize, kSize}, star);
-  return image;
+  return ui::painted(kSize,
+                     [&](Drafting& draft, const QRectF& room) { paintStar(draft, room, star); });
 }
 
 /// Something is drawn about half-way out from the middle in a direction: right and down are plus.

@@ -146,15 +146,20 @@ TEST_F(RhythmPage, SaysWhyThereIsNothingToHear) {
   EXPECT_FALSE(view_->saveSound(inFolder(u"x.wav"_s)));
   ASSERT_EQ(said.size(), 1);
   EXPECT_TRUE(said[0][0].toString().contains(u"“fast” is no speed"_s));
+  speed()->setText(u"1e12"_s);
+  EXPECT_FALSE(view_->saveSound(inFolder(u"x.wav"_s)));
+  ASSERT_EQ(said.size(), 2);
+  EXPECT_TRUE(said[1][0].toString().contains(u"too fast to be heard"_s));
+  EXPECT_EQ(speed()->text(), u"1e12"_s) << "what was typed stays";
   speed()->clear();
   EXPECT_FALSE(view_->saveSound(inFolder(u"no such folder/x.wav"_s)));
-  ASSERT_EQ(said.size(), 2);
-  EXPECT_TRUE(said[1][0].toString().contains(u"could not be written"_s));
+  ASSERT_EQ(said.size(), 3);
+  EXPECT_TRUE(said[2][0].toString().contains(u"could not be written"_s));
   document_.type(kTarget, in::throwAhead, QString());
   view_->listen();
-  ASSERT_EQ(said.size(), 3);
-  EXPECT_TRUE(said[2][0].toString().contains(u"nothing to hear"_s))
-      << said[2][0].toString().toStdString();
+  ASSERT_EQ(said.size(), 4);
+  EXPECT_TRUE(said[3][0].toString().contains(u"nothing to hear"_s))
+      << said[3][0].toString().toStdString();
 }
 
 TEST_F(RhythmPage, SparesTheProject) {

@@ -107,8 +107,14 @@ class CrankPainter {
     return std::ranges::all_of(figure_.cylinders,
                                [](const FigureCylinder& one) { return one.lobe.has_value(); });
   }
-  /// Beside everything that turns, to the right of the first cylinder or, in a V, of the last.
-  Vector3d camshaft() const { return {reach() + kToCam * bore_ + 0.5 * bore_, 0.5 * reach(), 0.0}; }
+  /// Clear of everything that moves: beside a row of cylinders, below those that stand apart.
+  Vector3d camshaft() const {
+    const double away = reach() + (kToCam + 0.5) * bore_;
+    const bool inLine = std::ranges::all_of(figure_.cylinders, [&](const FigureCylinder& one) {
+      return one.axis == figure_.cylinders.front().axis;
+    });
+    return inLine ? Vector3d(away, 0.5 * reach(), 0.0) : Vector3d(0.0, -away, 0.0);
+  }
 
   // ---- On the medium
 

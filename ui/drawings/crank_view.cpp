@@ -88,9 +88,7 @@ CrankFigure crankFigureOf(const Document& document, const Taste& taste, int engi
     if (phased) one.lobe = assessment(engine, out::lobeBehindFirst, i).value;
     figure.cylinders.push_back(std::move(one));
   }
-  figure.clockwise =
-      !evaluation.inputStands(engine, in::rotation) ||
-      evaluation.inputValue(engine, in::rotation) == model::answer(model::Rotation::Clockwise);
+  figure.clockwise = firing::seenOf(evaluation, engine).clockwise;
   return figure;
 }
 
@@ -226,7 +224,9 @@ CrankPane::CrankPane(Document& document, Taste& taste, std::function<int()> whic
     angle->setText(QString::number(degrees) + QChar(u'°'));
   });
   connect(view, &CrankView::turnAsked, slider, turnBy);
-  connect(timer, &QTimer::timeout, slider, [turnBy] { turnBy(kAFrame); });
+  connect(timer, &QTimer::timeout, slider, [view, turnBy] {
+    if (view->isVisible()) turnBy(kAFrame);
+  });
   connect(turning, &QPushButton::toggled, timer, [timer](bool on) {
     if (on) {
       timer->start();

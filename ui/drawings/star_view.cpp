@@ -29,19 +29,10 @@ Star starOf(const Document& document, int engine) {
          .axis = evaluation.inputValue(engine, in::cylinderAxis, i),
          .name = QString::number(evaluation.inputValue(engine, in::cylinderNumber, i), 'f', 0)});
   }
-  const auto said = [&](const describe::Input& input) {
-    return evaluation.inputStands(engine, input);
-  };
-  star.clockwise = !said(in::rotation) || evaluation.inputValue(engine, in::rotation) ==
-                                              model::answer(model::Rotation::Clockwise);
-  if (said(in::viewedFrom)) {
-    const auto end = static_cast<std::size_t>(evaluation.inputValue(engine, in::viewedFrom));
-    star.seenFrom =
-        StarView::tr("seen from the %1")
-            .arg(fromCore(in::viewedFrom.choices[end].label).section(QStringLiteral(" ("), 0, 0));
-  } else {
-    star.seenFrom = StarView::tr("seen from an end that nobody named");
-  }
+  const firing::Seen seen = firing::seenOf(evaluation, engine);
+  star.clockwise = seen.clockwise;
+  star.seenFrom = seen.end.empty() ? StarView::tr("seen from an end that nobody named")
+                                   : StarView::tr("seen from the %1").arg(fromCore(seen.end));
   return star;
 }
 

@@ -30,6 +30,7 @@
 namespace strokewright::ui {
 
 namespace in = model::in;
+using describe::Quantity;
 using units::Kind;
 
 RhythmView::RhythmView(Document& document, Taste& taste, std::function<int()> which,
@@ -139,8 +140,15 @@ QByteArray RhythmView::sound() {
   const firing::Playing playing{.speed = speed()};
   if (playing.speed <= 0.0) return {};
   const firing::Firings firings = firing::firingsOf(fires.rows);
-  return QByteArray::fromStdString(
-      firing::wav(firing::soundOf(firings.order, firings.strokes, playing), playing.rate));
+  try {
+    return QByteArray::fromStdString(
+        firing::wav(firing::soundOf(firings.order, firings.strokes, playing), playing.rate));
+  } catch (const describe::Refusal& refusal) {
+    Q_EMIT said(taste_.sentence(describe::Sentence{
+        refusal.sentence(),
+        {Quantity{refusal.kind(), refusal.value()}, Quantity{refusal.kind(), refusal.limit()}}}));
+    return {};
+  }
 }
 
 void RhythmView::listen() {
