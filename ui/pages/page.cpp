@@ -24,11 +24,12 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr double kQuestionSize = 1.3;    ///< times the body
-constexpr double kTablesShare = 0.57;    ///< of the width, at most
-constexpr double kResultsBeside = 0.45;  ///< of the width, where there is no picture
-constexpr double kResultsShare = 0.3;    ///< of the height, at most
-constexpr double kListsShare = 0.5;      ///< of the height, at most
+constexpr double kQuestionSize = 1.3;      ///< times the body
+constexpr double kTablesShare = 0.57;      ///< of the width, at most
+constexpr double kResultsBeside = 0.45;    ///< of the width, where there is no picture
+constexpr double kResultsShare = 0.3;      ///< of the height, at most
+constexpr double kListsShare = 0.5;        ///< of the height, at most
+constexpr double kTablesBelowShare = 0.6;  ///< of the height, at most, below a picture
 
 QString layoutKey(const PageDescription& page, const QString& part) {
   return u"layout/"_s + page.key + u'/' + part;
@@ -105,6 +106,7 @@ QWidget* Page::makeLeftSide() {
     whyPlace_ = new WhyPlace(desk_, column, WhyPlace::Of::Tables, across_);
     return whyPlace_;
   }
+  pictured_ = column;
   return column;
 }
 
@@ -259,14 +261,19 @@ void Page::restoreLayout() {
     const int results = std::min(results_->sizeHint().height(), most);
     down_->setSizes({across_->height() - results, results});
   }
-  if (entered_ != nullptr && !restored(entered_, u"entered"_s)) {
-    const int most = static_cast<int>(kListsShare * entered_->height());
-    QList<int> sizes{entered_->height()};
-    for (int i = 1; i < entered_->count(); ++i) {
-      sizes += std::min(entered_->widget(i)->sizeHint().height(), most / (entered_->count() - 1));
+  // What comes first has the rest of what the others like to have, of a share of the whole.
+  const auto shareOut = [](QSplitter* splitter, double share) {
+    const int most = static_cast<int>(share * splitter->height());
+    QList<int> sizes{splitter->height()};
+    for (int i = 1; i < splitter->count(); ++i) {
+      sizes += std::min(splitter->widget(i)->sizeHint().height(), most / (splitter->count() - 1));
       sizes.front() -= sizes.back();
     }
-    entered_->setSizes(sizes);
+    splitter->setSizes(sizes);
+  };
+  if (entered_ != nullptr && !restored(entered_, u"entered"_s)) shareOut(entered_, kListsShare);
+  if (pictured_ != nullptr && !restored(pictured_, u"pictured"_s)) {
+    shareOut(pictured_, kTablesBelowShare);
   }
 }
 
@@ -297,6 +304,9 @@ void Page::keepLayout() const {
   }
   if (entered_ != nullptr) {
     settings.setValue(layoutKey(description_, u"entered"_s), entered_->saveState());
+  }
+  if (pictured_ != nullptr) {
+    settings.setValue(layoutKey(description_, u"pictured"_s), pictured_->saveState());
   }
 }
 

@@ -64,7 +64,8 @@ class Page final : public QWidget {
   WhyPlace* whyPlace_ = nullptr;
   QSplitter* across_;
   QSplitter* down_ = nullptr;
-  QSplitter* entered_ = nullptr;  ///< entries and lists, where there are lists
+  QSplitter* entered_ = nullptr;   ///< entries and lists, where there are lists
+  QSplitter* pictured_ = nullptr;  ///< picture and the tables below it, or nullptr
   bool laidOut_ = false;
 };
 

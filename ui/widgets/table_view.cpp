@@ -403,7 +403,7 @@ QSize TableView::sizeHint() const {
 
 QSize TableView::minimumSizeHint() const {
   return {fontMetrics().averageCharWidth() * 3 * kHeadLetters,
-          horizontalHeader()->sizeHint().height() + kRowsAtLeast * ink::rowHeight(fontMetrics())};
+          horizontalHeader()->sizeHint().height() + ink::rowHeight(fontMetrics())};
 }
 
 // Copy, sort, take -------------------------------------------------------------------------------
