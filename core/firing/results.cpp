@@ -30,6 +30,14 @@ double aheadOf(Reader& read) {
   return read(in::throwAhead);
 }
 
+/// [rad] when this cylinder stands at its top, as topOf().
+double topHere(Reader& here) {
+  const double offsetTop = here.given(in::cylinderOffset) || here.given(in::pinOffset)
+                               ? here(out::topDeadCentreAngle)
+                               : 0.0;
+  return topOf({.ahead = aheadOf(here), .axis = here(in::cylinderAxis), .offsetTop = offsetTop});
+}
+
 int whole(double value) { return static_cast<int>(value); }
 
 /// The order as entered: places of the cylinders; -1 for a number that no cylinder has.
@@ -44,16 +52,21 @@ std::vector<int> entered(Reader& read, const Crank& crank) {
   return cylinders;
 }
 
-/// Every cylinder of an engine asks for the same: the last one is kept.
-Order mostEven(const Crank& crank) {
+/// The order of these tops, as entered or, for none, the most even one. Every cylinder of an engine
+/// asks for the same: the last one is kept.
+std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders) {
   struct Last {
     Strokes strokes;
     std::vector<double> tops;
-    Order order;
+    std::vector<int> cylinders;
+    std::optional<Order> order;
   };
   thread_local std::optional<Last> last;
-  if (!last || last->strokes != crank.strokes || last->tops != crank.tops) {
-    last = {crank.strokes, crank.tops, everyOrder(crank.tops, crank.strokes).front()};
+  if (!last || last->strokes != crank.strokes || last->tops != crank.tops ||
+      last->cylinders != cylinders) {
+    last = {crank.strokes, crank.tops, cylinders,
+            cylinders.empty() ? everyOrder(crank.tops, crank.strokes).front()
+                              : orderAs(cylinders, crank.tops, crank.strokes)};
   }
   return last->order;
 }
@@ -68,25 +81,22 @@ Crank crankOf(Reader& read) {
               .numbers = {}};
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
-    const double axis = here(in::cylinderAxis);
-    const double offsetTop = here.given(in::cylinderOffset) || here.given(in::pinOffset)
-                                 ? here(out::topDeadCentreAngle)
-                                 : 0.0;
-    crank.tops.push_back(topOf({.ahead = aheadOf(here), .axis = axis, .offsetTop = offsetTop}));
-    crank.axes.push_back(axis);
+    crank.tops.push_back(here.held(out::topAfterFirst));
+    crank.axes.push_back(here(in::cylinderAxis));
     crank.numbers.push_back(whole(here(in::cylinderNumber)));
   }
   return crank;
 }
 
 Order orderOf(Reader& read, const Crank& crank) {
-  if (!read.given(in::firingOrder)) return mostEven(crank);
-  const auto order = orderAs(entered(read, crank), crank.tops, crank.strokes);
+  const std::vector<int> cylinders =
+      read.given(in::firingOrder) ? entered(read, crank) : std::vector<int>{};
+  std::optional<Order> order = found(crank, cylinders);
   if (!order) {
     throw describe::Refusal("These throws cannot fire in the order entered.", units::Kind::Count,
                             0.0, 0.0);
   }
-  return *order;
+  return *std::move(order);
 }
 
 Seen seenOf(const describe::Evaluation& evaluation, int engine) {
@@ -126,19 +136,30 @@ double justFromZero(double angle) {
   return angle - kTurn * std::floor((angle + kUnder) / kTurn);
 }
 
+/// The cylinder that is named first in the order entered; the first of all while none is.
+int firstToFire(Reader& read) {
+  if (!read.given(in::firingOrder)) return 0;
+  const int named = whole(read.at(0)(in::firingOrder));
+  for (int i = 0; i < read.cylinders(); ++i) {
+    if (whole(read.at(i)(in::cylinderNumber)) == named) return i;
+  }
+  return 0;
+}
+
 /// [rad] From the top of the cylinder that fires first to that of this one.
-double topAfter(Reader& read, const Crank& crank) {
-  const auto first = static_cast<std::size_t>(
-      read.given(in::firingOrder) ? std::max(0, entered(read, crank).front()) : 0);
-  return justFromZero(crank.tops[static_cast<std::size_t>(read.cylinder())] - crank.tops[first]);
+double topAfter(Reader& read) {
+  Reader first = read.at(firstToFire(read));
+  return justFromZero(read(out::topAfterFirst) - first(out::topAfterFirst));
 }
 
 double turnsLater(Reader& read) {
   const Crank crank = crankOf(read);
   const Order order = orderOf(read, crank);
-  const auto found = std::ranges::find(order.cylinders, read.cylinder());
-  const double at = order.at[static_cast<std::size_t>(found - order.cylinders.begin())];
-  return std::round((at - topAfter(read, crank)) / (2.0 * std::numbers::pi));
+  const auto here = std::ranges::find(order.cylinders, read.cylinder());
+  const double at = order.at[static_cast<std::size_t>(here - order.cylinders.begin())];
+  const double top = crank.tops[static_cast<std::size_t>(read.cylinder())] -
+                     crank.tops[static_cast<std::size_t>(firstToFire(read))];
+  return std::round((at - justFromZero(top)) / (2.0 * std::numbers::pi));
 }
 
 /// The intervals, the order held still.
@@ -173,9 +194,9 @@ const Result topAfterFirst{
     .source = firing::kPlane,
     .valid = firing::kEqual,
     .value = [](Reader& read) {
-      const firing::Crank crank = firing::crankOf(read);
-      const auto own = static_cast<std::size_t>(read.cylinder());
-      return firing::justFromZero(crank.tops[own] - crank.tops.front());
+      read(in::cylinderCount);  // waited for: without it there is one cylinder
+      Reader first = read.at(0);
+      return firing::justFromZero(firing::topHere(read) - firing::topHere(first));
     }};
 
 const Result turnsLater{
@@ -200,7 +221,7 @@ const Result firesAfterFirst{
     .valid = firing::kEqual,
     .value = [](Reader& read) {
       constexpr double kTurn = 2.0 * std::numbers::pi;
-      return firing::topAfter(read, firing::crankOf(read)) + kTurn * read.held(turnsLater);
+      return firing::topAfter(read) + kTurn * read.held(turnsLater);
     }};
 
 const Result largestFiringGap{

@@ -31,7 +31,7 @@ std::span<const describe::Table* const> tables();
 /// What the throws and axes of an engine come to.
 struct Crank {
   Strokes strokes = Strokes::Four;
-  std::vector<double> tops;  ///< [rad] of each cylinder, as topOf()
+  std::vector<double> tops;  ///< [rad] of each cylinder after the first, its ± held still
   std::vector<double> axes;  ///< [rad]
   std::vector<int> numbers;  ///< what each cylinder goes by
 };

@@ -16,6 +16,7 @@
 namespace strokewright::firing {
 namespace {
 
+namespace in = model::in;
 using assess::Assessment;
 using assess::findingOf;
 using assess::told;
@@ -497,6 +498,19 @@ TEST(CommonCranks, AreThoseOfTheNumberOfCylinders) {
   ASSERT_GT(cranks.rows.size(), 1U);
   EXPECT_EQ(cranks.rows["cylinders"].numbers.minCoeff(), 3.0);
   EXPECT_EQ(cranks.rows["cylinders"].numbers.maxCoeff(), 3.0);
+}
+
+// 1 fires at 0, 2 at 720° − ψ or a turn earlier: intervals of 400 and 320° ask for ψ = 320°, from
+// 270° on. What is held still under a ± must not be held still while an entry is solved for.
+TEST(FiringIntervals, AreSolvedForByAThrow) {
+  const model::Project project = engineOf("2", "0; 270");
+  Assessment assessment(project);
+  const assess::Solution found = assess::solve(assessment.evaluation(), 0, out::largestFiringGap, 0,
+                                               400.0 * kDegree, in::throwAhead, 1);
+  ASSERT_TRUE(found.value);
+  EXPECT_NEAR(found.reached, 400.0 * kDegree, 1e-6);
+  const double turn = 360.0 * kDegree;
+  EXPECT_NEAR(std::abs(std::remainder(*found.value, turn)), 40.0 * kDegree, 1e-5);
 }
 
 }  // namespace
