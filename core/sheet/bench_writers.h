@@ -1,6 +1,7 @@
 #pragma once
 /// What each kind of sheet for the bench writes of its own.
 
+#include <span>
 #include <string>
 
 #include "core/sheet/bench.h"
@@ -31,6 +32,10 @@ class BenchWork {
   /// It was entered; it does not stand by default.
   bool given(const describe::Input& input, int cylinder = 0) const {
     return evaluation_.inputGiven(engine, input, cylinder);
+  }
+  /// What the builder keeps in a list of the engine or the project.
+  std::span<const describe::Entries> items(const describe::List& list) const {
+    return evaluation_.items(engine, list);
   }
   /// [SI]
   double value(const describe::Input& input, int cylinder = 0) const {
@@ -79,5 +84,7 @@ void writeSurvey(BenchWork& work);
 void writeBurette(BenchWork& work);
 void writeStack(BenchWork& work);
 void writePlate(BenchWork& work);
+/// What can be laid from the shelf; nothing while it is empty.
+void writeChoice(BenchWork& work);
 
 }  // namespace strokewright::sheet

@@ -207,6 +207,7 @@ void writeStack(BenchWork& work) {
   writeChain(work);
   writeCylinders(work);
   writePlates(work);
+  writeChoice(work);
 }
 
 }  // namespace strokewright::sheet

@@ -176,6 +176,66 @@ TEST(StackSheet, SaysWhatTheGapWaitsFor) {
       << sheet.whyNoDrawing;
 }
 
+const Grid* gridHeaded(const BenchSheet& sheet, std::string_view heading) {
+  const auto grid = std::ranges::find_if(
+      sheet.grids, [&](const Grid& it) { return it.heading.starts_with(heading); });
+  return grid == sheet.grids.end() ? nullptr : &*grid;
+}
+
+// The shelf of the single holds 1.30, 1.20 and 1.40 for a gap wanted of 0.95; 1.30 leaves 1.00.
+TEST(StackSheet, CarriesTheBestStacksFromTheShelfAsTheTableHasThem) {
+  const BenchSheet sheet = sheetFor(sample("culvert-1040"), SheetKind::Stack);
+  const Grid* best = gridHeaded(sheet, "The best stacks from the shelf");
+  ASSERT_NE(best, nullptr);
+  EXPECT_THAT(best->columns, testing::ElementsAre("Place", "Head gasket, mm", "Squish gap, mm",
+                                                  "at worst, mm", "Ratio"))
+      << "no column for parts that are nowhere";
+  ASSERT_EQ(best->rows.size(), 3U);
+  EXPECT_THAT(best->rows[0], testing::ElementsAre("1", "1.30", "1.00", "0.87", "17.32"));
+  EXPECT_THAT(best->rows[1], testing::ElementsAre("2", "1.20", "0.90", "0.77", "17.55"));
+  EXPECT_EQ(gridHeaded(sheet, "The nearest"), nullptr) << "none lost";
+}
+
+TEST(StackSheet, NamesUnlikeCylindersAndSaysHowManyStacksThereAre) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Stack);
+  const Grid* best = gridHeaded(sheet, "The first 4 of the 20 best stacks from the shelf");
+  ASSERT_NE(best, nullptr);
+  EXPECT_THAT(best->rows[0], testing::ElementsAre("1", "1 · 2 · 3", "1.00 · 0.90 · 0.80", "0.40",
+                                                  "0.65", "0.89 … 0.92", "0.72", "11.18 … 11.23"));
+}
+
+TEST(StackSheet, SaysWhyTheNearestStacksLost) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Stack);
+  const Grid* lost = gridHeaded(sheet, "The first 4 of the 10 nearest stacks that lost");
+  ASSERT_NE(lost, nullptr);
+  EXPECT_THAT(lost->rows[0],
+              testing::ElementsAre("gaps too far apart", "0.07\u00A0mm / 0.05\u00A0mm", "1 · 2 · 3",
+                                   "0.95 · 0.90 · 0.85", "0.40", "0.65", "0.87 … 0.94"));
+}
+
+TEST(StackSheet, WithoutAShelfHasNoChoiceAndWithTooManyCylindersSaysWhereItIs) {
+  model::Project project = sample("culvert-1040");
+  type(project.engines[1], "cylinder_count", "8");
+  EXPECT_EQ(gridHeaded(sheetFor(project, SheetKind::Stack), "The best stacks"), nullptr);
+  EXPECT_THAT(sheetFor(project, SheetKind::Stack).notes,
+              testing::Contains("What can be laid from the shelf: see the window."));
+  project.lists.clear();
+  EXPECT_THAT(sheetFor(project, SheetKind::Stack).notes,
+              testing::Not(testing::Contains(testing::HasSubstr("from the shelf"))));
+}
+
+TEST(StackSheet, SaysWhereNoStackFromTheShelfServes) {
+  model::Project project = sample("culvert-1040");
+  type(project.engines[1], "squish_most_m", "0.7");
+  type(project.engines[1], "squish_least_m", "0.5");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Stack);
+  EXPECT_THAT(sheet.notes, testing::Contains("No stack from the shelf keeps within the limits."));
+  const Grid* lost = gridHeaded(sheet, "The nearest stacks that lost");
+  ASSERT_NE(lost, nullptr);
+  EXPECT_EQ(lost->rows[0][0], "gap over the most");
+  EXPECT_EQ(lost->rows[0][1], "1.00\u00A0mm / 0.70\u00A0mm");
+}
+
 TEST(PlateSheet, SaysWhatItWaitsFor) {
   model::Project project = sample("burdock-719");
   type(project.engines[1], "plate_bore_m", "");
