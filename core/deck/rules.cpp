@@ -99,6 +99,7 @@ const Rule wantedNotMet{
       const double toMake = read(out::spacerToMake);
       const double entered = read(in::spacer);
       const double apart = std::abs(toMake - entered);
+      if (cutInVain(read)) return;  // its own rule says so
       if (apart <= 1.01 * deck::kPlateStep || signSlipped(entered, toMake)) return;
       const bool noPlate = entered == 0.0 && std::abs(toMake) < read(in::spacerLeast);
       const bool beyond = apart > read(in::plateTolerance) + deck::kPlateStep + kRounding;
@@ -190,21 +191,13 @@ const Rule spacerSign{
       if (read.isDonor() || !read.given(in::spacer)) return;
       const double entered = read(in::spacer);
       const double toMake = read(out::spacerToMake);
-      if (!signSlipped(entered, toMake)) return;
+      if (!signSlipped(entered, toMake) || cutInVain(read)) return;
       Finding& finding =
           speak.say(Weight::Objects,
                     {"A plate raises the block; the sum asks for {1} off. Minus?", {fine(-toMake)}},
                     {&in::spacer});
       finding.mends.push_back(takeAs(in::spacer, -entered));
     }};
-
-/// No plate, and another part that makes up for it, to 0.01 mm.
-Mend withoutSpacer(std::string_view pattern, const Input& part, double value) {
-  const double length = std::round(value * 1e5) / 1e5;
-  return {.says = {pattern, {Quantity{part.kind, length}}},
-          .entries = {{&part, typedText(part, length)}, {&in::spacer, typedText(in::spacer, 0.0)}},
-          .computed = true};
-}
 
 /// The spacer that counts: as entered, or to make while none is entered.
 const Rule spacerThickness{
@@ -569,6 +562,19 @@ const Rule linerFlush{.key = "liner_protrusion_small",
                       }};
 
 }  // namespace
+
+bool cutInVain(Reader& read) {
+  if (read.isDonor() || !read.given(in::spacer) || read(in::spacer) <= 0.0) return false;
+  return read.entry(in::spacer)->origin == describe::Origin::Measured &&
+         read(out::spacerToMake) < -read(in::plateTolerance);
+}
+
+Mend withoutSpacer(std::string_view pattern, const Input& part, double value) {
+  const double length = std::round(value * 1e5) / 1e5;
+  return {.says = {pattern, {Quantity{part.kind, length}}},
+          .entries = {{&part, typedText(part, length)}, {&in::spacer, typedText(in::spacer, 0.0)}},
+          .computed = true};
+}
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {

@@ -52,6 +52,10 @@ double squishWith(Reader& read, double spacer) {
 
 }  // namespace
 
+double squishAtWorst(Reader& read, double squish) {
+  return squish - read.worst(out::squishWithFlat) - read(in::plateTolerance);
+}
+
 }  // namespace strokewright::plate
 
 namespace strokewright::out {
@@ -176,6 +180,10 @@ constexpr Column kColumns[] = {
      .kind = Kind::FineLength,
      .decimals = 3},
     {.key = "squish_m", .name = "Squish gap", .symbol = "s", .kind = Kind::FineLength},
+    {.key = "squish_at_worst_m",
+     .name = "Squish gap at worst",
+     .symbol = "s_min",
+     .kind = Kind::FineLength},
     {.key = "ratio", .name = "Compression ratio", .symbol = "ε", .kind = Kind::Ratio}};
 
 }  // namespace
@@ -185,15 +193,18 @@ const Table platesCompared{
     .name = "One flat plate, a tapered one, or one for each cylinder",
     .per = Per::Engine,
     .columns = kColumns,
-    .formula = "s and ε with each plate in place of the spacer counted with",
+    .formula =
+        "s and ε with each plate in place of the spacer counted with; s_min = s − ± of everything "
+        "else, worst case − what the plate is made to within",
     .source = "plane geometry; Heywood ch. 2",
-    .valid = plate::kOtherPlate,
+    .valid = "everything else as entered; a plate moves squish gap and deck one for one",
     .fill = [](Reader& read, Rows& rows) {
       const auto each = [&](std::string_view name, double (*thickness)(Reader&)) {
         for (int i = 0; i < read.cylinders(); ++i) {
           Reader here = read.at(i);
           const double spacer = thickness(here);
-          rows.add({std::string(name), i + 1.0, spacer, plate::squishWith(here, spacer),
+          const double squish = plate::squishWith(here, spacer);
+          rows.add({std::string(name), i + 1.0, spacer, squish, plate::squishAtWorst(here, squish),
                     plate::ratioWith(here, spacer)});
         }
       };

@@ -24,4 +24,9 @@ std::span<const describe::Result* const> results();
 std::span<const describe::Rule* const> rules();
 std::span<const describe::Table* const> tables();
 
+/// [m] What is left of the squish gap over a plate that is yet to be made, everything against it:
+/// the ± of all that stays in the stack, worst case, and what the plate is made to within.
+/// @param squish [m] over that plate, as it is meant
+double squishAtWorst(describe::Reader& read, double squish);
+
 }  // namespace strokewright::plate

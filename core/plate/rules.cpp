@@ -48,6 +48,42 @@ const Rule flatServes{
           {&in::spacer});
     }};
 
+/// A plate that is yet to be made, judged as the stack is once it lies in it.
+void judgeAtWorst(Reader& read, Speaker& speak, const describe::Result& squish,
+                  std::string_view pattern) {
+  const double gap = read(squish);
+  const double atWorst = squishAtWorst(read, gap);
+  const double least = read(in::squishLeastAtWorst);
+  if (atWorst >= least) return;
+  speak.say(Weight::Objects, {pattern, {fine(gap), fine(atWorst), fine(least)}},
+            {&in::platesInStack, &in::plateTolerance, &in::squishLeastAtWorst});
+}
+
+/// While no spacer is entered the stack is counted with what each cylinder needs, so that its own
+/// rules do not see what one plate for all leaves, nor what a plate is made to within.
+const Rule closesAtWorst{
+    .key = "plate_closes_at_worst",
+    .source = "plane geometry: a sum of lengths, every ± against the gap",
+    .per = describe::Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor() || read.given(in::spacer)) return;
+      if (read(out::squishGap) - read.worst(out::squishGap) <= 0.0) return;  // its own rule
+      if (read.choice<model::PlatesInStack>(in::platesInStack) ==
+          model::PlatesInStack::OneForEach) {
+        judgeAtWorst(read, speak, out::squishGap,
+                     "Over a plate of its own the gap is {1}, with every ± against it, the "
+                     "plate's too, {2}: under {3}.");
+        return;
+      }
+      judgeAtWorst(read, speak, out::squishWithFlat,
+                   "Over one flat plate the gap is {1}, with every ± against it, the plate's too, "
+                   "{2}: under {3}.");
+      if (!read.known(out::squishWithTaper)) return;
+      judgeAtWorst(read, speak, out::squishWithTaper,
+                   "Over the tapered plate the gap is {1}, with every ± against it, the plate's "
+                   "too, {2}: under {3}.");
+    }};
+
 constexpr double kThinWall = 3e-3;  // [m] a slip of the pen is likelier than a thinner one
 
 /// Speaks where two edges leave little or nothing between them.
@@ -134,10 +170,70 @@ const Rule onePiece{
       finding.mends.push_back(takeComputed(in::spacer, read(out::flatSpacer)));
     }};
 
+/// What comes off instead: of a height that was taken direct nobody said what stands in it, and the
+/// ports of a two-stroke are in the barrel.
+std::string_view whatToSkim(Reader& read) {
+  if (!read.given(in::seatHeight)) return "the deck";
+  const bool ports = read.given(in::cycle) && model::twoStroke(read);
+  return ports ? "the barrel foot" : "the barrel foot or the deck";
+}
+
+/// A gasket that could be thinner by as much; nullptr: none can.
+const describe::Input* thinnerGasket(Reader& read, double by) {
+  constexpr double kThinnestBase = 0.1e-3;  // [m]
+  constexpr double kThinnestHead = 0.2e-3;  // [m]
+  if (read.given(in::seatHeight) && read.given(in::baseGasket) &&
+      read(in::baseGasket) - by >= kThinnestBase) {
+    return &in::baseGasket;
+  }
+  const bool ofTheDeck = read.choice<model::StackDriver>(in::stackDriver) ==
+                         model::StackDriver::DeckClearance;  // which the head gasket does not move
+  if (!ofTheDeck && read.given(in::headGasket) && read(in::headGasket) - by >= kThinnestHead) {
+    return &in::headGasket;
+  }
+  return nullptr;
+}
+
+/// A plate that is cut can be ground thinner, but not to less than nothing.
+const Rule plateIsCut{
+    .key = "plate_is_cut",
+    .source =
+        "plane geometry: a sum of lengths; gaskets from 0.1 and 0.2 mm are common practice, "
+        "no published source",
+    .per = describe::Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!deck::cutInVain(read)) return;
+      const double off = -read(out::spacerToMake);
+      Finding& finding =
+          speak.say(Weight::Forbids,
+                    {"The plate is cut and measures {1}, but the sum asks for {2}: no plate is "
+                     "thinner than nothing.",
+                     {fine(read(in::spacer)), fine(-off)}},
+                    {&in::spacer});
+      const std::string place(whatToSkim(read));
+      const describe::Input* gasket = thinnerGasket(read, off);
+      if (gasket == nullptr) {
+        finding.hint = {"Leave it out and take {1} off {2}.", {fine(off), place}};
+      } else {
+        finding.hint = {gasket == &in::baseGasket
+                            ? "Leave it out and take {1} off {2}, or fit a base gasket of {3} "
+                              "instead of {4}."
+                            : "Leave it out and take {1} off {2}, or fit a head gasket of {3} "
+                              "instead of {4}.",
+                        {fine(off), place, fine(read(*gasket) - off), fine(read(*gasket))}};
+        finding.mends.push_back(deck::withoutSpacer(gasket == &in::baseGasket
+                                                        ? "Take a base gasket of {1} and no plate"
+                                                        : "Take a head gasket of {1} and no plate",
+                                                    *gasket, read(*gasket) - off));
+      }
+      finding.mends.push_back(takeAs(in::spacer, 0.0));
+    }};
+
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&flatServes, &onePiece, &holesFit};
+  static constexpr std::array kRules = {&flatServes, &closesAtWorst, &onePiece, &plateIsCut,
+                                        &holesFit};
   return kRules;
 }
 

@@ -177,19 +177,21 @@ void writeCylinders(BenchWork& work) {
   work.sheet.grids.push_back(std::move(grid));
 }
 
-/// A row for each cylinder, and of each plate its thickness, the gap and the ratio.
+/// A row for each cylinder, and of each plate its thickness, the gap, the same at worst, and the
+/// ratio.
 void writePlates(BenchWork& work) {
   const auto told = work.tabulated(out::platesCompared);
   if (!told.rows) return;
   const describe::Rows& rows = *told.rows;
-  Grid grid{"Plates compared: thickness t, squish gap s and ratio ε with each in place", {}, {}};
+  Grid grid{
+      "Plates compared: thickness t, squish gap s, at worst s_min, and ratio ε with each", {}, {}};
   grid.columns = {"Cylinder"};
   grid.rows.resize(static_cast<std::size_t>(work.cylinders()));
   for (std::size_t i = 0; i < grid.rows.size(); ++i) grid.rows[i] = {std::to_string(i + 1)};
   for (std::size_t row = 0; row < rows.size(); ++row) {
     const auto at = static_cast<Eigen::Index>(row);
     const auto cylinder = row % grid.rows.size();
-    for (const std::string_view key : {"thickness_m", "squish_m", "ratio"}) {
+    for (const std::string_view key : {"thickness_m", "squish_m", "squish_at_worst_m", "ratio"}) {
       const auto column = std::ranges::find(rows.columns(), key, &describe::Column::key);
       if (cylinder == 0) {
         grid.columns.push_back(work.headed(
