@@ -10,52 +10,11 @@
 #include <limits>
 #include <vector>
 
+#include "core/choice/rows.h"
 #include "core/choice/search.h"
 
 namespace strokewright::choice {
 namespace {
-
-// The least thickness for which it does not hold, where it holds for all under that.
-template <typename Holds>
-Nm firstNot(Holds holds, Nm thickest) {
-  Nm first = 0;
-  for (Nm last = thickest + 1; first < last;) {
-    const Nm middle = first + (last - first) / 2;
-    if (holds(middle)) {
-      first = middle + 1;
-    } else {
-      last = middle;
-    }
-  }
-  return first;
-}
-
-// What has to lie under the barrels, given a head gasket.
-struct Bounds {
-  Nm close = -std::numeric_limits<Nm>::max();    // less is too close
-  Nm atWorst = -std::numeric_limits<Nm>::max();  // less is too close, its own ± taken off
-  Nm wide = std::numeric_limits<Nm>::max();      // more is too wide
-  Nm over = 0;                                   // less gives too high a ratio
-  Nm under = 0;                                  // more gives too low a ratio
-
-  Bounds(const Pieces& pieces, const Piece& headGasket, Nm thickest) : under(thickest) {
-    for (const Bare& cylinder : pieces.cylinders) {
-      const Nm squish = cylinder.squish + headGasket.thickness;
-      close = std::max(close, pieces.squishLeast - squish);
-      atWorst =
-          std::max(atWorst, pieces.leastAtWorst - squish + cylinder.worst + headGasket.plusMinus);
-      wide = std::min(wide, pieces.squishMost - squish);
-      const auto ratio = [&](Nm x) { return cylinder.ratio(x, headGasket.volume); };
-      const auto tooHigh = [&](Nm x) { return ratio(x) > pieces.wants.ratioMost; };
-      const auto highEnough = [&](Nm x) { return ratio(x) >= pieces.wants.ratioLeast; };
-      over = std::max(over, firstNot(tooHigh, thickest));
-      under = std::min(under, firstNot(highEnough, thickest) - 1);
-    }
-  }
-
-  Nm least() const { return std::max(close, over); }
-  Nm most() const { return std::min(wide, under); }
-};
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 constexpr double kRounding = 1e-9;  // of a ratio, and far more than rounding does
@@ -122,21 +81,6 @@ class Slices {
   std::vector<Slice> slices_;
 };
 
-// The first of sorted thicknesses that is not under a limit. It is found by stepping from where the
-// last limit was: those asked for one after the other lie close together.
-class Finger {
- public:
-  int moveTo(Nm limit, const std::vector<Nm>& thicknesses) {
-    const auto at = [&](int place) { return thicknesses[static_cast<std::size_t>(place)]; };
-    while (place_ > 0 && at(place_ - 1) >= limit) --place_;
-    while (place_ < static_cast<int>(thicknesses.size()) && at(place_) < limit) ++place_;
-    return place_;
-  }
-
- private:
-  int place_ = 0;
-};
-
 class AlikeSearch {
  public:
   AlikeSearch(const Pieces& pieces, BestList& best, Tally& tally)
@@ -147,92 +91,33 @@ class AlikeSearch {
         platesNeeded_(pieces.wants.onePlateForAll ? 1 : cylinders_),
         plates_(pieces.plates),
         baseSets_(pieces.baseSets),
+        rows_(baseSets_),
         measures_(pieces.cylinders.size()) {
-    std::ranges::sort(plates_, {}, &Piece::thickness);
-    std::ranges::sort(baseSets_, {}, &Piece::thickness);
-    for (const Piece& baseSet : baseSets_) {
-      thicknesses_.push_back(baseSet.thickness);
-      enough_.push_back(enough(baseSet, cylinders_) ? 1 : 0);
+    for (int i = 0; i < baseSets_.size(); ++i) {
+      enough_.push_back(enoughOf(pieces, baseSets_.at(i), cylinders_) ? 1 : 0);
     }
-    greatestPlusMinus_ = std::ranges::max(baseSets_, {}, &Piece::plusMinus).plusMinus;
     Reach squish;
     for (const Bare& cylinder : pieces.cylinders) squish.take({.squish = cylinder.squish});
     squishSpreads_ = squish.squishSpread() > pieces.squishSpread;
   }
 
   void search() {
-    const Nm thickest = plates_.back().thickness + thicknesses_.back();
+    const Nm thickest = plates_.thickest() + baseSets_.thickest();
     for (const Piece& headGasket : pieces_.headGaskets) {
-      const Bounds bounds(pieces_, headGasket, thickest);
+      const Bounds bounds(pieces_.limits, pieces_.cylinders, headGasket, thickest);
       const Slices slices(pieces_, headGasket, bounds);
-      for (const Piece& plate : plates_) {
-        const Row row = countRow(plate, bounds);
-        takeRow(row, plate, headGasket, bounds, slices);
+      for (int i = 0; i < plates_.size(); ++i) {
+        const Row row = rows_.find(plates_.at(i), bounds, tally_);
+        takeRow(row, plates_.at(i), headGasket, bounds, slices);
       }
     }
     tally_.lostTo(Reason::Beaten) -= static_cast<double>(best_.candidates().size());
   }
 
  private:
-  // Base sets from first to before last are within all limits but, below "sure", that at worst.
-  struct Row {
-    int first = 0;
-    int last = 0;
-    int sure = 0;
-    int within = 0;  // how many of them are
-  };
-
-  // Whether there are enough parts for one such piece in each of so many cylinders.
-  bool enough(const Piece& piece, int cylinders) const {
-    return std::ranges::all_of(piece.parts, [&](int place) {
-      const auto inOne = std::ranges::count(piece.parts, place);
-      return place == kNone ||
-             inOne * cylinders <= pieces_.quantities[static_cast<std::size_t>(place)];
-    });
-  }
-
-  const Piece& baseSet(int place) const { return baseSets_[static_cast<std::size_t>(place)]; }
-
-  bool safeAtWorst(const Piece& plate, const Piece& baseSet, const Bounds& bounds) const {
-    return plate.thickness + baseSet.thickness - plate.plusMinus - baseSet.plusMinus >=
-           bounds.atWorst;
-  }
-
-  // Puts into the tally what loses in a cylinder by itself.
-  Row countRow(const Piece& plate, const Bounds& bounds) {
-    const auto firstNotUnder = [&](Nm limit, Finger& finger) {
-      return finger.moveTo(limit - plate.thickness, thicknesses_);
-    };
-    const int all = static_cast<int>(thicknesses_.size());
-    const int close = firstNotUnder(bounds.close, close_);
-    const int sure = firstNotUnder(bounds.atWorst + plate.plusMinus + greatestPlusMinus_, sure_);
-    const int wide = firstNotUnder(bounds.wide + 1, wide_);
-    const int first = std::max(close, firstNotUnder(bounds.over, over_));
-    const int last = std::min(wide, firstNotUnder(bounds.under + 1, under_));
-
-    const auto safe = [&](int from, int to) {
-      int count = std::max(0, to - std::max(from, sure));
-      for (int i = from; i < std::min(to, sure); ++i) {
-        if (safeAtWorst(plate, baseSet(i), bounds)) ++count;
-      }
-      return count;
-    };
-    const int notAtWorst = safe(close, all);
-    const int notWide = safe(close, wide);
-    const int notOver = safe(first, wide);
-    const int within = safe(first, last);
-    tally_.considered += all;
-    tally_.lostTo(Reason::TooClose) += close;
-    tally_.lostTo(Reason::TooCloseAtWorst) += all - close - notAtWorst;
-    tally_.lostTo(Reason::TooWide) += notAtWorst - notWide;
-    tally_.lostTo(Reason::RatioOver) += notWide - notOver;
-    tally_.lostTo(Reason::RatioUnder) += notOver - within;
-    return {.first = first, .last = last, .sure = sure, .within = within};
-  }
-
   void takeRow(const Row& row, const Piece& plate, const Piece& headGasket, const Bounds& bounds,
                const Slices& slices) {
-    if (!enough(plate, platesNeeded_) || !enough(headGasket, cylinders_)) {
+    if (!enoughOf(pieces_, plate, platesNeeded_) || !enoughOf(pieces_, headGasket, cylinders_)) {
       tally_.lostTo(Reason::TooFew) += row.within;
       return;
     }
@@ -240,17 +125,17 @@ class AlikeSearch {
     int spread = 0;
     double worstKey = best_.worstKey();
     for (int i = row.first; i < row.last; ++i) {
-      if (i < row.sure && !safeAtWorst(plate, baseSet(i), bounds)) continue;
+      if (i < row.sure && !bounds.safeAtWorst(plate, baseSets_.at(i))) continue;
       const auto place = static_cast<std::size_t>(i);
       if (enough_[place] == 0) {
         ++tooFew;
         continue;
       }
       if (squishSpreads_) continue;
-      const Slice& slice = slices.at(plate.thickness + thicknesses_[place]);
+      const Slice& slice = slices.at(plate.thickness + baseSets_.thickness(i));
       bool spreads = slice.spreads;
       if (slice.leastKey <= worstKey) {
-        spreads = !take(plate, baseSet(i), headGasket);
+        spreads = !take(plate, baseSets_.at(i), headGasket);
         worstKey = best_.worstKey();
       }
       spread += spreads ? 1 : 0;
@@ -270,14 +155,15 @@ class AlikeSearch {
       reach.take(measures_[i]);
     }
     if (reach.ratioSpread() > pieces_.wants.ratioSpread) return false;
-    const double key = pieces_.key(measures_);
-    const int parts = platesNeeded_ * plate.count + cylinders_ * (baseSet.count + headGasket.count);
     const bool twice = baseSet.count == 2 && baseSet.parts[0] == baseSet.parts[1];
-    const int different = plate.count + baseSet.count - (twice ? 1 : 0) + headGasket.count;
-    const Nm atWorst = pieces_.atWorst(reach.atWorst);
-    if (best_.mayTake(key, atWorst, parts, different)) {
+    const Rank rank{
+        .key = pieces_.key(measures_),
+        .atWorst = pieces_.atWorst(reach.atWorst),
+        .parts = platesNeeded_ * plate.count + cylinders_ * (baseSet.count + headGasket.count),
+        .differentParts = plate.count + baseSet.count - (twice ? 1 : 0) + headGasket.count};
+    if (best_.mayTake(rank)) {
       const Set set = setOf(plate, baseSet, headGasket);
-      best_.offer({key, atWorst, parts, different, std::vector<Set>(measures_.size(), set)});
+      best_.offer({rank, std::vector<Set>(measures_.size(), set)});
     }
     return true;
   }
@@ -288,19 +174,11 @@ class AlikeSearch {
   int cylinders_;
   int platesNeeded_;
   bool squishSpreads_ = false;
-  // From thin to thick.
-  std::vector<Piece> plates_;
-  std::vector<Piece> baseSets_;
-  // Of the base sets, what the loops read.
-  std::vector<Nm> thicknesses_;
-  std::vector<std::uint8_t> enough_;
-  Nm greatestPlusMinus_ = 0;
-  Finger close_;
-  Finger sure_;
-  Finger wide_;
-  Finger over_;
-  Finger under_;
-  std::vector<Measure> measures_;  // of the stack being looked at
+  SortedPieces plates_;
+  SortedPieces baseSets_;
+  RowFinder rows_;
+  std::vector<std::uint8_t> enough_;  // of each base set, for all cylinders
+  std::vector<Measure> measures_;     // of the stack being looked at
 };
 
 }  // namespace

@@ -177,13 +177,14 @@ Pieces::Pieces(const Question& question) : wants(question.wants) {
   check(wants);
   refuseUnder(static_cast<double>(question.cylinders.size()), 1, Kind::Count,
               "{1} cylinders leave nothing to choose for: at least {2} is needed.");
-  // No ratio is infinite where there is room above the piston.
-  wants.ratioMost = std::min(wants.ratioMost, std::numeric_limits<double>::max());
   squishWanted = wants.sortBy == SortBy::SquishNearness ? wholeNm(*wants.squish) : 0;
   ratioWanted = wants.sortBy == SortBy::RatioNearness ? *wants.ratio : 0.0;
-  squishLeast = wholeNm(wants.squishLeast);
-  squishMost = wholeNm(wants.squishMost);
-  leastAtWorst = wholeNm(wants.leastAtWorst);
+  // No ratio is infinite where there is room above the piston.
+  limits = {.squishLeast = wholeNm(wants.squishLeast),
+            .squishMost = wholeNm(wants.squishMost),
+            .leastAtWorst = wholeNm(wants.leastAtWorst),
+            .ratioLeast = wants.ratioLeast,
+            .ratioMost = std::min(wants.ratioMost, std::numeric_limits<double>::max())};
   squishSpread = wholeNm(wants.squishSpread);
   plates = platesOf(shelf, wants);
   baseSets = baseSetsOf(shelf, wants);
@@ -255,12 +256,21 @@ Measure measureOf(const Bare& cylinder, const Piece& plate, const Piece& baseSet
           .ratio = cylinder.ratio(underBarrel, headGasket.volume)};
 }
 
+bool enoughOf(const Pieces& pieces, const Piece& piece, int cylinders) {
+  return std::ranges::all_of(piece.parts, [&](int place) {
+    const auto inOne = std::ranges::count(piece.parts, place);
+    return place == kNone ||
+           inOne * cylinders <= pieces.quantities[static_cast<std::size_t>(place)];
+  });
+}
+
 Reason ownReason(const Pieces& pieces, const Measure& measure) {
-  if (measure.squish < pieces.squishLeast) return Reason::TooClose;
-  if (measure.squishAtWorst < pieces.leastAtWorst) return Reason::TooCloseAtWorst;
-  if (measure.squish > pieces.squishMost) return Reason::TooWide;
-  if (measure.ratio > pieces.wants.ratioMost) return Reason::RatioOver;
-  if (measure.ratio < pieces.wants.ratioLeast) return Reason::RatioUnder;
+  const Limits& limits = pieces.limits;
+  if (measure.squish < limits.squishLeast) return Reason::TooClose;
+  if (measure.squishAtWorst < limits.leastAtWorst) return Reason::TooCloseAtWorst;
+  if (measure.squish > limits.squishMost) return Reason::TooWide;
+  if (measure.ratio > limits.ratioMost) return Reason::RatioOver;
+  if (measure.ratio < limits.ratioLeast) return Reason::RatioUnder;
   return Reason::Beaten;
 }
 
@@ -299,26 +309,33 @@ Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
 
 Candidate candidateOf(const Pieces& pieces, std::span<const Measure> measures,
                       std::vector<Set> sets) {
-  Candidate candidate{.key = pieces.key(measures),
-                      .atWorst = pieces.atWorst(reachOf(measures).atWorst),
-                      .sets = std::move(sets)};
+  Candidate candidate{
+      .rank = {.key = pieces.key(measures), .atWorst = pieces.atWorst(reachOf(measures).atWorst)},
+      .sets = std::move(sets)};
   for (const int count : needs(pieces, candidate.sets)) {
-    candidate.parts += count;
-    candidate.differentParts += count > 0 ? 1 : 0;
+    candidate.rank.parts += count;
+    candidate.rank.differentParts += count > 0 ? 1 : 0;
   }
   return candidate;
 }
 
-bool Candidate::operator<(const Candidate& other) const {
-  return std::tie(key, other.atWorst, parts, differentParts, sets) <
-         std::tie(other.key, atWorst, other.parts, other.differentParts, other.sets);
+bool Rank::operator<(const Rank& other) const {
+  return std::tie(key, other.atWorst, parts, differentParts) <
+         std::tie(other.key, atWorst, other.parts, other.differentParts);
 }
 
-bool BestList::mayTake(double key, Nm atWorst, int parts, int differentParts) const {
+bool Candidate::operator<(const Candidate& other) const {
+  if (rank < other.rank || other.rank < rank) return rank < other.rank;
+  return sets < other.sets;
+}
+
+bool BestList::mayTake(const Rank& rank, std::span<const Set> beginning) const {
   if (!full()) return true;
   const Candidate& worst = candidates_.back();
-  return std::tie(key, worst.atWorst, parts, differentParts) <=
-         std::tie(worst.key, atWorst, worst.parts, worst.differentParts);
+  if (rank < worst.rank || worst.rank < rank) return rank < worst.rank;
+  const auto first = worst.sets.begin();
+  const auto size = static_cast<std::ptrdiff_t>(beginning.size());
+  return !std::lexicographical_compare(first, first + size, beginning.begin(), beginning.end());
 }
 
 void BestList::offer(Candidate candidate) {
@@ -351,9 +368,9 @@ Stack stackOf(const Question& question, const Pieces& pieces, const std::vector<
   const Candidate candidate = candidateOf(pieces, measures, sets);
   stack.squishSpread = metres(reach.squishSpread());
   stack.ratioSpread = reach.ratioSpread();
-  stack.rank = pieces.rank(candidate.key);
-  stack.parts = candidate.parts;
-  stack.differentParts = candidate.differentParts;
+  stack.rank = pieces.rank(candidate.rank.key);
+  stack.parts = candidate.rank.parts;
+  stack.differentParts = candidate.rank.differentParts;
   return stack;
 }
 

@@ -78,6 +78,15 @@ struct Reach {
 
 Reach reachOf(std::span<const Measure> measures);
 
+/// What one cylinder has to keep by itself; a limit met exactly is met.
+struct Limits {
+  Nm squishLeast = 0;
+  Nm squishMost = 0;
+  Nm leastAtWorst = 0;
+  double ratioLeast = 0.0;
+  double ratioMost = 0.0;
+};
+
 /// The question, checked and in whole numbers.
 struct Pieces {
   /// @throws describe::Refusal as choose()
@@ -86,9 +95,7 @@ struct Pieces {
   Wants wants;
   Nm squishWanted = 0;
   double ratioWanted = 0.0;
-  Nm squishLeast = 0;
-  Nm squishMost = 0;
-  Nm leastAtWorst = 0;
+  Limits limits;
   Nm squishSpread = 0;
   std::vector<Piece> plates;  ///< "none" among them where that is allowed
   std::vector<Piece> baseSets;
@@ -124,6 +131,9 @@ Set setOf(const Piece& plate, const Piece& baseSet, const Piece& headGasket);
 Measure measureOf(const Bare& cylinder, const Piece& plate, const Piece& baseSet,
                   const Piece& headGasket);
 
+/// Whether there are enough parts for one such piece in each of so many cylinders.
+bool enoughOf(const Pieces& pieces, const Piece& piece, int cylinders);
+
 /// First of the reasons that a cylinder has by itself; Reason::Beaten for none.
 Reason ownReason(const Pieces& pieces, const Measure& measure);
 
@@ -139,12 +149,19 @@ struct Verdict {
 Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
                   std::span<const Measure> measures);
 
-/// A stack within all limits, in the order of the list.
-struct Candidate {
+/// What a stack is ranked by, but for the order of the shelf; the less the better.
+struct Rank {
   double key = 0.0;
   Nm atWorst = 0;  ///< Pieces::atWorst() of the least of its gaps
   int parts = 0;
   int differentParts = 0;
+
+  bool operator<(const Rank& other) const;
+};
+
+/// A stack within all limits, in the order of the list.
+struct Candidate {
+  Rank rank;
   std::vector<Set> sets;
 
   bool operator<(const Candidate& other) const;
@@ -159,11 +176,11 @@ class BestList {
  public:
   /// No stack with a greater key comes onto the list.
   double worstKey() const {
-    return full() ? candidates_.back().key : std::numeric_limits<double>::infinity();
+    return full() ? candidates_.back().rank.key : std::numeric_limits<double>::infinity();
   }
-  /// Whether a stack with no less than these, and gaps at worst no larger, could come onto the
-  /// list.
-  bool mayTake(double key, Nm atWorst, int parts, int differentParts) const;
+  /// Whether a stack that is ranked no better than this could come onto the list.
+  /// @param beginning the sets of its first cylinders
+  bool mayTake(const Rank& rank, std::span<const Set> beginning = {}) const;
   void offer(Candidate candidate);
   const std::vector<Candidate>& candidates() const { return candidates_; }
 
