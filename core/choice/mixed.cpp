@@ -23,12 +23,9 @@
 namespace strokewright::choice {
 namespace {
 
-constexpr std::int64_t kMostSteps = 400'000;  // under a frame
-// Kept for a cylinder: the nearest to what is wanted. Where spread sorts, any may be the best.
-constexpr std::size_t kMostNearest = 1000;
-constexpr std::size_t kMostToSpread = 10'000;
-constexpr double kRounding = 1e-9;      // far more than a ratio is rounded by
-constexpr double kSumRounding = 1e-12;  // far more than a sum of shares is rounded by
+constexpr std::int64_t kStepsOfCell = 15;  // what it takes to gather what is in one
+constexpr double kRounding = 1e-9;         // far more than a ratio is rounded by
+constexpr double kSumRounding = 1e-12;     // far more than a sum of shares is rounded by
 
 // What one cylinder may get: within its own limits. The better come first.
 struct Option {
@@ -64,13 +61,15 @@ struct Lane {
   Option option = {};
 };
 
-// Stacks that share what lies between these places; the least of them is ranked no better.
+// Stacks that share what lies between these places. Equally thick pieces make twins of it, of which
+// only the first is kept: the next ones lie one place further.
 struct Group {
   int firstBeside = 0;
   int lastBeside = 0;
   int firstHeadGasket = 0;
   int lastHeadGasket = 0;
-  Rank rank = {};
+  int twins = 1;
+  Rank rank = {};  // no stack of theirs is ranked better
 };
 
 // What a group has for a cylinder. Of what may close too far at worst nothing is known yet, so that
@@ -116,8 +115,9 @@ void outwardsFrom(double middle, std::span<const Option> row, Visit visit) {
 
 class MixedSearch {
  public:
-  MixedSearch(const Pieces& pieces, BestList& best, Tally& tally)
+  MixedSearch(const Pieces& pieces, const Effort& effort, BestList& best, Tally& tally)
       : pieces_(pieces),
+        effort_(effort),
         best_(best),
         tally_(tally),
         sought_(pieces.wants.sameGasketsInAll ? pieces.plates : pieces.baseSets),
@@ -134,16 +134,23 @@ class MixedSearch {
     countGroups();
     const auto after = [](const Group& one, const Group& other) { return other.rank < one.rank; };
     std::ranges::make_heap(groups_, after);
-    while (!groups_.empty() && best_.mayTake(groups_.front().rank) && steps_ <= kMostSteps) {
+    while (!groups_.empty() && best_.mayTake(groups_.front().rank) && !tooLong()) {
       std::ranges::pop_heap(groups_, after);
-      searchIn(groups_.back());
+      Group group = groups_.back();
       groups_.pop_back();
+      for (int i = 0; i < group.twins && !tooLong(); ++i) {
+        searchIn(group);
+        ++group.firstBeside;
+        ++group.lastBeside;
+      }
     }
     tally_.undecided -= static_cast<double>(best_.candidates().size());
-    return steps_ <= kMostSteps && !(dropped_ && best_.mayTake(*dropped_));
+    return !tooLong() && !(dropped_ && best_.mayTake(*dropped_));
   }
 
  private:
+  bool tooLong() const { return steps_ > effort_.steps; }
+
   std::size_t cylinders() const { return pieces_.cylinders.size(); }
 
   bool countsPlate(std::size_t cylinder) const {
@@ -158,31 +165,34 @@ class MixedSearch {
     for (int headGasket = 0; headGasket < headGaskets; headGasket += headGasketsEach) {
       Group group{.firstHeadGasket = headGasket, .lastHeadGasket = headGasket + headGasketsEach};
       const std::vector<Cell> cells = cellsOf(group, pieces_.limits);
-      Tally counted;
-      for (int beside = 0; beside < beside_.size(); beside += besideEach) {
+      for (int beside = 0; beside < beside_.size(); beside += besideEach * group.twins) {
         group.firstBeside = beside;
         group.lastBeside = beside + besideEach;
-        const bool again = besideEach == 1 && beside > 0 && isTwin(beside - 1, beside);
-        if (!again) counted = count(group, cells);
-        add(counted);
+        group.twins = besideEach == 1 ? twinsOf(beside) : 1;
+        const Tally counted = count(group, cells);
+        add(counted, group.twins);
         if (counted.undecided == 0.0) continue;
-        group.rank = rankSeen(group);
+        group.rank = rankSeen();
         groups_.push_back(group);
       }
     }
   }
 
-  // Neither limits nor nearness tell these pieces apart.
-  bool isTwin(int one, int other) const {
-    const Piece& first = beside_.at(one);
-    const Piece& second = beside_.at(other);
-    return first.thickness == second.thickness && first.plusMinus == second.plusMinus;
+  // How many pieces from this one on no limit and no nearness tells apart. It has the fewest parts.
+  int twinsOf(int beside) const {
+    const Piece& first = beside_.at(beside);
+    int end = beside;
+    while (end < beside_.size() && beside_.at(end).thickness == first.thickness &&
+           beside_.at(end).plusMinus == first.plusMinus) {
+      ++end;
+    }
+    return end - beside;
   }
 
-  void add(const Tally& counted) {
-    tally_.considered += counted.considered;
-    tally_.undecided += counted.undecided;
-    for (std::size_t i = 0; i < kReasonCount; ++i) tally_.lost[i] += counted.lost[i];
+  void add(const Tally& counted, int times) {
+    tally_.considered += times * counted.considered;
+    tally_.undecided += times * counted.undecided;
+    for (std::size_t i = 0; i < kReasonCount; ++i) tally_.lost[i] += times * counted.lost[i];
   }
 
   // Those of the first cylinder for each head gasket of the group, then those of the next.
@@ -222,10 +232,6 @@ class MixedSearch {
     }
   }
 
-  int fewestParts(std::size_t cylinder, const Piece& beside) const {
-    return partsBeside(cylinder, beside) + sought_.fewestParts() + 1;
-  }
-
   int partsBeside(std::size_t cylinder, const Piece& beside) const {
     const bool counts = pieces_.wants.sameGasketsInAll || countsPlate(cylinder);
     return counts ? beside.count : 0;
@@ -255,7 +261,9 @@ class MixedSearch {
       const auto at = [&](int place) { return optionOf(cylinder, cell, beside, place); };
       seen.reach.take(at(row.first).measure);
       seen.reach.take(at(row.last - 1).measure);
-      seen.fewestParts = std::min(seen.fewestParts, fewestParts(cylinder, beside));
+      const int parts =
+          partsBeside(cylinder, beside) + sought_.fewestParts() + cell.headGasket->count;
+      seen.fewestParts = std::min(seen.fewestParts, parts);
       if (!pieces_.sortsByNearness()) return;
       if (middle < row.last) seen.nearest = std::min(seen.nearest, at(middle));
       if (middle > row.first) {
@@ -289,12 +297,10 @@ class MixedSearch {
 
   // No stack is ranked better, by the outlooks. Whole nanometres are equal or not; a ratio may be
   // rounded, so that it decides nothing between the nearly equal.
-  Rank rankSeen(const Group& group) const {
+  Rank rankSeen() const {
     Rank rank{.atWorst = pieces_.atWorst(std::numeric_limits<Nm>::max())};
-    for (std::size_t i = 0; i < cylinders(); ++i) {
-      const Outlook& seen = outlooks_[i];
-      const bool alone = group.lastBeside - group.firstBeside == 1;
-      rank.parts += alone ? fewestParts(i, beside_.at(group.firstBeside)) : seen.fewestParts;
+    for (const Outlook& seen : outlooks_) {
+      rank.parts += seen.fewestParts;
       if (!pieces_.sortsByNearness()) continue;
       rank.key += seen.nearest.far;
       if (pieces_.sortsBySquish()) rank.atWorst = std::min(rank.atWorst, seen.nearest.atWorst);
@@ -343,10 +349,11 @@ class MixedSearch {
   }
 
   void searchIn(const Group& group) {
-    steps_ += static_cast<std::int64_t>(cylinders());
     Tally counted;  // before
     const std::vector<Cell> all = cellsOf(group, pieces_.limits);
+    steps_ += kStepsOfCell * static_cast<std::int64_t>(all.size());
     for (std::size_t i = 0; i < cylinders(); ++i) outlooks_[i] = outlook(group, all, i, counted);
+    if (!best_.mayTake(rankSeen())) return;
     const Reach common = commonReach();
     if (pieces_.wants.sortBy == SortBy::SquishSpread) {
       middle_ = std::midpoint(common.squishLeast, common.squishMost);
@@ -383,7 +390,8 @@ class MixedSearch {
     firstDropped_[cylinder].reset();
     Tally counted;  // before
     std::vector<Lane> lanes = lanesOf(group, cells, cylinder, counted);
-    if (!pieces_.sortsByNearness() && counted.lostTo(Reason::Beaten) <= kMostToSpread) {
+    if (!pieces_.sortsByNearness() &&
+        counted.lostTo(Reason::Beaten) <= static_cast<double>(effort_.setsToSpread)) {
       takeAll(lanes, cylinder);
     } else {
       takeBest(lanes, cylinder);
@@ -401,7 +409,7 @@ class MixedSearch {
 
   void takeBest(std::vector<Lane>& lanes, std::size_t cylinder) {
     const auto after = [](const Lane& one, const Lane& other) { return other.option < one.option; };
-    const std::size_t most = pieces_.sortsByNearness() ? kMostNearest : kMostToSpread;
+    const std::size_t most = pieces_.sortsByNearness() ? effort_.nearestSets : effort_.setsToSpread;
     const double mostFar = this->mostFar(cylinder);
     std::vector<Option>& options = options_[cylinder];
     std::ranges::make_heap(lanes, after);
@@ -558,7 +566,8 @@ class MixedSearch {
 
   // False where all that come after it are worse than the list.
   bool tryOption(const Beginning& beginning, const Option& option) {
-    if (++steps_ > kMostSteps) return false;
+    ++steps_;
+    if (tooLong()) return false;
     Beginning next = beginning;
     next.reach.take(option.measure);
     next.key = keyWith(beginning, option, next.reach);
@@ -600,6 +609,7 @@ class MixedSearch {
   }
 
   const Pieces& pieces_;
+  Effort effort_;
   BestList& best_;
   Tally& tally_;
   std::int64_t steps_ = 0;
@@ -623,8 +633,8 @@ class MixedSearch {
 
 }  // namespace
 
-bool searchMixed(const Pieces& pieces, BestList& best, Tally& tally) {
-  return MixedSearch(pieces, best, tally).search();
+bool searchMixed(const Pieces& pieces, BestList& best, Tally& tally, const Effort& effort) {
+  return MixedSearch(pieces, effort, best, tally).search();
 }
 
 }  // namespace strokewright::choice

@@ -141,11 +141,17 @@ Typed boreOf(const Question& question, int part) {
   return {chosen.bore, chosen.borePlusMinus};
 }
 
-/// The answer to the question asked last: three tables of one page ask the same.
-const Answer& chosen(const Question& question) {
-  thread_local std::optional<std::pair<Question, Answer>> last;
+/// The tables of one page ask the same.
+using Remembered = std::optional<std::pair<Question, Answer>>;
+
+const Answer& answerTo(const Question& question, Remembered& last) {
   if (!last || !(last->first == question)) last.emplace(question, choose(question));
   return last->second;
+}
+
+const Answer& chosen(const Question& question) {
+  thread_local Remembered last;
+  return answerTo(question, last);
 }
 
 /// A stack that is not on the list, and why.
@@ -155,9 +161,9 @@ struct Loser {
 };
 
 /// The stacks nearest to what is wanted, whatever else they give and however many of each part are
-/// needed. Looked for close by first: what lies outside in one of n cylinders is no nearer than the
-/// half of the window by √n.
-std::vector<Stack> nearestOfAll(const Question& question) {
+/// needed.
+const Answer& nearestOfAll(const Question& question) {
+  thread_local Remembered last;
   Question free = question;
   for (Part& part : free.shelf) part.quantity = 0;
   const Wants& wants = question.wants;
@@ -169,22 +175,7 @@ std::vector<Stack> nearestOfAll(const Question& question) {
                 .onePlateForAll = wants.onePlateForAll,
                 .sameGasketsInAll = wants.sameGasketsInAll,
                 .sortBy = byRatio ? SortBy::RatioNearness : SortBy::SquishNearness};
-  const double wanted = (byRatio ? wants.ratio : wants.squish).value_or(0.0);
-  double& least = byRatio ? free.wants.ratioLeast : free.wants.squishLeast;
-  double& most = byRatio ? free.wants.ratioMost : free.wants.squishMost;
-  const double wide = byRatio ? 1.0 : 1e-3;  // ratio or [m]
-  const double farthest = std::sqrt(static_cast<double>(question.cylinders.size()));
-  for (const double half : {0.02 * wide, 0.1 * wide, wide}) {
-    least = wanted - half;
-    most = wanted + half;
-    Answer answer = choose(free);
-    if (answer.best.size() == kBestCount && answer.best.back().rank * farthest < half) {
-      return std::move(answer.best);
-    }
-  }
-  least = -Wants::kNoLimit;
-  most = Wants::kNoLimit;
-  return choose(free).best;
+  return answerTo(free, last);
 }
 
 /// The nearest of those that are not on the list.
@@ -192,12 +183,12 @@ std::vector<Loser> nearestLosers(const Question& question) {
   constexpr std::size_t kMost = 12;
   const Answer& answer = chosen(question);
   std::vector<Loser> losers;
-  for (Stack& stack : nearestOfAll(question)) {
+  for (const Stack& stack : nearestOfAll(question).best) {
     if (losers.size() == kMost) break;
     std::vector<Set> sets;
     for (const Fit& fit : stack.cylinders) sets.push_back(fit.set);
     const std::optional<Loss> loss = whyLost(question, answer, sets);
-    if (loss) losers.push_back({std::move(stack), *loss});
+    if (loss) losers.push_back({stack, *loss});
   }
   return losers;
 }
@@ -485,8 +476,13 @@ const Table stacksLost{
       if (answer.tally.undecided > 0.0) {
         rows.add({"too few parts, too far apart, or others nearer", answer.tally.undecided});
       }
-      if (!answer.searchedAll)
+      if (!answer.searchedAll) {
         rows.add({"the search stopped; a better one may exist", describe::kAbsent});
+      }
+      if (!choice::nearestOfAll(question).searchedAll) {
+        rows.add({"the search of the nearest that lost stopped; a nearer one may exist",
+                  describe::kAbsent});
+      }
     }};
 
 const Table stacksBeaten{

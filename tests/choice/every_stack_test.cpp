@@ -7,6 +7,7 @@
 #include <ostream>
 #include <random>
 
+#include "core/choice/search.h"
 #include "tests/bench_units.h"
 
 namespace strokewright::choice {
@@ -130,10 +131,11 @@ TEST_P(EveryStackTried, GivesTheSameListAndCounts) {
   }
 }
 
-std::vector<Mode> allModes() {
+std::vector<Mode> allModes(bool alikeToo) {
   std::vector<Mode> modes;
   for (const bool onePlate : {true, false}) {
     for (const bool sameGaskets : {true, false}) {
+      if (onePlate && sameGaskets && !alikeToo) continue;
       for (const SortBy sortBy : {SortBy::SquishNearness, SortBy::RatioNearness,
                                   SortBy::SquishSpread, SortBy::RatioSpread}) {
         modes.push_back({onePlate, sameGaskets, sortBy});
@@ -143,7 +145,44 @@ std::vector<Mode> allModes() {
   return modes;
 }
 
-INSTANTIATE_TEST_SUITE_P(Choice, EveryStackTried, testing::ValuesIn(allModes()));
+INSTANTIATE_TEST_SUITE_P(Choice, EveryStackTried, testing::ValuesIn(allModes(true)));
+
+class UnlikeCylindersTried : public testing::TestWithParam<Mode> {};
+
+// Hardly anything is kept, and hardly a step taken: what is then said to be all has to be all.
+TEST_P(UnlikeCylindersTried, IsNotSaidToBeDoneWhereItIsNot) {
+  Dice dice(2);
+  int done = 0;
+  int stopped = 0;
+  for (int i = 0; i < 400; ++i) {
+    SCOPED_TRACE(i);
+    const Question question = randomQuestion(dice, GetParam());
+    const Effort effort{.steps = dice.oneIn(2) ? 100'000 : dice.between(0, 2000),
+                        .nearestSets = static_cast<std::size_t>(dice.between(1, 12)),
+                        .setsToSpread = static_cast<std::size_t>(dice.between(1, 12))};
+    const Pieces pieces(question);
+    BestList best;
+    Answer fast;
+    fast.searchedAll = searchMixed(pieces, best, fast.tally, effort);
+    fast.best = stacksOf(question, pieces, best);
+    const Answer plain = chooseFromEveryStack(question);
+    if (fast.searchedAll) {
+      ++done;
+      expectSame(fast, plain);
+    } else {
+      ++stopped;
+      ASSERT_LE(fast.best.size(), plain.best.size());
+      for (std::size_t place = 0; place < fast.best.size(); ++place) {
+        EXPECT_GE(fast.best[place].rank, plain.best[place].rank);
+      }
+    }
+    if (HasFailure()) return;
+  }
+  EXPECT_GT(done, 40);
+  EXPECT_GT(stopped, 10);
+}
+
+INSTANTIATE_TEST_SUITE_P(Choice, UnlikeCylindersTried, testing::ValuesIn(allModes(false)));
 
 // 120 base sets, 100 plates and 16 head gaskets, as in the benchmark.
 Question fullShelf() {
@@ -207,6 +246,52 @@ TEST(Choice, OfAFullShelfForUnlikeCylindersComesToAnEnd) {
   EXPECT_TRUE(own.searchedAll);
   EXPECT_EQ(own.best.size(), kBestCount);
   EXPECT_EQ(own.best.front().rank, 0.0);
+}
+
+// 2.4 million sets for each of four cylinders, up to three of a part.
+Question endlessShelf() {
+  Question question = fullShelf();
+  question.shelf.clear();
+  for (int i = 0; i < 70; ++i) {
+    question.shelf.push_back({.role = Role::BaseGasket,
+                              .thickness = (0.100 + 0.013 * i) * mm,
+                              .plusMinus = (i % 2 == 0 ? 0.01 : 0.03) * mm,
+                              .quantity = i % 4});
+  }
+  for (int i = 0; i < 30; ++i) {
+    question.shelf.push_back({.role = Role::Plate,
+                              .thickness = (0.50 + 0.05 * i) * mm,
+                              .plusMinus = 0.01 * mm,
+                              .quantity = i % 4});
+    question.shelf.push_back({.role = Role::HeadGasket,
+                              .thickness = (0.500 + 0.037 * i) * mm,
+                              .plusMinus = 0.03 * mm,
+                              .bore = (69.5 + 0.5 * (i % 3)) * mm,
+                              .quantity = i % 4});
+  }
+  question.cylinders.push_back(question.cylinders.front());
+  question.cylinders.back().deckClearanceBare = -2.087 * mm;
+  return question;
+}
+
+TEST_P(UnlikeCylindersTried, ComesToAnEndWithAnEndlessShelf) {
+  Question question = endlessShelf();
+  question.wants.onePlateForAll = GetParam().onePlateForAll;
+  question.wants.sameGasketsInAll = GetParam().sameGasketsInAll;
+  question.wants.sortBy = GetParam().sortBy;
+  const Answer answer = choose(question);
+  ASSERT_FALSE(answer.best.empty());
+  for (const Stack& stack : answer.best) {
+    std::vector<Set> sets;
+    for (const Fit& fit : stack.cylinders) sets.push_back(fit.set);
+    EXPECT_FALSE(judge(question, sets).loss);
+  }
+  if (!question.wants.sameGasketsInAll) {
+    EXPECT_EQ(answer.best.size(), kBestCount);
+    const bool byRatio = question.wants.sortBy == SortBy::RatioNearness ||
+                         question.wants.sortBy == SortBy::RatioSpread;
+    EXPECT_LT(answer.best.back().rank, byRatio ? 0.001 : 1e-6);
+  }
 }
 
 TEST(Choice, SaysSoWhereThereAreTooManyNearlyAlikeToTryAll) {
