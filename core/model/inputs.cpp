@@ -8,7 +8,7 @@ namespace {
 using describe::Input;
 
 /// Page order.
-constexpr std::array<const Input*, 149> kTable = {
+constexpr std::array<const Input*, 150> kTable = {
     // Layout and purpose
     &in::cylinderCount,
     &in::cycle,
@@ -97,6 +97,7 @@ constexpr std::array<const Input*, 149> kTable = {
     &in::seatAcross,
     &in::seatAcrossWidth,
     &in::seatSlopeMost,
+    &in::caseMeasuredWarmer,
     // The gap when it runs
     &in::squishKnownBy,
     &in::measuredSquish,

@@ -68,7 +68,7 @@ extern const Input platesInStack, gasketsInStack, baseGasketsLeast, baseGasketsM
     squishLeastAtWorst, stackOrder, plateBore, plateLength, plateWidth, plateTolerance;
 // Survey of the case
 extern const Input measuredDeckClearance, cylinderPitch, cylinderPosition, seatAcross,
-    seatAcrossWidth, seatSlopeMost;
+    seatAcrossWidth, seatSlopeMost, caseMeasuredWarmer;
 // The gap when it runs
 extern const Input squishKnownBy, measuredSquish, mainClearance, bigEndClearance,
     gudgeonPinClearance, rodModulus, caseMaterial, caseExpansion, rodExpansion, crankExpansion,

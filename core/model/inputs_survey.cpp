@@ -103,4 +103,22 @@ constinit const Input seatSlopeMost{
     .measure = "Decided; 0.03 mm in 100 mm is good, 0.05 should be put right.",
 };
 
+constinit const Input caseMeasuredWarmer{
+    .key = "case_measured_warmer_k",
+    .label = "Case measured, warmer than 20 °C by",
+    .symbol = "ΔT_m",
+    .kind = Kind::Warming,
+    .scope = Scope::Place,
+    .typical = 0.0,
+    .possible = {.least = -80.0, .most = 200.0},
+    .usual = {.least = -25.0, .most = 25.0},
+    .standing = {.value = 0.0, .origin = "ISO 1, reference temperature"},
+    .plusMinus = 1.0,
+    .instrument = "contact thermometer",
+    .measure =
+        "Temperature of the case, not of the air, less 20 °C; minus where it was colder. Leave "
+        "case and instrument side by side overnight and it is nought.",
+    .synonyms = "measuring temperature, reference temperature, hot from the oven, cold workshop",
+};
+
 }  // namespace strokewright::model::in

@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string>
+#include <utility>
 #include <vector>
 
 #include "core/deck/results.h"
@@ -19,6 +21,7 @@ using describe::Finding;
 using describe::fine;
 using describe::Input;
 using describe::kPractice;
+using describe::Mend;
 using describe::Quantity;
 using describe::Reader;
 using describe::Result;
@@ -236,11 +239,105 @@ const Rule slopeAcross{
                 {&in::seatAcross, &in::seatAcrossWidth});
     }};
 
+/// Heights that were taken on the case; those of a book are meant at 20 °C, computed ones say no
+/// temperature.
+std::vector<const Input*> heightsMeasured(Reader& read) {
+  std::vector<const Input*> heights;
+  for (const Input* height : {&in::seatHeight, &in::barrelHeight, &in::deckHeight}) {
+    const Entry& entry = *read.entry(*height);
+    const bool taken =
+        entry.origin == describe::Origin::Measured || entry.origin == describe::Origin::NotSaid;
+    if (entry.known() && taken) heights.push_back(height);
+  }
+  return heights;
+}
+
+/// The entry as it would have been read at 20 °C, to the micrometre: "98.097; 98.177 ± 0.03 mm",
+/// each reading by itself.
+std::string textAt20(const Input& height, const Entry& entry, double expansion, double warmer) {
+  const auto bare = [&](double length) {
+    const std::string text = describe::typedText(height, std::round(length * 1e6) / 1e6);
+    return text.substr(0, text.find(' '));
+  };
+  std::string all;
+  for (std::size_t i = 0; i < entry.values.size(); ++i) {
+    const bool read = i < entry.readings.size() && !entry.readings[i].empty();
+    std::string one;
+    for (const double length : read ? entry.readings[i] : std::vector{entry.values[i]}) {
+      if (!one.empty()) one += " | ";
+      one += bare(length - running::growth({length, expansion, warmer}));
+    }
+    if (!all.empty()) all += "; ";
+    all += one;
+  }
+  if (entry.plusMinus) all += " ± " + bare(*entry.plusMinus);
+  return all + ' ' + std::string(units::Style{}.unit(height.kind));
+}
+
+/// @param more [1/K] what the case grows by more than the instrument
+Mend takenTo20(Reader& read, std::string_view says, const std::vector<const Input*>& heights,
+               double more) {
+  Mend mend{.says = {says, {}}, .entries = {}, .computed = true};
+  for (const Input* height : heights) {
+    mend.entries.emplace_back(
+        height, textAt20(*height, *read.entry(*height), more, read(in::caseMeasuredWarmer)));
+  }
+  mend.entries.emplace_back(&in::caseMeasuredWarmer,
+                            describe::typedText(in::caseMeasuredWarmer, 0.0));
+  return mend;
+}
+
+/// Steel of gauges and scales [1/K].
+/// @source ISO 3650, steel gauge blocks: (11.5 ± 1.0) · 10⁻⁶/K; from memory
+constexpr double kSteel = 11.5e-6;
+
+/// A length is what it is at 20 °C. How far a warm case is off depends on whether the instrument
+/// was as warm.
+const Rule measuredWarm{
+    .key = "case_measured_warm",
+    .source = "ISO 1:2022, reference temperature 20 °C; linear expansion: Shigley ch. 3",
+    .judge = [](Reader& read, Speaker& speak) {
+      const double warmer = read(in::caseMeasuredWarmer);
+      std::vector<const Input*> heights = heightsMeasured(read);
+      if (warmer == 0.0 || heights.empty()) return;
+      const bool byStack = read.either(in::seatHeight, in::deckHeight);
+      double length = 0.0;
+      double limit = 0.0;
+      for (const Input* height : heights) {
+        if (byStack == (height == &in::deckHeight)) continue;  // a way that is not used
+        length += read(*height);
+        limit += describe::limitOrUsual(*height, *read.entry(*height));
+      }
+      const double expansion = read(in::caseExpansion);
+      const double byCold = running::growth({length, expansion, warmer});
+      const double byWarm = running::growth({length, expansion - kSteel, warmer});
+      const double off = std::max(std::abs(byCold), std::abs(byWarm));
+      constexpr double kReading = 0.01e-3;  // [m] what a height gauge shows
+      if (off < std::min(limit, kReading)) return;
+      const double sign = warmer > 0.0 ? 1.0 : -1.0;
+      Finding& finding = speak.say(
+          off < limit ? Weight::Remarks : Weight::Objects,
+          {warmer > 0.0
+               ? "The case was measured {1} warmer than 20 °C: its {2} read {3} too long to an "
+                 "instrument at 20 °C, {4} to one of steel as warm as the case. Their ± is {5}."
+               : "The case was measured {1} colder than 20 °C: its {2} read {3} too short to an "
+                 "instrument at 20 °C, {4} to one of steel as cold as the case. Their ± is {5}.",
+           {Quantity{Kind::Warming, std::abs(warmer)}, Quantity{Kind::Length, length},
+            Quantity{Kind::FineLength, sign * byCold, 3},
+            Quantity{Kind::FineLength, sign * byWarm, 3}, fine(limit)}},
+          {&in::caseMeasuredWarmer, &in::caseMaterial});
+      finding.mends.push_back(
+          takenTo20(read, "Heights to 20 °C, the instrument was at 20 °C", heights, expansion));
+      finding.mends.push_back(takenTo20(read,
+                                        "Heights to 20 °C, the instrument, of steel, was as warm",
+                                        heights, expansion - kSteel));
+    }};
+
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&closure, &squishClosure, &outlier,
-                                        &scatter, &slope,         &slopeAcross};
+  static constexpr std::array kRules = {&closure, &squishClosure, &outlier,     &scatter,
+                                        &slope,   &slopeAcross,   &measuredWarm};
   return kRules;
 }
 

@@ -60,7 +60,8 @@ PageDescription surveyPage() {
       .question = tr("Do the two ways to the deck agree, and how do the seats lie?"),
       .entries = {{tr("What stands on the case"),
                    {&in::seatHeight, &in::barrelHeight, &in::deckHeight, &in::baseGasket,
-                    &in::secondBaseGasket, &in::thirdBaseGasket, &in::spacer}},
+                    &in::secondBaseGasket, &in::thirdBaseGasket, &in::spacer,
+                    &in::caseMeasuredWarmer, &in::caseMaterial}},
                   {tr("By crown and dial gauge"),
                    {&in::measuredDeckClearance, &in::measuredSquish}},
                   {tr("Where the cylinders stand"),
@@ -75,7 +76,8 @@ PageDescription surveyPage() {
       .decides = {&out::deckClosure},
       .answer = &answer,
       .picture = &picture,
-      .tables = {{.table = &out::readings, .whenEmpty = tr("nothing is measured yet")}}};
+      .tables = {{.table = &out::seats},
+                 {.table = &out::readings, .whenEmpty = tr("nothing is measured yet")}}};
 }
 
 }  // namespace strokewright::ui
