@@ -23,7 +23,7 @@
 namespace strokewright::choice {
 namespace {
 
-constexpr std::int64_t kStepsOfCell = 15;  // what it takes to gather what is in one
+constexpr std::int64_t kStepsOfCell = 25;  // what it takes to gather what is in one
 constexpr double kRounding = 1e-9;         // far more than a ratio is rounded by
 constexpr double kSumRounding = 1e-12;     // far more than a sum of shares is rounded by
 
@@ -408,24 +408,31 @@ class MixedSearch {
   }
 
   void takeBest(std::vector<Lane>& lanes, std::size_t cylinder) {
-    const auto after = [](const Lane& one, const Lane& other) { return other.option < one.option; };
+    const auto after = [](const Lane* one, const Lane* other) {
+      return other->option < one->option;
+    };
     const std::size_t most = pieces_.sortsByNearness() ? effort_.nearestSets : effort_.setsToSpread;
     const double mostFar = this->mostFar(cylinder);
     std::vector<Option>& options = options_[cylinder];
-    std::ranges::make_heap(lanes, after);
-    while (!lanes.empty() && lanes.front().option.far <= mostFar) {
+    std::vector<Lane*> heap;
+    for (Lane& lane : lanes) {
+      if (lane.option.far <= mostFar) heap.push_back(&lane);
+    }
+    std::ranges::make_heap(heap, after);
+    while (!heap.empty() && heap.front()->option.far <= mostFar) {
       if (options.size() == most) {
-        firstDropped_[cylinder] = lanes.front().option;
+        firstDropped_[cylinder] = heap.front()->option;
         return;
       }
       ++steps_;
-      std::ranges::pop_heap(lanes, after);
-      options.push_back(lanes.back().option);
-      ++lanes.back().at;
-      if (settle(lanes.back(), cylinder)) {
-        std::ranges::push_heap(lanes, after);
+      std::ranges::pop_heap(heap, after);
+      Lane& nearest = *heap.back();
+      options.push_back(nearest.option);
+      ++nearest.at;
+      if (settle(nearest, cylinder)) {
+        std::ranges::push_heap(heap, after);
       } else {
-        lanes.pop_back();
+        heap.pop_back();
       }
     }
   }
@@ -486,32 +493,49 @@ class MixedSearch {
     }
   }
 
-  // Keeps the best rank that a stack with an option that was not kept could have. Of the options
-  // that a cylinder did not keep none comes before the first.
   void noteDropped() {
-    for (std::size_t dropping = 0; dropping < cylinders(); ++dropping) {
-      if (!firstDropped_[dropping]) continue;
-      const Option& first = *firstDropped_[dropping];
-      Rank rank{.atWorst = pieces_.atWorst(std::numeric_limits<Nm>::max())};
-      if (!pieces_.sortsByNearness()) rank.key = leastSpread(commonReach());
-      for (std::size_t i = 0; i < cylinders(); ++i) {
-        const bool dropped = firstDropped_[i].has_value();
-        rank.parts += dropped ? outlooks_[i].fewestParts : bests_[i].parts;
-        if (!pieces_.sortsByNearness()) continue;
-        rank.key += i == dropping ? first.far : bests_[i].far;
-        if (i != dropping) rank.atWorst = std::min(rank.atWorst, bests_[i].atWorst);
-      }
-      if (pieces_.wants.sortBy == SortBy::RatioNearness) {
-        // Nothing is known of what is equally near but for rounding.
-        rank = {.key = rank.key * (1.0 - kRounding), .atWorst = std::numeric_limits<Nm>::max()};
-      }
-      if (pieces_.wants.sortBy == SortBy::SquishNearness && first.atWorst <= rank.atWorst) {
-        // Others that are as near and as large at worst have no fewer parts.
-        rank.atWorst = first.atWorst;
-        rank.parts += first.parts - outlooks_[dropping].fewestParts;
-      }
+    for (std::size_t i = 0; i < cylinders(); ++i) {
+      if (!firstDropped_[i]) continue;
+      const Rank rank = rankDropped(i);
       if (!dropped_ || rank < *dropped_) dropped_ = rank;
     }
+  }
+
+  // No stack with an option that the cylinder did not keep is ranked better. None of those options
+  // comes before the first of them.
+  Rank rankDropped(std::size_t cylinder) const {
+    const Option& first = *firstDropped_[cylinder];
+    Rank rank{.atWorst = pieces_.atWorst(std::numeric_limits<Nm>::max())};
+    if (!pieces_.sortsByNearness()) {
+      rank.key = leastSpread(commonReach());
+      for (const Outlook& seen : outlooks_) rank.parts += seen.fewestParts;
+      return rank;
+    }
+    for (std::size_t i = 0; i < cylinders(); ++i) {
+      rank.key += i == cylinder ? first.far : bests_[i].far;
+      if (i != cylinder) rank.atWorst = std::min(rank.atWorst, bests_[i].atWorst);
+    }
+    // As in rankSeen().
+    if (!pieces_.sortsBySquish()) {
+      return {.key = rank.key * (1.0 - kRounding), .atWorst = std::numeric_limits<Nm>::max()};
+    }
+    // If this gap at worst decides, what was not kept and is as near and as safe has as many parts.
+    const bool decides = first.atWorst <= rank.atWorst;
+    if (decides) rank.atWorst = first.atWorst;
+    for (std::size_t i = 0; i < cylinders(); ++i) {
+      if (i != cylinder) rank.parts += fewestParts(i, rank.atWorst);
+    }
+    rank.parts += decides ? first.parts : outlooks_[cylinder].fewestParts;
+    return rank;
+  }
+
+  // Of options that add least to the key and have at least this gap at worst, kept or not.
+  int fewestParts(std::size_t cylinder, Nm atWorst) const {
+    const Best& kept = bests_[cylinder];
+    const std::optional<Option>& first = firstDropped_[cylinder];
+    if (!first || first->far > kept.far) return kept.parts;
+    return std::min(kept.parts,
+                    first->atWorst <= atWorst ? first->parts : outlooks_[cylinder].fewestParts);
   }
 
   // The options of the next cylinder that do not spread too far by what is sorted by.
@@ -539,7 +563,7 @@ class MixedSearch {
 
   void goOn(const Beginning& beginning) {
     if (sets_.size() == cylinders()) {
-      best_.offer({rankOf(beginning), sets_});
+      best_.offer({rankOf(beginning, sets_.size()), sets_});
       return;
     }
     const auto visit = [&](const Option& option) { return tryOption(beginning, option); };
@@ -550,13 +574,13 @@ class MixedSearch {
     }
   }
 
-  // That of the beginning with the best that is left for the other cylinders.
-  Rank rankOf(const Beginning& beginning) const {
+  // That of the beginning of so many cylinders with the best that is left for the others.
+  Rank rankOf(const Beginning& beginning, std::size_t many) const {
     Rank rank{.key = beginning.key,
               .atWorst = pieces_.atWorst(beginning.reach.atWorst),
               .parts = beginning.parts,
               .differentParts = beginning.differentParts};
-    for (std::size_t i = sets_.size(); i < cylinders(); ++i) {
+    for (std::size_t i = many; i < cylinders(); ++i) {
       rank.key += bests_[i].far;
       rank.atWorst = std::min(rank.atWorst, bests_[i].atWorst);
       rank.parts += bests_[i].parts;
@@ -572,12 +596,11 @@ class MixedSearch {
     next.reach.take(option.measure);
     next.key = keyWith(beginning, option, next.reach);
     next.parts += option.parts;
-    double leastKey = next.key;
-    for (std::size_t i = sets_.size() + 1; i < cylinders(); ++i) leastKey += bests_[i].far;
-    if (leastKey > best_.worstKey()) return false;
-    if (next.reach.squishSpread() <= pieces_.squishSpread &&
+    const Rank rank = rankOf(next, sets_.size() + 1);
+    if (rank.key > best_.worstKey()) return false;
+    if (best_.mayTake(rank) && next.reach.squishSpread() <= pieces_.squishSpread &&
         next.reach.ratioSpread() <= pieces_.wants.ratioSpread) {
-      goOnWith(option.set, next);
+      goOnWith(option.set, next, rank);
     }
     return true;
   }
@@ -590,7 +613,7 @@ class MixedSearch {
 
   // Takes the parts off the shelf, goes on if there were enough and it can come onto the list, and
   // puts them back.
-  void goOnWith(const Set& set, Beginning& next) {
+  void goOnWith(const Set& set, Beginning& next, Rank rank) {
     const std::array places{countsPlate(sets_.size()) ? set.plate : kNone, set.baseGaskets[0],
                             set.baseGaskets[1], set.headGasket};
     bool enough = true;
@@ -601,7 +624,8 @@ class MixedSearch {
       enough = ++used_[part] <= pieces_.quantities[part] && enough;
     }
     sets_.push_back(set);
-    if (enough && best_.mayTake(rankOf(next), sets_)) goOn(next);
+    rank.differentParts = next.differentParts;
+    if (enough && best_.mayTake(rank, sets_)) goOn(next);
     sets_.pop_back();
     for (const int place : places) {
       if (place != kNone) --used_[static_cast<std::size_t>(place)];

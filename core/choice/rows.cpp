@@ -28,17 +28,13 @@ SortedPieces::SortedPieces(std::vector<Piece> pieces) : pieces_(std::move(pieces
     return std::tie(one.thickness, one.plusMinus, one.count, one.parts) <
            std::tie(other.thickness, other.plusMinus, other.count, other.parts);
   });
-  for (int i = 0; i < size(); ++i) {
-    const bool asBefore = i > 0 && at(i).thickness == thicknesses_.back();
-    runStarts_.push_back(asBefore ? runStarts_.back() : i);
-    thicknesses_.push_back(at(i).thickness);
+  for (const Piece& piece : pieces_) {
+    const bool asBefore = size() > 0 && piece.thickness == thicknesses_.back();
+    runStarts_.push_back(asBefore ? runStarts_.back() : size());
+    thicknesses_.push_back(piece.thickness);
   }
   greatestPlusMinus_ = std::ranges::max(pieces_, {}, &Piece::plusMinus).plusMinus;
   fewestParts_ = std::ranges::min(pieces_, {}, &Piece::count).count;
-}
-
-int SortedPieces::firstNotUnder(Nm limit) const {
-  return static_cast<int>(std::ranges::lower_bound(thicknesses_, limit) - thicknesses_.begin());
 }
 
 Row RowFinder::find(const Piece& beside, const Bounds& bounds, Tally& tally) {

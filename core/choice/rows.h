@@ -1,6 +1,7 @@
 #pragma once
 /// Inside the room: what may lie under a barrel, found as windows of sorted pieces.
 
+#include <algorithm>
 #include <limits>
 #include <span>
 #include <vector>
@@ -48,7 +49,7 @@ class SortedPieces {
  public:
   explicit SortedPieces(std::vector<Piece> pieces);
 
-  int size() const { return static_cast<int>(pieces_.size()); }
+  int size() const { return static_cast<int>(thicknesses_.size()); }
   const Piece& at(int place) const { return pieces_[static_cast<std::size_t>(place)]; }
   Nm thickness(int place) const { return thicknesses_[static_cast<std::size_t>(place)]; }
   Nm thickest() const { return thicknesses_.back(); }
@@ -57,7 +58,9 @@ class SortedPieces {
   /// First of those that are as thick as this one.
   int runStart(int place) const { return runStarts_[static_cast<std::size_t>(place)]; }
   /// First that is not under it.
-  int firstNotUnder(Nm limit) const;
+  int firstNotUnder(Nm limit) const {
+    return static_cast<int>(std::ranges::lower_bound(thicknesses_, limit) - thicknesses_.begin());
+  }
 
  private:
   std::vector<Piece> pieces_;
@@ -86,17 +89,27 @@ class RowFinder {
   Row find(const Piece& beside, const Bounds& bounds, Tally& tally);
 
  private:
-  // The first of sorted thicknesses that is not under a limit, by stepping from where the last
-  // limit was.
+  // The first of sorted thicknesses that is not under a limit. It is looked for near the last one,
+  // and then everywhere.
   class Finger {
    public:
     int moveTo(Nm limit, const SortedPieces& pieces) {
-      while (place_ > 0 && pieces.thickness(place_ - 1) >= limit) --place_;
-      while (place_ < pieces.size() && pieces.thickness(place_) < limit) ++place_;
+      for (int steps = 0; steps < kNear; ++steps) {
+        if (place_ > 0 && pieces.thickness(place_ - 1) >= limit) {
+          --place_;
+        } else if (place_ < pieces.size() && pieces.thickness(place_) < limit) {
+          ++place_;
+        } else {
+          return place_;
+        }
+      }
+      place_ = pieces.firstNotUnder(limit);
       return place_;
     }
 
    private:
+    static constexpr int kNear = 12;
+
     int place_ = 0;
   };
 

@@ -13,7 +13,7 @@ void searchAlike(const Pieces& pieces, BestList& best, Tally& tally);
 
 /// How far the search of unlike cylinders goes; as it stands, for less than a frame.
 struct Effort {
-  std::int64_t steps = 400'000;
+  std::int64_t steps = 450'000;
   std::size_t nearestSets = 1000;  ///< kept for a cylinder, where nearness sorts
   /// Kept where spread sorts: as any may be the best, the nearest to the middle of what the
   /// cylinders have in common.

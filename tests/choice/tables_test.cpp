@@ -177,6 +177,32 @@ TEST_F(ShelfOfTheTriple, TellsOfALoserWhatEachCylinderWouldGet) {
   EXPECT_EQ(beaten.rows["parts_there"].numbers[0], 1.0);
 }
 
+// 2.4 million sets for each cylinder, very many as near as can be.
+TEST_F(ShelfOfTheTriple, SaysWhichSearchStopped) {
+  const auto stopped = [&] {
+    Assessment assessment(project_);
+    const Tabulated told = assessment.evaluation().tabulated(kTarget, out::stacksLost);
+    EXPECT_EQ(told.state, State::Value);
+    std::vector<std::string> words = told.rows["why"].words;
+    std::erase_if(words,
+                  [](const std::string& why) { return why.find("stopped") == std::string::npos; });
+    return words;
+  };
+  EXPECT_THAT(stopped(), testing::IsEmpty());
+
+  const auto hundredths = [](int from, int steps) {
+    return std::to_string(0.01 * (from + steps)).substr(0, 4);
+  };
+  project_.lists[&list::shelf].clear();
+  for (int i = 0; i < 70; ++i) addPart(project_, "base gasket", hundredths(10, i));
+  for (int i = 0; i < 30; ++i) addPart(project_, "plate", hundredths(50, i));
+  for (int i = 0; i < 30; ++i) addPart(project_, "head gasket", hundredths(40, i), "69.5");
+  EXPECT_THAT(
+      stopped(),
+      testing::ElementsAre("the search stopped; a better one may exist",
+                           "the search of the nearest that lost stopped; a nearer one may exist"));
+}
+
 TEST_F(ShelfOfTheSingle, SaysWhyTheOthersLost) {
   type(project_.engines[kTarget], "squish_least_m", "0.95");
   Assessment assessment(project_);
