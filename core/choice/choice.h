@@ -153,8 +153,9 @@ struct Answer {
   /// shelf, cylinder by cylinder.
   std::vector<Stack> best;
   Tally tally;
-  /// False where cylinders may differ and the search had to stop: there are too many stacks that
-  /// nearly meet the limits, and better ones than those on the list may exist.
+  /// False where cylinders may differ and the search had to stop, or to pass over sets that cannot
+  /// be proven worse: there are too many stacks that nearly meet the limits, and better ones than
+  /// those on the list may exist.
   bool searchedAll = true;
 };
 

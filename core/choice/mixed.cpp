@@ -369,7 +369,12 @@ class MixedSearch {
     noteBest();
     noteDropped();
     if (!pieces_.sortsByNearness()) {
-      for (std::vector<Option>& options : options_) std::ranges::sort(options, {}, &Option::value);
+      for (std::vector<Option>& options : options_) {
+        std::ranges::sort(options, [](const Option& one, const Option& other) {
+          return std::tie(one.value, one.parts, one.set) <
+                 std::tie(other.value, other.parts, other.set);
+        });
+      }
     }
     goOn({});
   }
