@@ -140,6 +140,8 @@ void printHelp(std::ostream& out) {
   printOptions(kAllOptions, out);
   out << "\nText is as in the window: 66.0   0,5 mm   2 5/8 in   40 thou   98.12; 98.20; 98.29 ± "
          "0.03\n"
+         "KEY leads as in the file, counted from 0: bore_m   shelf[2].thickness_m   "
+         "seat_height_m.value[1]\n"
          "Exit status: 0 nothing forbids; 1 something forbids, is refused, has no solution or no "
          "rows;\n2 the file or the call is unusable.\n";
 }

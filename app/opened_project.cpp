@@ -4,15 +4,13 @@
 #include <fstream>
 #include <sstream>
 
+#include "app/entry_path.h"
 #include "app/nearest.h"
 #include "app/telling.h"
 #include "core/assess/assess.h"
-#include "core/assess/entry_rules.h"
 #include "core/describe/table.h"
 #include "core/describe/wording.h"
-#include "core/model/entry_text.h"
 #include "core/storage/project_text.h"
-#include "core/units/parse.h"
 
 namespace strokewright::app {
 namespace {
@@ -53,36 +51,6 @@ int engineNamed(const model::Project& project, std::string_view name) {
   }
   throw Unusable({"The project has no engine “", name, "”; it has ",
                   names.empty() ? "none at all" : names, "."});
-}
-
-/// What could have been read.
-std::string wordExpected(const Input& input) {
-  if (input.kind != units::Kind::Choice) {
-    const std::string_view unit = kBench.unit(input.kind);
-    return joined({input.list ? "a number or a list of them" : "one number",
-                   unit.empty() ? "" : ", in ", unit, unit.empty() ? "" : " unless it says so"});
-  }
-  std::string text = "one of";
-  for (const describe::Choice& choice : input.choices) {
-    text.append(&choice == &input.choices.front() ? " " : ", ").append(choice.key);
-  }
-  return text;
-}
-
-bool standsForUnknown(const Input& input, const std::string& text) {
-  if (input.kind == units::Kind::Choice) return false;
-  return units::parse(input.kind, text, units::unitsOf(input.kind)[0]).problem ==
-         units::Problem::Placeholder;
-}
-
-void enter(model::Engine& engine, const Assignment& set) {
-  const Input& input = inputOf(set.key);
-  describe::Entry entry = model::entryFrom(input, set.text, units::UnitGroup::metric());
-  if (!entry.known() && !entry.empty() && !standsForUnknown(input, set.text)) {
-    throw Unusable({"“", set.text, "” cannot be read for ", input.key, ": it is ",
-                    wordExpected(input), ". ", word(assess::whyUnknown(input, entry), kBench)});
-  }
-  engine.set(input, std::move(entry));
 }
 
 /// All keys of a table.
@@ -133,7 +101,7 @@ OpenedProject openProject(const Arguments& arguments, std::ostream& err) {
     opened.named = engineNamed(opened.project, *name);
   }
   for (const Assignment& set : arguments.assignments("--set")) {
-    enter(opened.project.engines[static_cast<std::size_t>(opened.engine())], set);
+    enter(opened.project, opened.engine(), set);
   }
   return opened;
 }
