@@ -164,7 +164,7 @@ class MixedSearch {
     const int headGasketsEach = sameGaskets ? 1 : headGaskets;
     for (int headGasket = 0; headGasket < headGaskets; headGasket += headGasketsEach) {
       Group group{.firstHeadGasket = headGasket, .lastHeadGasket = headGasket + headGasketsEach};
-      const std::vector<Cell> cells = cellsOf(group, pieces_.limits);
+      const std::vector<Cell>& cells = cells_.emplace_back(cellsOf(group, pieces_.limits));
       for (int beside = 0; beside < beside_.size(); beside += besideEach * group.twins) {
         group.firstBeside = beside;
         group.lastBeside = beside + besideEach;
@@ -350,7 +350,9 @@ class MixedSearch {
 
   void searchIn(const Group& group) {
     Tally counted;  // before
-    const std::vector<Cell> all = cellsOf(group, pieces_.limits);
+    const int headGaskets = group.lastHeadGasket - group.firstHeadGasket;
+    const std::span<const Cell> all =
+        cells_[static_cast<std::size_t>(group.firstHeadGasket / headGaskets)];
     steps_ += kStepsOfCell * static_cast<std::int64_t>(all.size());
     for (std::size_t i = 0; i < cylinders(); ++i) outlooks_[i] = outlook(group, all, i, counted);
     if (!best_.mayTake(rankSeen())) return;
@@ -647,7 +649,8 @@ class MixedSearch {
   SortedPieces sought_;
   SortedPieces beside_;
   std::vector<Group> groups_;
-  double middle_;                // what is wanted; where spread sorts, what all can have
+  std::vector<std::vector<Cell>> cells_;  // of the head gaskets of each group
+  double middle_;                         // what is wanted; where spread sorts, what all can have
   std::optional<Rank> dropped_;  // none of the stacks that were passed over unseen is ranked better
   // Of each cylinder.
   std::vector<RowFinder> finders_;
