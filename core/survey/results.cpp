@@ -104,6 +104,7 @@ const Result cylinderPosition{.key = "cylinder_position_along_m",
                               .source = "definition",
                               .valid = "counted from the first cylinder",
                               .value = [](Reader& read) {
+                                if (read(in::cylinderCount) == 1.0) return 0.0;
                                 return read.either(in::cylinderPitch, in::cylinderPosition)
                                            ? read.cylinder() * read(in::cylinderPitch)
                                            : read(in::cylinderPosition);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/deck/results.h"
+#include "core/describe/tabulated.h"
 #include "core/model/inputs.h"
 #include "core/survey/results.h"
 #include "tests/assess/rules_fixture.h"
@@ -298,6 +299,15 @@ TEST(Seats, StandAtTheirOwnPlacesWherePitchesAreUnequal) {
   type(project.engines[1], "cylinder_position_m", "0; 84; 200");
   const Assessment assessment(project);
   EXPECT_NEAR(assessment(1, out::cylinderPosition, 2).value, 0.2, 1e-12);
+}
+
+TEST(Seats, OfASingleNeedNoPitch) {
+  const model::Project project = sample("teasel-125");
+  Assessment assessment(project);
+  const describe::Tabulated told = assessment.evaluation().tabulated(1, out::seats);
+  ASSERT_EQ(told.state, describe::State::Value);
+  EXPECT_EQ(told.rows["position_m"].numbers[0], 0.0);
+  EXPECT_NEAR(told.rows["plane_m"].numbers[0], 84e-3, 1e-12);
 }
 
 }  // namespace
