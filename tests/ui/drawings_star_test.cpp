@@ -1,7 +1,9 @@
 #include <gtest/gtest.h>
 
 #include <QImage>
+#include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "tests/ui/painted.h"
 #include "ui/drawings/star_painter.h"
@@ -49,6 +51,69 @@ TEST(Star, TurnsTheWayTheCrankDoes) {
   EXPECT_TRUE(isDrawn(anticlockwise, 0, -1));
   EXPECT_TRUE(isDrawn(anticlockwise, -1, 0));
   EXPECT_FALSE(isDrawn(anticlockwise, 1, 0));
+}
+
+/// A crank of this many cylinders, this many of which share each throw.
+Star sharing(int cylinders, int each) {
+  Star star;
+  for (int i = 0; i < cylinders; ++i) {
+    star.throws.push_back(
+        {.ahead = kTurn * (i / each) * each / cylinders, .name = QString::number(i + 1)});
+  }
+  return star;
+}
+
+Star withoutNames(const Star& star, int each) {
+  Star bare{.throws = {}, .clockwise = star.clockwise, .angles = star.angles};
+  for (std::size_t i = 0; i < star.throws.size(); i += static_cast<std::size_t>(each)) {
+    bare.throws.push_back({.ahead = star.throws[i].ahead, .name = {}});
+  }
+  return bare;
+}
+
+/// With so much room at its sides that names do not make it smaller.
+constexpr int kLarge = 2 * kSize;
+QImage paintedWide(const Star& star) {
+  return ui::painted(kLarge, [&](Drafting& draft, const QRectF& room) {
+    paintStar(draft, room.adjusted(0.0, 0.1 * kLarge, 0.0, -0.1 * kLarge), star);
+  });
+}
+
+TEST(Star, KeepsItsArrowAwayFromTheNames) {
+  for (const auto& [cylinders, each] :
+       {std::pair{9, 3}, std::pair{12, 2}, std::pair{8, 2}, std::pair{6, 1}, std::pair{1, 1}}) {
+    for (const bool clockwise : {true, false}) {
+      Star star = sharing(cylinders, each);
+      star.clockwise = clockwise;
+      const QImage full = paintedWide(star);
+      const QImage bare = paintedWide(withoutNames(star, each));
+      int ink = 0;
+      for (int x = 3; x < kLarge - 3; ++x) {
+        for (int y = 3; y < kLarge - 3; ++y) {
+          const bool outside = std::hypot(x - kSize, y - kSize) > 0.72 * kSize;
+          if (!outside || qGray(full.pixel(x, y)) > 128 || qGray(bare.pixel(x, y)) < 128) continue;
+          ++ink;
+          for (const QPoint by :
+               {QPoint(0, 0), QPoint(3, 0), QPoint(-3, 0), QPoint(0, 3), QPoint(0, -3)}) {
+            ASSERT_GT(qGray(bare.pixel(QPoint(x, y) + by)), 128)
+                << cylinders << " cylinders, at " << x << ", " << y;
+          }
+        }
+      }
+      EXPECT_GT(ink, 10);
+    }
+  }
+}
+
+TEST(Star, KeepsLongNamesInItsRoom) {
+  constexpr int kNarrow = 200;
+  const QImage image = ui::painted(
+      kNarrow, [](Drafting& draft, const QRectF& room) { paintStar(draft, room, sharing(12, 4)); });
+  for (int i = 0; i < kNarrow; ++i) {
+    for (const QPoint at : {QPoint(0, i), QPoint(kNarrow - 1, i)}) {
+      EXPECT_EQ(image.pixelColor(at), QColor(Qt::white));
+    }
+  }
 }
 
 }  // namespace

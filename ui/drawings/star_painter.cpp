@@ -27,9 +27,13 @@ QPointF pointing(double angle, bool clockwise) {
   return {sense * std::sin(angle), -std::cos(angle)};
 }
 
-QString degrees(double angle) {
+/// From 0 to a turn.
+double within(double angle) { return angle - kTurn * std::floor(angle / kTurn); }
+
+QString degrees(double angle, const QString& mark) {
   const double rounded = std::round(angle / kDegree * 10.0) / 10.0;
-  return QString::number(rounded, 'f', rounded == std::round(rounded) ? 0 : 1);
+  return QString::number(rounded, 'f', rounded == std::round(rounded) ? 0 : 1)
+      .replace(QChar(u'.'), mark);
 }
 
 /// Those that point one way, with the names of all.
@@ -54,38 +58,70 @@ std::vector<Ray> raysOf(const Star& star, AngleOf angleOf, double closer = kSame
   return rays;
 }
 
+/// What stands outside of a pin.
+struct Names {
+  QPointF middle;
+  QString text;
+};
+
 /// Names at the pins, outside of them; those of pins that stand closer than a line share a place.
-void paintNames(Drafting& draft, const Star& star, QPointF centre, double radius) {
+std::vector<Names> namesOf(const Drafting& draft, const Star& star, QPointF centre, double radius) {
+  std::vector<Names> all;
   const auto ahead = [](const StarThrow& one) { return one.ahead; };
   for (const Ray& ray : raysOf(star, ahead, 1.2 * draft.textHeight() / radius)) {
     const QPointF way = pointing(ray.angle, star.clockwise);
     const QString names = ray.names.join(QStringLiteral(", "));
     // A list goes on to the outside, not over its pin.
     const double more = draft.textWidth(names, true) - draft.textWidth(ray.names.front(), true);
-    draft.text(centre + radius * way + QPointF(0.5 * more * way.x(), 0.0),
-               Qt::AlignHCenter | Qt::AlignVCenter, names, true);
+    all.push_back({centre + radius * way + QPointF(0.5 * more * way.x(), 0.0), names});
   }
+  return all;
 }
 
-/// An arc over the star with its tip in the sense of rotation.
-void paintRotation(Drafting& draft, QPointF centre, double radius, bool clockwise) {
-  const double sense = clockwise ? -1.0 : 1.0;
-  constexpr double kFrom = 90.0;  // [degrees], anticlockwise from the right
-  constexpr double kSpan = 50.0;
-  QPainterPath arc;
-  const QRectF box(centre - QPointF(radius, radius), QSizeF(2.0 * radius, 2.0 * radius));
-  arc.arcMoveTo(box, kFrom - sense * 20.0);
-  arc.arcTo(box, kFrom - sense * 20.0, sense * kSpan);
-  draft.outline(arc, draft.wide());
-  const double end = (kFrom - sense * 20.0 + sense * kSpan) * kDegree;
-  const QPointF tip = centre + radius * QPointF(std::cos(end), -std::sin(end));
-  const QPointF along = sense * QPointF(-std::sin(end), -std::cos(end));
-  const QPointF across(-along.y(), along.x());
+/// From side to side.
+bool findRoom(const Drafting& draft, const QRectF& room, const std::vector<Names>& all) {
+  return std::ranges::all_of(all, [&](const Names& names) {
+    const double half = 0.5 * draft.textWidth(names.text, true);
+    return names.middle.x() - half >= room.left() && names.middle.x() + half <= room.right();
+  });
+}
+
+/// The part of a circle between two throws where there is most room, the first where all are alike:
+/// an arc that begins beside a throw and has its tip in the sense of rotation.
+void paintRotation(Drafting& draft, const Star& star, QPointF centre, double radius) {
+  constexpr double kMost = 110.0 * kDegree;  // of the part that is used
+  constexpr double kFree = 0.23;             // of it, at either end
+  std::vector<double> angles;
+  for (const Ray& ray : raysOf(star, [](const StarThrow& one) { return one.ahead; })) {
+    angles.push_back(within(ray.angle));
+  }
+  std::ranges::sort(angles);
+  double begin = angles.front();
+  double room = 0.0;
+  for (std::size_t i = 0; i < angles.size(); ++i) {
+    const double next = i + 1 < angles.size() ? angles[i + 1] : angles.front() + kTurn;
+    if (next - angles[i] < room + kSame) continue;
+    begin = angles[i];
+    room = next - begin;
+  }
+  room = std::min(room, kMost);
   const double length = draft.mm(2.6);
+  const double from = begin + kFree * room;
+  const double tip = begin + (1.0 - kFree) * room;
+  const double end = tip - length / radius;
+  QPolygonF arc;
+  constexpr int kSteps = 24;
+  for (int i = 0; i <= kSteps; ++i) {
+    arc << centre + radius * pointing(from + (end - from) * i / kSteps, star.clockwise);
+  }
+  draft.painter().setPen(draft.wide());
+  draft.painter().setBrush(Qt::NoBrush);
+  draft.painter().drawPolyline(arc);
+  const QPointF side = pointing(end, star.clockwise) * length / 3.0;
   QPainterPath head;
-  head.moveTo(tip + along * length);
-  head.lineTo(tip + across * length / 3.0);
-  head.lineTo(tip - across * length / 3.0);
+  head.moveTo(centre + radius * pointing(tip, star.clockwise));
+  head.lineTo(arc.back() + side);
+  head.lineTo(arc.back() - side);
   head.closeSubpath();
   draft.painter().fillPath(head, draft.ink().line);
 }
@@ -96,9 +132,17 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
   const Around& around = star.angles ? kAround : kCloser;
   const double words = star.seenFrom.isEmpty() ? 0.0 : 1.2 * draft.textHeight();
   const double half = std::min(room.width(), room.height() - words) / 2.0;
-  const double radius = std::max(draft.mm(4.0), 0.92 * (half - draft.mm(around.all)));
   const QPointF centre(room.center().x(), room.top() + (room.height() - words) / 2.0);
-  const double pin = std::max(draft.mm(1.2), radius * 0.09);
+  const double least = draft.mm(4.0);
+  double radius = std::max(least, 0.92 * (half - draft.mm(around.all)));
+  const auto pinOf = [&] { return std::max(draft.mm(1.2), radius * 0.09); };
+  const auto names = [&] {
+    return namesOf(draft, star, centre, radius + pinOf() + draft.mm(around.names));
+  };
+  const double edge = draft.mm(0.5);
+  const QRectF inner = room.adjusted(edge, 0.0, -edge, 0.0);
+  while (radius > least && !findRoom(draft, inner, names())) radius -= draft.mm(0.5);
+  const double pin = pinOf();
   for (const Ray& axis : raysOf(star, [](const StarThrow& one) { return one.axis; })) {
     draft.line(centre, centre + 1.12 * radius * pointing(axis.angle, star.clockwise),
                draft.centre());
@@ -108,14 +152,20 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
     const QPointF way = pointing(ray.angle, star.clockwise);
     draft.line(centre, centre + (radius - pin) * way, draft.wide());
     draft.circle(centre + radius * way, pin, draft.wide(), draft.ink().fill);
-    const double within = std::fmod(std::fmod(ray.angle, kTurn) + kTurn, kTurn);
-    if (star.angles && within > kSame && kTurn - within > kSame) {
-      draft.label(centre + 0.55 * radius * way, degrees(within) + QChar(u'°'));
+    const double ahead = within(ray.angle);
+    const QString angle = degrees(ahead, star.mark) + QChar(u'°');
+    const bool fits = draft.textWidth(angle) < 0.8 * (radius - pin);
+    if (star.angles && fits && ahead > kSame && kTurn - ahead > kSame) {
+      draft.label(centre + 0.55 * radius * way, angle);
     }
   }
-  paintNames(draft, star, centre, radius + pin + draft.mm(around.names));
+  for (Names& one : names()) {
+    const double most = 0.5 * std::max(0.0, inner.width() - draft.textWidth(one.text, true));
+    one.middle.setX(std::clamp(one.middle.x(), centre.x() - most, centre.x() + most));
+    draft.text(one.middle, Qt::AlignHCenter | Qt::AlignVCenter, one.text, true);
+  }
   draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
-  paintRotation(draft, centre, radius + pin + draft.mm(around.rotation), star.clockwise);
+  paintRotation(draft, star, centre, radius + pin + draft.mm(around.rotation));
   if (!star.seenFrom.isEmpty()) {
     const double aside = std::min(draft.textWidth(star.seenFrom), room.width()) / 2.0;
     draft.text(QPointF(room.center().x() - aside, room.bottom()), Qt::AlignLeft | Qt::AlignBottom,
@@ -152,7 +202,7 @@ void paintFirings(Drafting& draft, const QRectF& room, const std::vector<FiringB
         draft.text({x, y - 0.6 * line}, Qt::AlignHCenter | Qt::AlignBottom, names, true);
       }
       const double next = k + 1 < bar.firings.size() ? bar.firings[k + 1].at : bar.cycle;
-      const QString interval = degrees(next - at);
+      const QString interval = degrees(next - at, bar.mark);
       if (next - at > kSame && (next - at) * scale > draft.textWidth(interval)) {
         draft.text({x + 0.5 * (next - at) * scale, y + 0.3 * line}, Qt::AlignHCenter | Qt::AlignTop,
                    interval, false, draft.ink().faint);

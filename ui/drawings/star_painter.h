@@ -19,9 +19,10 @@ struct StarThrow {
 
 struct Star {
   std::vector<StarThrow> throws;
-  bool clockwise = true;  ///< as seen
-  QString seenFrom = {};  ///< said below it: "seen from the output end"
-  bool angles = true;     ///< written on the throws; without them all is drawn closer
+  bool clockwise = true;               ///< as seen
+  QString seenFrom = {};               ///< said below it: "seen from the output end"
+  bool angles = true;                  ///< written on the throws; without them all is drawn closer
+  QString mark = QStringLiteral(".");  ///< of decimals
 };
 
 /// Firings of one cycle.
@@ -30,13 +31,14 @@ struct FiringBar {
     double at = 0.0;  ///< [rad] of crank
     QString name;
   };
-  std::vector<Firing> firings;  ///< as they come
-  double cycle = 0.0;           ///< [rad]
-  QString name;                 ///< of the engine
+  std::vector<Firing> firings;         ///< as they come
+  double cycle = 0.0;                  ///< [rad]
+  QString name;                        ///< of the engine
+  QString mark = QStringLiteral(".");  ///< of decimals
 };
 
-/// Throws, cylinder axes as centre lines, the sense of rotation as an arrow. Throws that point the
-/// same way share a line.
+/// Throws, cylinder axes as centre lines, the sense of rotation as an arrow where no throw points.
+/// Throws that point the same way share a line.
 void paintStar(Drafting& draft, const QRectF& room, const Star& star);
 
 /// One bar under the other, all to one scale; intervals are written between the firings.

@@ -37,8 +37,9 @@ Star starOf(const Document& document, int engine) {
 }
 
 /// When the engine fires; none where it is not known.
-FiringBar barOf(Document& document, int engine) {
+FiringBar barOf(Document& document, const QString& mark, int engine) {
   FiringBar bar;
+  bar.mark = mark;
   const describe::Tabulated told = document.evaluation().tabulated(engine, out::firingTable);
   if (told.state != describe::State::Value || told.rows.size() == 0) return bar;
   for (std::size_t i = 0; i < told.rows.size(); ++i) {
@@ -70,6 +71,7 @@ void StarView::paintEvent(QPaintEvent* /*event*/) {
   painter.setRenderHint(QPainter::Antialiasing);
   const int engine = which_();
   Star star = engine < 0 ? Star{} : starOf(document_, engine);
+  star.mark = fromCore(taste_.style().decimalMark);
   Drafting draft(painter, Medium::screen(*this, font(), palette()));
   if (star.throws.empty()) {
     painter.setPen(draft.ink().faint);
@@ -77,9 +79,9 @@ void StarView::paintEvent(QPaintEvent* /*event*/) {
                      tr("The star is drawn once every cylinder has its throw."));
     return;
   }
-  std::vector<FiringBar> bars = {barOf(document_, engine)};
+  std::vector<FiringBar> bars = {barOf(document_, star.mark, engine)};
   const int donor = document_.project().referenceDonor;
-  if (donor >= 0 && donor != engine) bars.push_back(barOf(document_, donor));
+  if (donor >= 0 && donor != engine) bars.push_back(barOf(document_, star.mark, donor));
   std::erase_if(bars, [](const FiringBar& bar) { return bar.firings.empty(); });
   // The star takes a square on the left, when it fires the rest.
   const QRectF room = QRectF(rect()).adjusted(0.0, 4.0, 0.0, -2.0);
