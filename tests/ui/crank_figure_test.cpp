@@ -10,9 +10,11 @@
 #include <QTest>
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 #include "tests/ui/fixture.h"
 #include "tests/ui/painted.h"
+#include "ui/drawings/crank.h"
 #include "ui/drawings/crank_view.h"
 
 namespace strokewright::ui {
@@ -146,6 +148,84 @@ TEST_F(CrankOnScreen, IsWalkedRound) {
                    Qt::LeftButton, {});
   QCoreApplication::sendEvent(view_, &move);
   EXPECT_NEAR(view_->viewpoint().turned, before + 4.0 * kDegree, 1e-12);
+}
+
+TEST_F(CrankOnScreen, SaysWhyNothingIsDrawn) {
+  EXPECT_EQ(view_->accessibleDescription(), QStringLiteral("There is no engine yet."));
+}
+
+class CrankOfASample : public WithDocument {
+ protected:
+  CrankOfASample() { EXPECT_TRUE(document_.open(sample(QStringLiteral("burdock-719")))); }
+  Crank crank() { return crankToDraw(document_.assessment(), taste_.style(), kTarget); }
+  /// [mm] behind the one in front
+  std::vector<int> places() {
+    std::vector<int> all;
+    for (const FigureCylinder& one : crank().figure.cylinders) {
+      all.push_back(static_cast<int>(std::lround(1e3 * one.along)));
+    }
+    return all;
+  }
+  void type(const describe::Input& input, const char* text) {
+    document_.type(kTarget, input, QString::fromUtf8(text));
+  }
+};
+
+// Common practice of numbering from the free end, no published source.
+TEST_F(CrankOfASample, HasTheLowestNumberAtTheFreeEnd) {
+  type(in::cylinderPitch, "84");
+  type(in::viewedFrom, "free end");
+  EXPECT_EQ(places(), (std::vector{0, 84, 168}));
+  EXPECT_TRUE(crank().inFront.contains(QStringLiteral("Cylinder 1 ")));
+  EXPECT_TRUE(crank().inFront.endsWith(QStringLiteral("in front")));
+  type(in::viewedFrom, "output end");
+  EXPECT_EQ(places(), (std::vector{168, 84, 0}));
+  EXPECT_TRUE(crank().inFront.endsWith(QStringLiteral("farthest away")));
+  type(in::cylinderNumber, "3; 2; 1");
+  EXPECT_EQ(places().front(), 0);
+  type(in::viewedFrom, "free end");
+  EXPECT_EQ(places().back(), 0);
+  type(in::viewedFrom, "");
+  EXPECT_EQ(places().back(), 0) << "the lowest number in front";
+}
+
+TEST_F(CrankOfASample, NamesWhatOfItNobodyEntered) {
+  EXPECT_TRUE(crank().notGiven.contains(QStringLiteral("half width of rod shank")));
+  EXPECT_FALSE(crank().notGiven.contains(QStringLiteral("bore")));
+  type(in::bore, "");
+  EXPECT_TRUE(crank().notGiven.contains(QStringLiteral("bore")));
+}
+
+// The top of the first stands where the sheet draws it: at its greatest height.
+TEST(CrankFigure, FindsTheTopOfTheFirst) {
+  const CrankFigure one{.cylinders = {cylinder(0.0, 0.0, 0.0, 6e-3)}};
+  const double top = firstTop(one);
+  EXPECT_GT(top, 0.0);
+  EXPECT_GT(gudgeonPinOf(one, 0, top).y, gudgeonPinOf(one, 0, top - 0.02).y);
+  EXPECT_GT(gudgeonPinOf(one, 0, top).y, gudgeonPinOf(one, 0, top + 0.02).y);
+}
+
+TEST_F(CrankOfASample, IsToldInWordsThatFollowWhatIsSeen) {
+  CrankPane pane(document_, taste_, [] { return kTarget; });
+  auto* view = pane.findChild<CrankView*>();
+  const auto says = [&](const char* words) {
+    return view->accessibleDescription().contains(QString::fromUtf8(words));
+  };
+  EXPECT_TRUE(says("3 cylinders in line, throws ahead of the first: 1 by 0"))
+      << view->accessibleDescription().toStdString();
+  EXPECT_TRUE(says("seen from the free end at an angle"))
+      << view->accessibleDescription().toStdString();
+  EXPECT_TRUE(says("Turned clockwise by 0"));
+  QTest::keyClick(view, Qt::Key_PageDown);
+  EXPECT_TRUE(says("Turned clockwise by 10"));
+  QTest::keyClick(view, Qt::Key_End);
+  EXPECT_FALSE(says("at an angle"));
+  QTest::keyClick(view, Qt::Key_Right);
+  EXPECT_TRUE(says("walked round by 5"));
+  type(in::cylinderAxis, "0; 0; 75");
+  EXPECT_TRUE(says("with its axis at 75")) << view->accessibleDescription().toStdString();
+  type(in::throwAhead, "");
+  EXPECT_TRUE(says("once every cylinder has its throw"));
 }
 
 }  // namespace

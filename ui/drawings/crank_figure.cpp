@@ -20,7 +20,10 @@ constexpr double kJournal = 0.24;   // radius of the main journal
 constexpr double kAcrossWeb = 1.5;  // of the radius of journal or pin
 constexpr double kCamRadius = 0.13;
 constexpr double kCamLift = 0.12;
-constexpr double kToCam = 0.55;  // from what turns to the camshaft beside it
+constexpr double kAxis = 0.5;     // over the crown at its top
+constexpr double kName = 0.7;     // likewise
+constexpr double kToName = 0.85;  // room for it
+constexpr double kToCam = 0.55;   // from what turns to the camshaft beside it
 
 /// A shape that hides what lies behind it.
 struct Body {
@@ -133,7 +136,7 @@ class CrankPainter {
       const Vector3d across(up.y(), -up.x(), 0.0);
       const Vector3d here(0.0, 0.0, -one.along);
       for (const double side : {-0.5, 0.5}) {
-        take(here + (top(one) + 0.6 * bore_) * up + side * one.bore * across);
+        take(here + (top(one) + kToName * bore_) * up + side * one.bore * across);
         for (const Vector3d& away : {up, across}) take(here + 2.0 * side * reach() * away);
         take(here + Vector3d(0.0, 0.0, 2.0 * side * 0.75 * bore_));
       }
@@ -310,29 +313,50 @@ class CrankPainter {
     for (const FigureCylinder& one : figure_.cylinders) {
       last = std::max(last, one.along);
       const Vector3d here(0.0, 0.0, -one.along);
-      draft_.line(seen(here), seen(here + (top(one) + 0.3 * bore_) * pointing(one.axis)),
+      draft_.line(seen(here), seen(here + (top(one) + kAxis * bore_) * pointing(one.axis)),
                   draft_.centre());
     }
     draft_.line(seen({0.0, 0.0, 0.75 * bore_}), seen({0.0, 0.0, -last - 0.75 * bore_}),
                 draft_.centre());
   }
 
-  /// Cylinders that stand behind each other share a place for their names.
+  /// Cylinders that stand behind each other share a place for their names; one that would lie over
+  /// another goes further out.
   void paintNames() {
-    std::vector<std::pair<QPointF, QString>> names;
+    struct Name {
+      QPointF at;
+      QPointF out;  ///< along the axis
+      QString text;
+    };
+    std::vector<Name> names;
     for (const FigureCylinder& one : figure_.cylinders) {
-      const QPointF at =
-          seen(Vector3d(0.0, 0.0, -one.along) + (top(one) + 0.45 * bore_) * pointing(one.axis));
-      const auto found = std::ranges::find_if(names, [&](const auto& name) {
-        return (name.first - at).manhattanLength() < draft_.textHeight();
+      const Vector3d up = pointing(one.axis);
+      const Vector3d foot(0.0, 0.0, -one.along);
+      const QPointF at = seen(foot + (top(one) + kName * bore_) * up);
+      const auto found = std::ranges::find_if(names, [&](const Name& name) {
+        return (name.at - at).manhattanLength() < draft_.textHeight();
       });
       if (found == names.end()) {
-        names.emplace_back(at, one.name);
+        const QPointF out = at - seen(foot);
+        names.push_back({at, out / std::max(1.0, std::hypot(out.x(), out.y())), one.name});
       } else {
-        found->second += QStringLiteral(", ") + one.name;
+        found->text += QStringLiteral(", ") + one.name;
       }
     }
-    for (const auto& [at, name] : names) draft_.label(at, name, true);
+    const double step = 0.25 * draft_.textHeight();
+    constexpr int kMostSteps = 16;
+    std::vector<QRectF> taken;
+    for (const Name& name : names) {
+      const double width = draft_.textWidth(name.text, true);
+      QRectF box({}, QSizeF(width, draft_.textHeight()));
+      box.moveCenter(name.at);
+      const auto lies = [&](const QRectF& other) { return other.intersects(box); };
+      for (int i = 0; i < kMostSteps && std::ranges::any_of(taken, lies); ++i) {
+        box.translate(step * name.out);
+      }
+      taken.push_back(box);
+      draft_.label(box.center(), name.text, true);
+    }
   }
 
   Drafting& draft_;
@@ -366,6 +390,11 @@ void paintCrank(Drafting& draft, const QRectF& room, const CrankFigure& figure,
                 const Viewpoint& viewpoint, double crankAngle) {
   if (figure.cylinders.empty()) return;
   CrankPainter(draft, room, figure, viewpoint, crankAngle).paint();
+}
+
+double firstTop(const CrankFigure& figure) {
+  const FigureCylinder& one = figure.cylinders.front();
+  return one.axis - one.ahead + motion::topDeadCentreAngle(one.mechanism);
 }
 
 InSpace gudgeonPinOf(const CrankFigure& figure, std::size_t cylinder, double crankAngle) {

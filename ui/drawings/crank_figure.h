@@ -2,7 +2,7 @@
 /// The crank in space: throws, webs, rods and pistons at their true angles, turning.
 ///
 /// The eye looks from the declared end along the crankshaft, x to the right, y up along the axis of
-/// the first cylinder, z towards the eye; the first cylinder stands in front.
+/// the first cylinder, z towards the eye.
 
 #include <QPolygonF>
 #include <QString>
@@ -18,7 +18,7 @@ namespace strokewright::ui {
 struct FigureCylinder {
   double ahead = 0.0;  ///< of the first throw
   double axis = 0.0;   ///< from that of the first cylinder
-  double along = 0.0;  ///< the crankshaft, from the first cylinder
+  double along = 0.0;  ///< the crankshaft, from the cylinder that stands in front
   motion::SliderCrank mechanism;
   double bore = 0.0;
   double compressionHeight = 0.0;
@@ -31,8 +31,8 @@ struct FigureCylinder {
 };
 
 struct CrankFigure {
-  std::vector<FigureCylinder> cylinders;
-  bool clockwise = true;  ///< as seen
+  std::vector<FigureCylinder> cylinders;  ///< as they are entered
+  bool clockwise = true;                  ///< as seen
 };
 
 /// From where it is looked at [rad]: turned about the upright, then tilted towards the eye.
@@ -49,6 +49,10 @@ struct Viewpoint {
 /// @param crankAngle [rad] turned since the first throw stood along its cylinder
 void paintCrank(Drafting& draft, const QRectF& room, const CrankFigure& figure,
                 const Viewpoint& viewpoint, double crankAngle);
+
+/// [rad] turned until the first cylinder stands at its top.
+/// @pre there is one
+double firstTop(const CrankFigure& figure);
 
 /// Where the gudgeon pin of a cylinder stands [m]: x, y, z as above.
 struct InSpace {

@@ -15,103 +15,92 @@
 #include <numbers>
 #include <utility>
 
-#include "core/firing/results.h"
-#include "core/model/inputs.h"
-#include "core/survey/results.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
-#include "ui/drawings/cylinder.h"
+#include "ui/drawings/crank.h"
 
 namespace strokewright::ui {
 namespace {
 
-namespace in = model::in;
-
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDegree = kTurn / 360.0;
-constexpr double kPitchOfBore = 1.25;  // of cylinders whose places nobody gave
 constexpr double kWalk = 5.0 * kDegree;
 constexpr double kDrag = 0.4 * kDegree;  // a pixel
 constexpr int kFrame = 16;               // [ms]
 constexpr int kAFrame = 2;               // [°] of crank: about twenty turns a minute
 constexpr int kCoarse = 10;              // [°] by a page key
 
-/// Where the cylinders stand that nobody placed: one behind the other, those of different banks
-/// beside each other.
-double assumedPlace(const CrankFigure& figure, const FigureCylinder& next) {
-  const auto inBank = std::ranges::count_if(figure.cylinders, [&](const FigureCylinder& one) {
-    return std::abs(one.axis - next.axis) < kDegree;
-  });
-  const bool sameBank =
-      figure.cylinders.empty() || std::abs(figure.cylinders.front().axis - next.axis) < kDegree;
-  return kPitchOfBore * next.bore * static_cast<double>(inBank) + (sameBank ? 0.0 : next.rodWidth);
+QString angle(const Taste& taste, double radians) {
+  return taste.shown(units::Kind::Angle, radians);
 }
 
-bool standsEverywhere(const assess::Assessment& assessment, int engine,
-                      const describe::Result& result) {
-  const int n = assessment.evaluation().cylinders(engine);
-  for (int i = 0; i < n; ++i) {
-    if (assessment(engine, result, i).state != describe::State::Value) return false;
+/// "3 cylinders in line" or of several axes, with the throw of each.
+QString layoutInWords(const Taste& taste, const std::vector<FigureCylinder>& cylinders) {
+  if (cylinders.size() == 1) return CrankView::tr("1 cylinder.");
+  const bool inLine = std::ranges::all_of(
+      cylinders, [&](const FigureCylinder& one) { return one.axis == cylinders.front().axis; });
+  QStringList each;
+  for (const FigureCylinder& one : cylinders) {
+    each += inLine ? CrankView::tr("%1 by %2").arg(one.name, angle(taste, one.ahead))
+                   : CrankView::tr("%1 by %2 with its axis at %3")
+                         .arg(one.name, angle(taste, one.ahead), angle(taste, one.axis));
   }
-  return true;
+  return (inLine ? CrankView::tr("%1 cylinders in line, throws ahead of the first: %2.")
+                 : CrankView::tr("%1 cylinders, throws ahead of the first: %2."))
+      .arg(QString::number(cylinders.size()), each.join(QStringLiteral(", ")));
+}
+
+QString viewInWords(const Taste& taste, const Crank& crank, const Viewpoint& viewpoint) {
+  if (viewpoint == Viewpoint::fromTheEnd()) return crank.seenFrom;
+  if (viewpoint == Viewpoint::isometric())
+    return CrankView::tr("%1 at an angle").arg(crank.seenFrom);
+  return CrankView::tr("%1, walked round by %2 and up by %3")
+      .arg(crank.seenFrom, angle(taste, viewpoint.turned), angle(taste, viewpoint.tilted));
+}
+
+QString inWords(const Taste& taste, const Crank& crank, const Viewpoint& viewpoint,
+                double crankAngle) {
+  QString text =
+      CrankView::tr("%1 Turned %2 by %3, %4.")
+          .arg(layoutInWords(taste, crank.figure.cylinders),
+               crank.figure.clockwise ? CrankView::tr("clockwise") : CrankView::tr("anticlockwise"),
+               angle(taste, crankAngle), viewInWords(taste, crank, viewpoint));
+  if (!crank.inFront.isEmpty()) text += CrankView::tr(" %1.").arg(crank.inFront);
+  return text;
 }
 
 }  // namespace
-
-CrankFigure crankFigureOf(const Document& document, const Taste& taste, int engine) {
-  CrankFigure figure;
-  if (engine < 0) return figure;
-  const assess::Assessment& assessment = document.assessment();
-  const describe::Evaluation& evaluation = assessment.evaluation();
-  const int n = evaluation.cylinders(engine);
-  const bool placed = standsEverywhere(assessment, engine, out::cylinderPosition);
-  const bool phased = standsEverywhere(assessment, engine, out::lobeBehindFirst);
-  for (int i = 0; i < n; ++i) {
-    const CylinderOrWhyNot drawn = cylinderToDraw(assessment, taste.style(), engine, i);
-    if (!drawn.cylinder || (n > 1 && !evaluation.inputStands(engine, in::throwAhead, i))) return {};
-    const Cylinder& it = *drawn.cylinder;
-    FigureCylinder one{
-        .ahead = n > 1 ? evaluation.inputValue(engine, in::throwAhead, i) : 0.0,
-        .axis = evaluation.inputValue(engine, in::cylinderAxis, i),
-        .along = 0.0,
-        .mechanism = it.mechanism,
-        .bore = it.bore,
-        .compressionHeight = it.compressionHeight,
-        .skirt = it.skirt,
-        .crankpin = it.crankpin,
-        .gudgeonPin = it.gudgeonPin,
-        .rodWidth = 2.0 * it.rodHalfWidth,
-        .name = QString::number(evaluation.inputValue(engine, in::cylinderNumber, i), 'f', 0),
-        .lobe = {}};
-    one.along =
-        placed ? assessment(engine, out::cylinderPosition, i).value : assumedPlace(figure, one);
-    if (phased) one.lobe = assessment(engine, out::lobeBehindFirst, i).value;
-    figure.cylinders.push_back(std::move(one));
-  }
-  figure.clockwise = firing::seenOf(evaluation, engine).clockwise;
-  return figure;
-}
 
 CrankView::CrankView(Document& document, Taste& taste, std::function<int()> which, QWidget* parent)
     : QWidget(parent), document_(document), taste_(taste), which_(std::move(which)) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The crank in space, turning"));
-  setToolTip(
-      tr("Drag or use the arrow keys to walk round it; Page Up and Page Down turn the crank; Home "
-         "looks at an angle, End from the declared end. The first cylinder stands in front."));
-  connect(&document, &Document::projectChanged, this, qOverload<>(&QWidget::update));
-  connect(&taste, &Taste::changed, this, qOverload<>(&QWidget::update));
+  setToolTip(tr(
+      "Drag or use the arrow keys to walk round it; Page Up and Page Down turn the crank; Home "
+      "looks at an angle, End from the declared end. The cylinder of the lowest number is taken to "
+      "stand at the free end."));
+  connect(&document, &Document::projectChanged, this, &CrankView::describe);
+  connect(&taste, &Taste::changed, this, &CrankView::describe);
+  describe();
+}
+
+void CrankView::describe() {
+  update();
+  const Crank crank = crankToDraw(document_.assessment(), taste_.style(), which_());
+  setAccessibleDescription(crank.figure.cylinders.empty()
+                               ? crank.whyNot
+                               : inWords(taste_, crank, viewpoint_, crankAngle_));
 }
 
 void CrankView::setCrankAngle(double angle) {
   crankAngle_ = angle;
-  update();
+  describe();
 }
 
 void CrankView::lookFrom(const Viewpoint& viewpoint) {
   viewpoint_ = viewpoint;
-  update();
+  describe();
 }
 
 QSize CrankView::sizeHint() const { return QSize(32, 26) * fontMetrics().height(); }
@@ -122,14 +111,13 @@ void CrankView::paintEvent(QPaintEvent* /*event*/) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   Drafting draft(painter, Medium::screen(*this, font(), palette()));
-  const CrankFigure figure = crankFigureOf(document_, taste_, which_());
-  if (figure.cylinders.empty()) {
+  const Crank crank = crankToDraw(document_.assessment(), taste_.style(), which_());
+  if (crank.figure.cylinders.empty()) {
     painter.setPen(draft.ink().faint);
-    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
-                     tr("The crank is drawn once every cylinder has its throw."));
+    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, crank.whyNot);
     return;
   }
-  paintCrank(draft, rect(), figure, viewpoint_, crankAngle_);
+  paintCrank(draft, rect(), crank.figure, viewpoint_, crankAngle_);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(palette().color(QPalette::Highlight), 1.0));

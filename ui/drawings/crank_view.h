@@ -11,12 +11,9 @@ namespace strokewright::ui {
 class Document;
 class Taste;
 
-/// The figure of an engine; no cylinder where its throws are not known.
-CrankFigure crankFigureOf(const Document& document, const Taste& taste, int engine);
-
 /// Drags of the mouse and arrow keys walk round it, Page Up and Page Down turn the crank, Home
 /// shows it at an angle, End from the end. Follows the document, the taste, the palette and the
-/// font.
+/// font; its accessible description says in words what is seen.
 class CrankView final : public QWidget {
   Q_OBJECT
 
@@ -45,6 +42,8 @@ class CrankView final : public QWidget {
 
  private:
   void walk(double right, double up);
+  /// Draws anew and tells those who cannot see it.
+  void describe();
 
   Document& document_;
   Taste& taste_;

@@ -1,0 +1,147 @@
+#include "ui/drawings/crank.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <utility>
+
+#include "core/firing/results.h"
+#include "core/model/inputs.h"
+#include "core/survey/results.h"
+#include "ui/document/taste.h"
+#include "ui/drawings/cylinder.h"
+
+namespace strokewright::ui {
+namespace {
+
+namespace in = model::in;
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+constexpr double kPitchOfBore = 1.25;  // of cylinders whose places nobody gave
+
+class CrankReader {
+ public:
+  CrankReader(const assess::Assessment& assessment, const units::Style& style, int engine)
+      : assessment_(assessment),
+        evaluation_(assessment.evaluation()),
+        style_(style),
+        engine_(engine),
+        cylinders_(evaluation_.cylinders(engine)) {}
+
+  Crank read() {
+    for (int i = 0; i < cylinders_; ++i) {
+      if (cylinders_ > 1 && !evaluation_.inputStands(engine_, in::throwAhead, i)) {
+        return {.figure = {},
+                .whyNot = QStringLiteral("The crank is drawn once every cylinder has its throw.")};
+      }
+    }
+    placed_ = standsEverywhere(out::cylinderPosition);
+    phased_ = standsEverywhere(out::lobeBehindFirst);
+    for (int i = 0; i < cylinders_; ++i) {
+      const CylinderOrWhyNot drawn = cylinderToDraw(assessment_, style_, engine_, i);
+      if (!drawn.cylinder) return {.figure = {}, .whyNot = drawn.whyNot};
+      crank_.figure.cylinders.push_back(cylinder(*drawn.cylinder, i));
+    }
+    if (!placed_ && cylinders_ > 1) assume(in::cylinderPitch);
+    look();
+    return std::move(crank_);
+  }
+
+ private:
+  bool standsEverywhere(const describe::Result& result) const {
+    for (int i = 0; i < cylinders_; ++i) {
+      if (assessment_(engine_, result, i).state != describe::State::Value) return false;
+    }
+    return true;
+  }
+  double value(const describe::Input& input, int cylinder) const {
+    return evaluation_.inputValue(engine_, input, cylinder);
+  }
+
+  void assume(const describe::Input& input) {
+    const QString name = inSentence(fromCore(input.label));
+    if (!crank_.notGiven.contains(name)) crank_.notGiven.append(name);
+  }
+
+  FigureCylinder cylinder(const Cylinder& it, int place) {
+    for (const Measure* measure : {&it.bore, &it.throwRadius, &it.rodLength, &it.compressionHeight,
+                                   &it.gudgeonPin, &it.crankpin, &it.skirt, &it.rodHalfWidth}) {
+      if (!measure->given) assume(*measure->input);
+    }
+    FigureCylinder one{.ahead = cylinders_ > 1 ? value(in::throwAhead, place) : 0.0,
+                       .axis = value(in::cylinderAxis, place),
+                       .along = 0.0,
+                       .mechanism = it.mechanism,
+                       .bore = it.bore,
+                       .compressionHeight = it.compressionHeight,
+                       .skirt = it.skirt,
+                       .crankpin = it.crankpin,
+                       .gudgeonPin = it.gudgeonPin,
+                       .rodWidth = 2.0 * it.rodHalfWidth,
+                       .name = QString::number(value(in::cylinderNumber, place), 'f', 0),
+                       .lobe = {}};
+    one.along = placed_ ? assessment_(engine_, out::cylinderPosition, place).value
+                        : assumedPlace(crank_.figure, one);
+    if (phased_) one.lobe = assessment_(engine_, out::lobeBehindFirst, place).value;
+    return one;
+  }
+
+  /// Where the cylinders stand that nobody placed: one behind the other, those of different banks
+  /// beside each other.
+  static double assumedPlace(const CrankFigure& figure, const FigureCylinder& next) {
+    const auto inBank = std::ranges::count_if(figure.cylinders, [&](const FigureCylinder& one) {
+      return std::abs(one.axis - next.axis) < kDegree;
+    });
+    const bool sameBank =
+        figure.cylinders.empty() || std::abs(figure.cylinders.front().axis - next.axis) < kDegree;
+    return kPitchOfBore * next.bore * static_cast<double>(inBank) +
+           (sameBank ? 0.0 : next.rodWidth);
+  }
+
+  /// From which end, and so what stands in front.
+  void look() {
+    const firing::Seen seen = firing::seenOf(evaluation_, engine_);
+    crank_.figure.clockwise = seen.clockwise;
+    crank_.seenFrom = seen.end.empty() ? QStringLiteral("seen from an end that nobody named")
+                                       : QStringLiteral("seen from the ") + fromCore(seen.end);
+    auto& all = crank_.figure.cylinders;
+    const auto [least, most] = std::ranges::minmax(all, {}, &FigureCylinder::along);
+    const double front = least.along;
+    const double back = most.along;
+    int lowest = 0;
+    for (int i = 1; i < cylinders_; ++i) {
+      if (value(in::cylinderNumber, i) < value(in::cylinderNumber, lowest)) lowest = i;
+    }
+    const FigureCylinder& first = all[static_cast<std::size_t>(lowest)];
+    const bool atTheBack = evaluation_.inputStands(engine_, in::viewedFrom) &&
+                           value(in::viewedFrom, 0) == model::answer(model::ViewedFrom::OutputEnd);
+    const bool isAtTheBack = first.along > 0.5 * (front + back);
+    if (cylinders_ > 1) {
+      const QString where = atTheBack          ? QStringLiteral(" at the free end: farthest away")
+                            : seen.end.empty() ? QStringLiteral(" in front")
+                                               : QStringLiteral(" at the free end: in front");
+      crank_.inFront = QStringLiteral("Cylinder %1 is taken to stand").arg(first.name) + where;
+    }
+    for (FigureCylinder& one : all) {
+      one.along = atTheBack == isAtTheBack ? one.along - front : back - one.along;
+    }
+  }
+
+  const assess::Assessment& assessment_;
+  const describe::Evaluation& evaluation_;
+  const units::Style& style_;
+  int engine_;
+  int cylinders_;
+  bool placed_ = false;
+  bool phased_ = false;
+  Crank crank_;
+};
+
+}  // namespace
+
+Crank crankToDraw(const assess::Assessment& assessment, const units::Style& style, int engine) {
+  if (engine < 0) return {.figure = {}, .whyNot = QStringLiteral("There is no engine yet.")};
+  return CrankReader(assessment, style, engine).read();
+}
+
+}  // namespace strokewright::ui
