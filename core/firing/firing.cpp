@@ -48,6 +48,12 @@ double within(double angle, double whole) {
   return rest < kSame || whole - rest < kSame ? 0.0 : rest;
 }
 
+double asRead(double angle, double whole) {
+  constexpr double kHalfATenth = kTurn / 7200.0;
+  const double rest = within(angle, whole);
+  return whole - rest < kHalfATenth + kSame ? 0.0 : rest;
+}
+
 double cycleOf(Strokes strokes) { return strokes == Strokes::Four ? 2.0 * kTurn : kTurn; }
 
 double topOf(const Throw& which) {

@@ -19,6 +19,10 @@ double cycleOf(Strokes strokes);
 /// [rad] from 0 to under the whole; what arithmetic leaves below it counts as 0.
 double within(double angle, double whole);
 
+/// [rad] as it is read to a tenth of a degree: from 0 to under the whole, and 0 for what would read
+/// as the whole.
+double asRead(double angle, double whole);
+
 /// An angle in thousandths of a degree, so that equals are equal.
 long thousandths(double angle);
 

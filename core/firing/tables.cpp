@@ -151,7 +151,8 @@ const Table firingTable{
       for (std::size_t i = 0; i < order.at.size(); ++i) {
         const auto cylinder = static_cast<std::size_t>(order.cylinders[i]);
         rows.add({static_cast<double>(i + 1), static_cast<double>(crank.numbers[cylinder]),
-                  order.at[i], intervals[i], cam ? firing::lobeAngle(order.at[i]) : kAbsent});
+                  firing::asRead(order.at[i], firing::cycleOf(crank.strokes)), intervals[i],
+                  cam ? firing::asRead(firing::lobeAngle(order.at[i]), kTurn) : kAbsent});
       }
     }};
 
@@ -176,8 +177,9 @@ const Table triggers{
       for (std::size_t i = 0; i < order.at.size(); ++i) {
         const auto cylinder = static_cast<std::size_t>(order.cylinders[i]);
         const double at = firing::within(order.at[i] - from, firing::cycleOf(crank.strokes));
-        rows.add({static_cast<double>(crank.numbers[cylinder]), firing::within(at, kTurn),
-                  four ? 0.5 * at : kAbsent, four ? partnersOf(i, order, crank) : std::string()});
+        rows.add({static_cast<double>(crank.numbers[cylinder]), firing::asRead(at, kTurn),
+                  four ? firing::asRead(0.5 * at, kTurn) : kAbsent,
+                  four ? partnersOf(i, order, crank) : std::string()});
       }
     }};
 

@@ -209,5 +209,20 @@ INSTANTIATE_TEST_SUITE_P(Rhythms, OrderContent,
                                                     {0.27, 0, 0.65, 0, 0.65, 0, 0.27, 1}}),
                          [](const auto& row) { return row.param.name; });
 
+// Rounding to a tenth, by its definition.
+TEST(AnglesAsRead, LieWithinTheWholeAndNeverReadAsIt) {
+  const double degree = std::numbers::pi / 180.0;
+  const auto read = [&](double angle, double whole) {
+    return asRead(angle * degree, whole * degree) / degree;
+  };
+  EXPECT_NEAR(read(-1.3, 360.0), 358.7, 1e-9);
+  EXPECT_NEAR(read(359.94, 360.0), 359.94, 1e-9);
+  EXPECT_EQ(read(359.96, 360.0), 0.0);
+  EXPECT_EQ(read(-0.04, 360.0), 0.0);
+  EXPECT_NEAR(read(0.04, 360.0), 0.04, 1e-9);
+  EXPECT_EQ(read(719.96, 720.0), 0.0);
+  EXPECT_NEAR(read(359.96, 720.0), 359.96, 1e-9);
+}
+
 }  // namespace
 }  // namespace strokewright::firing
