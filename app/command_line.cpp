@@ -27,7 +27,7 @@ constexpr Option kWant{"--want", "KEY=TEXT", "the result that is wanted, and wha
 constexpr Option kBy{"--by", "KEY", "the entry that is to be changed for it", true};
 constexpr Option kOut{"-o", "OUT.pdf",
                       "where the sheet is written; the plate also as OUT.svg or OUT.dxf", true};
-constexpr Option kKind{"--kind", "spec|survey|burette|stack|plate",
+constexpr Option kKind{"--kind", "spec|survey|burette|stack|plate|throws",
                        "which sheet; without it the spec sheet"};
 constexpr Option kPaper{"--paper", "A4|Letter",
                         "the paper; without it what is usual where you are"};

@@ -1,6 +1,7 @@
 #include "core/sheet/bench.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "core/deck/results.h"
@@ -8,6 +9,7 @@
 #include "core/describe/wording.h"
 #include "core/model/inputs.h"
 #include "core/sheet/bench_writers.h"
+#include "core/sheet/objections.h"
 #include "core/sheet/words.h"
 
 namespace strokewright::sheet {
@@ -103,6 +105,25 @@ std::string BenchWork::headed(std::string_view name, Kind kind) const {
   return text;
 }
 
+Grid BenchWork::grid(std::string_view heading, const describe::Rows& rows) const {
+  Grid grid{std::string(heading), {}, std::vector<std::vector<std::string>>(rows.size())};
+  for (std::size_t i = 0; i < rows.columns().size(); ++i) {
+    const describe::Column& column = rows.columns()[i];
+    grid.columns.push_back(headed(column));
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+      if (column.words) {
+        grid.rows[row].push_back(withMark(rows.cells()[i].words[row], style));
+        continue;
+      }
+      const double number = rows.cells()[i].numbers[static_cast<Eigen::Index>(row)];
+      grid.rows[row].push_back(std::isnan(number)
+                                   ? std::string(kNothing)
+                                   : this->number(column.kind, number, column.decimals));
+    }
+  }
+  return grid;
+}
+
 BenchWork::Told BenchWork::tabulated(const describe::Table& table) {
   describe::Tabulated told = evaluation_.tabulated(engine, table);
   switch (told.state) {
@@ -143,6 +164,12 @@ std::string cautionsOf(SheetKind kind) {
              "all round, break the edges, take off swarf with a brush; magnesium swarf burns and "
              "is "
              "never put out with water.";
+    case SheetKind::Throws:
+      return "Rotating and pressed parts can kill: turn by hand, plugs out, fingers out of chain "
+             "and "
+             "gears; never run above the governing ceiling. A built-up crank is pressed behind a "
+             "screen with eyes covered, and its angles are measured anew from the end named here "
+             "before it turns.";
     case SheetKind::Spec:
       break;
   }
@@ -159,9 +186,19 @@ void writeOwn(BenchWork work, SheetKind kind) {
       return writeStack(work);
     case SheetKind::Plate:
       return writePlate(work);
+    case SheetKind::Throws:
+      return writeThrows(work);
     case SheetKind::Spec:
       return;
   }
+}
+
+/// What is not listed is counted.
+void leaveOut(BenchSheet& sheet, bool (*which)(const Objection&)) {
+  for (const Objection& it : sheet.objections) {
+    if (which(it)) ++(it.word == "remarks" ? sheet.remarks : sheet.others);
+  }
+  std::erase_if(sheet.objections, which);
 }
 
 void sayInTerms(BenchSheet& sheet, const SheetOptions& options) {
@@ -197,8 +234,12 @@ BenchSheet benchSheetOf(const assess::Assessment& assessment, const units::Style
                    .checkBar = std::move(spec.checkBar),
                    .cautions = cautionsOf(kind),
                    .titleBlock = std::move(spec.titleBlock)};
-  sheet.remarks = static_cast<int>(
-      std::erase_if(sheet.objections, [](const Objection& it) { return it.word == "remarks"; }));
+  if (kind == SheetKind::Throws) {
+    if (!spec.stars.empty()) sheet.star = std::move(spec.stars.front());
+    leaveOut(sheet, [](const Objection& it) { return it.subject != kOfTheThrows; });
+  } else {
+    leaveOut(sheet, [](const Objection& it) { return it.word == "remarks"; });
+  }
   if (sheet.engine < 0) {
     sheet.whyNoDrawing = "There is no engine yet.";
     return sheet;

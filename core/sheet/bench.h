@@ -1,6 +1,6 @@
 #pragma once
-/// What the sheets for the bench say: survey, burette, stack and plate; how they are drawn is not
-/// their business.
+/// What the sheets for the bench say: survey, burette, stack, plate and throws; how they are drawn
+/// is not their business.
 
 #include <optional>
 #include <string>
@@ -28,6 +28,7 @@ struct Grid {
   std::string heading;
   std::vector<std::string> columns;
   std::vector<std::vector<std::string>> rows;
+  bool beside = false;  ///< the one before it, where the page is wide enough
 };
 
 /// One part in the chain of dimensions.
@@ -54,10 +55,13 @@ struct BenchSheet {
   std::vector<Grid> grids = {};
   std::optional<Chain> chain = {};           ///< of the stack sheet
   std::optional<plate::Outline> plate = {};  ///< of the plate
+  std::optional<Star> star = {};             ///< of the throws, where there are several
   std::string whyNoDrawing = {};             ///< where there should be one
   std::vector<std::string> notes = {};       ///< beside the drawing: what it is made of, how true
-  std::vector<Objection> objections = {};    ///< those that forbid or object, the heaviest first
-  int remarks = 0;                           ///< how many findings only remark
+  /// Those that forbid or object, the heaviest first; of the throws all that touch these.
+  std::vector<Objection> objections = {};
+  int others = 0;   ///< how many more forbid or object, to something else
+  int remarks = 0;  ///< how many more findings only remark
   std::string checkBar = {};
   std::string cautions = {};
   TitleBlock titleBlock = {};

@@ -46,6 +46,7 @@ class BenchWork {
   }
   /// [SI] the ± of an entry of this cylinder, 0 where it has none.
   double limit(const describe::Input& input, int cylinder) const;
+  const describe::Evaluation& evaluation() const { return evaluation_; }
   const describe::Entry& entry(const describe::Input& input) const {
     return assessment_.project().engines[static_cast<std::size_t>(engine)][input];
   }
@@ -64,6 +65,8 @@ class BenchWork {
   std::string spacer(int cylinder) const;
   /// With the unit where lengths and thicknesses are not read in the same.
   std::string inItsUnit(units::Kind kind, std::string number) const;
+  /// A table as it is printed: a number that is not there is a dash.
+  Grid grid(std::string_view heading, const describe::Rows& rows) const;
   /// "Squish gap, mm"
   std::string headed(const describe::Column& column) const;
   std::string headed(std::string_view name, units::Kind kind) const;
@@ -84,6 +87,7 @@ void writeSurvey(BenchWork& work);
 void writeBurette(BenchWork& work);
 void writeStack(BenchWork& work);
 void writePlate(BenchWork& work);
+void writeThrows(BenchWork& work);
 /// What can be laid from the shelf; nothing while it is empty.
 void writeChoice(BenchWork& work);
 

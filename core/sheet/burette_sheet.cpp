@@ -1,5 +1,3 @@
-#include <cmath>
-
 #include "core/burette/results.h"
 #include "core/describe/tabulated.h"
 #include "core/model/inputs.h"
@@ -8,7 +6,6 @@
 namespace strokewright::sheet {
 
 namespace in = model::in;
-using describe::Rows;
 
 namespace {
 
@@ -25,34 +22,10 @@ bool twoStroke(const BenchWork& work) {
   return work.stands(in::cycle) && work.value(in::cycle) == model::answer(model::Cycle::TwoStroke);
 }
 
-/// A row of the table as it is printed; a number that is not there is a dash.
-std::vector<std::string> printed(const BenchWork& work, const Rows& rows, std::size_t row) {
-  std::vector<std::string> texts;
-  for (std::size_t i = 0; i < rows.columns().size(); ++i) {
-    const describe::Column& column = rows.columns()[i];
-    const describe::Cells& cells = rows.cells()[i];
-    if (column.words) {
-      texts.push_back(cells.words[row]);
-      continue;
-    }
-    const double number = cells.numbers[static_cast<Eigen::Index>(row)];
-    texts.push_back(std::isnan(number) ? std::string(kNothing)
-                                       : work.number(column.kind, number, column.decimals));
-  }
-  return texts;
-}
-
 void writeEntered(BenchWork& work) {
   const auto told = work.tabulated(out::volumesFilled);
   if (!told.rows || told.rows->size() == 0) return;
-  Grid grid{"Entered so far", {}, {}};
-  for (const describe::Column& column : told.rows->columns()) {
-    grid.columns.push_back(work.headed(column));
-  }
-  for (std::size_t row = 0; row < told.rows->size(); ++row) {
-    grid.rows.push_back(printed(work, *told.rows, row));
-  }
-  work.sheet.grids.push_back(std::move(grid));
+  work.sheet.grids.push_back(work.grid("Entered so far", *told.rows));
 }
 
 }  // namespace

@@ -6,12 +6,13 @@
 namespace strokewright::sheet {
 
 std::span<const SheetName> sheetNames() {
-  static constexpr std::array<SheetName, 5> kNames = {{
+  static constexpr std::array<SheetName, 6> kNames = {{
       {SheetKind::Spec, "spec", "Spec sheet"},
       {SheetKind::Survey, "survey", "Survey sheet"},
       {SheetKind::Burette, "burette", "Burette sheet"},
       {SheetKind::Stack, "stack", "Stack sheet"},
       {SheetKind::Plate, "plate", "Spacer plate 1 : 1"},
+      {SheetKind::Throws, "throws", "Throws sheet"},
   }};
   return kNames;
 }

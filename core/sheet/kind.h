@@ -8,7 +8,7 @@
 
 namespace strokewright::sheet {
 
-enum class SheetKind : std::uint8_t { Spec, Survey, Burette, Stack, Plate };
+enum class SheetKind : std::uint8_t { Spec, Survey, Burette, Stack, Plate, Throws };
 
 struct SheetName {
   SheetKind kind;

@@ -61,7 +61,7 @@ constexpr Subject kSubjects[] = {
     {"clearances", &clearance::rules},
     {"ports", &ports::rules},
     {"cranking", &cranking::rules},
-    {"firing order", &firing::rules},
+    {kOfTheThrows, &firing::rules},
 };
 
 /// What stands on top of one another, and what is wanted of the gap.
@@ -76,6 +76,18 @@ bool isOfStack(const describe::Input* input) {
   return std::ranges::find(kOfStack, input) != std::end(kOfStack);
 }
 
+bool isOfTheThrows(const describe::Input* input) {
+  constexpr const describe::Input* kOfThem[] = {&in::viewedFrom,     &in::rotation,
+                                                &in::throwAhead,     &in::cylinderAxis,
+                                                &in::cylinderNumber, &in::firingOrder};
+  return std::ranges::find(kOfThem, input) != std::end(kOfThem);
+}
+
+std::string_view subjectOf(const describe::Input* input) {
+  if (isOfStack(input)) return kStack;
+  return isOfTheThrows(input) ? kOfTheThrows : kEntries;
+}
+
 std::string_view subjectOf(const Finding& finding) {
   for (const Subject& subject : kSubjects) {
     const auto rules = subject.rules();
@@ -83,7 +95,7 @@ std::string_view subjectOf(const Finding& finding) {
       return subject.name;
     }
   }
-  return !finding.about.empty() && isOfStack(finding.about.front()) ? kStack : kEntries;
+  return finding.about.empty() ? kEntries : subjectOf(finding.about.front());
 }
 
 /// It only says how a text was taken; who typed it has read it in the window.
@@ -171,8 +183,7 @@ class Listener {
         if (cell.state != describe::State::Refused) continue;
         const describe::RefusedBecause& because = evaluation.refusal(cell);
         if (!forbidden(because.donors ? evaluation.referenceDonor() : engine, because)) {
-          hear("refused", word(because, style_), engine,
-               isOfStack(because.input) ? kStack : kEntries);
+          hear("refused", word(because, style_), engine, subjectOf(because.input));
         }
       }
     }

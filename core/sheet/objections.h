@@ -2,6 +2,7 @@
 /// What speaks against the engines of a sheet.
 
 #include <span>
+#include <string_view>
 #include <vector>
 
 #include "core/assess/assess.h"
@@ -9,6 +10,9 @@
 #include "core/units/style.h"
 
 namespace strokewright::sheet {
+
+/// Subject of what speaks against throws, firing order and rotation.
+inline constexpr std::string_view kOfTheThrows = "firing order";
 
 /// All findings, the heaviest first and of equals those on the stack, and the refusals that no
 /// finding has said. Remarks on how a text was read are left out. What is said of several engines

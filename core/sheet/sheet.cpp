@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstddef>
 #include <iterator>
+#include <numbers>
 #include <utility>
 
 #include "core/chamber/results.h"
@@ -600,18 +601,16 @@ class Writer {
   }
 
   /// "fires 1-2, 450 · 270°; throws 0 · 270°; tops 0 · 90°"
-  std::string firingOf(int number) const {
+  std::string firingOf(int number, const std::string& order) const {
     const int n = evaluation_.cylinders(number);
     std::vector<double> throws(static_cast<std::size_t>(n));
     for (int i = 0; i < n; ++i) {
       throws[static_cast<std::size_t>(i)] = evaluation_.inputValue(number, in::throwAhead, i);
     }
-    const std::string order = saidOf(
-        number, out::firesAfterFirst,
-        [&](const std::vector<double>& firesAt) { return orderAndIntervals(number, firesAt); });
-    const std::string tops =
-        saidOf(number, out::topAfterFirst,
-               [&](const std::vector<double>& angles) { return inARow(angles); });
+    const std::string tops = saidOf(number, out::topAfterFirst, [&](std::vector<double> angles) {
+      for (double& angle : angles) angle = firing::asRead(angle, 2.0 * std::numbers::pi);
+      return inARow(angles);
+    });
     return "fires " + order + "; throws " + inARow(throws) + "; tops " + tops;
   }
 
@@ -665,7 +664,10 @@ class Writer {
     const firing::Seen seen = firing::seenOf(evaluation_, number);
     star.clockwise = seen.clockwise;
     star.heading = partKey(engine(number).part);
-    star.firing = firingOf(number);
+    star.order = saidOf(number, out::firesAfterFirst, [&](const std::vector<double>& firesAt) {
+      return orderAndIntervals(number, firesAt);
+    });
+    star.firing = firingOf(number, star.order);
     star.caption = seen.end.empty() ? "Throws seen from an end that nobody named"
                                     : "Throws seen from the " + std::string(seen.end);
     if (!seen.rotationSaid) star.caption += ", rotation not said";
@@ -739,8 +741,7 @@ class Writer {
       }
     }
     for (Star& star : sheet_.stars) {
-      say(star.caption);
-      say(star.firing);
+      for (std::string* text : {&star.caption, &star.order, &star.firing}) say(*text);
     }
     for (Objection& objection : sheet_.objections) say(objection.sentence);
     for (Measured& measured : sheet_.asBuilt) say(measured.what);

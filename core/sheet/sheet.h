@@ -105,6 +105,7 @@ struct Star {
   std::vector<Throw> throws;
   bool clockwise = true;  ///< as seen
   std::string heading;    ///< the part its engine plays; "donor, target" where both are alike
+  std::string order;      ///< and intervals: "1-3-2, 240° each"; or what it waits for
   std::string firing;     ///< order and intervals; of each cylinder throw and top after the first
   std::string caption;    ///< from which end it is seen, and what nobody said
 

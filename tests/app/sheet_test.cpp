@@ -2,12 +2,16 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <nlohmann/json.hpp>
+#include <utility>
 
+#include "core/sheet/bench.h"
 #include "tests/app/ran.h"
 
 namespace strokewright::app {
 namespace {
 
+using nlohmann::json;
 using testing::HasSubstr;
 
 /// A writer that remembers what it was to write.
@@ -94,6 +98,28 @@ TEST(Sheet, IsTheSpecSheetUnlessAnotherIsNamed) {
     ran({"sheet", sample("burdock-719"), "--kind", std::string(name.key), "-o", "out.pdf"},
         asked.writer());
     EXPECT_EQ(asked.kind, name.kind) << name.key;
+  }
+}
+
+// What is printed of the throws is what other programs read.
+TEST(Sheet, OfTheThrowsHasTheNumbersOfTheJson) {
+  const std::string path = sample("tansy-270");
+  const json results = json::parse(ran({"results", path, "--json"}).out);
+  const json fires = json::parse(ran({"table", path, "firing_table", "--json"}).out);
+  const model::Project project = projectOf(path);
+  const assess::Assessment assessment(project);
+  const sheet::BenchSheet sheet = sheet::benchSheetOf(assessment, {}, {}, sheet::SheetKind::Throws);
+  const auto degrees = [](const json& radians) {
+    return units::Style().number(units::Kind::Angle, radians.get<double>(), 1);
+  };
+  const json& tops = results["engines"][1]["results"]["top_after_first_rad"]["value"];
+  ASSERT_EQ(tops.size(), 2u);
+  for (std::size_t i = 0; i < tops.size(); ++i) {
+    EXPECT_THAT(sheet.grids[0].rows[i][3], testing::StartsWith(degrees(tops[i])));
+    for (const auto& [key, column] :
+         {std::pair{"at_rad", 2u}, {"then_rad", 3u}, {"lobe_rad", 4u}}) {
+      EXPECT_EQ(sheet.grids[1].rows[i][column], degrees(fires["columns"][key]["values"][i])) << key;
+    }
   }
 }
 

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "core/firing/results.h"
 #include "core/model/entry_text.h"
 #include "core/model/lists.h"
 #include "core/storage/project_text.h"
@@ -19,6 +20,7 @@
 #include "ui/print/page_frame.h"
 #include "ui/print/sheet_preview.h"
 #include "ui/print/sheet_printer.h"
+#include "ui/widgets/result_label.h"
 
 namespace strokewright::ui {
 namespace {
@@ -50,6 +52,19 @@ model::Project withPlate(const char* name) {
     hole[&model::list::holeAcross] = typed(model::list::holeAcross, across);
     hole[&model::list::holeDiameter] = typed(model::list::holeDiameter, "9");
   }
+  return project;
+}
+
+/// A V of twelve that fires unevenly, with nothing else entered that differs.
+model::Project veeTwelve() {
+  model::Project project = withPlate("culvert-1040");
+  model::Engine& engine = project.engines[static_cast<std::size_t>(project.target())];
+  engine.set(in::cylinderCount, typed(in::cylinderCount, "12"));
+  engine.set(in::throwAhead, typed(in::throwAhead,
+                                   "0; 240; 120; 120; 240; 0; -22.5; 217.5; 97.5; 97.5; 217.5; "
+                                   "-22.5"));
+  engine.set(in::cylinderAxis, typed(in::cylinderAxis, "0; 0; 0; 0; 0; 0; 65; 65; 65; 65; 65; 65"));
+  engine.set(in::firingOrder, {});
   return project;
 }
 
@@ -86,7 +101,7 @@ model::Project twelve() {
 }
 
 struct BenchRow {
-  const char* name;  ///< of a sample; "twelve"
+  const char* name;  ///< of a sample; "twelve"; "vee-twelve"
   SheetKind kind;
   QPageSize::PageSizeId paper;
   const char* decimalMark;
@@ -98,11 +113,13 @@ struct BenchRow {
 
 std::vector<BenchRow> everySheet() {
   std::vector<BenchRow> rows;
-  for (const char* name : {"burdock-719", "culvert-1040", "tansy-270", "teasel-125", "twelve"}) {
-    for (const SheetKind kind :
-         {SheetKind::Survey, SheetKind::Burette, SheetKind::Stack, SheetKind::Plate}) {
-      rows.push_back({name, kind, QPageSize::A4, ".", false});
-      rows.push_back({name, kind, QPageSize::Letter, ",", true});
+  for (const char* name :
+       {"burdock-719", "culvert-1040", "tansy-270", "teasel-125", "twelve", "vee-twelve"}) {
+    for (const sheet::SheetName& sheet : sheet::sheetNames()) {
+      if (sheet.kind == SheetKind::Spec) continue;
+      if (name == std::string_view("vee-twelve") && sheet.kind != SheetKind::Throws) continue;
+      rows.push_back({name, sheet.kind, QPageSize::A4, ".", false});
+      rows.push_back({name, sheet.kind, QPageSize::Letter, ",", true});
     }
   }
   return rows;
@@ -114,8 +131,10 @@ class BenchSheetOnPaper : public testing::TestWithParam<BenchRow> {
     units::Style style;
     style.decimalMark = GetParam().decimalMark;
     if (GetParam().inches) style.group = units::UnitGroup::inchPound();
-    const bool crowded = std::string_view(GetParam().name) == "twelve";
-    const model::Project project = crowded ? twelve() : withPlate(GetParam().name);
+    const std::string_view name = GetParam().name;
+    const model::Project project = name == "twelve"       ? twelve()
+                                   : name == "vee-twelve" ? veeTwelve()
+                                                          : withPlate(GetParam().name);
     const assess::Assessment assessment(project);
     const SheetOrder order{.kind = GetParam().kind};
     QString error;
@@ -195,6 +214,39 @@ bool hasRun(const QImage& page, double millimetres) {
     }
   }
   return false;
+}
+
+class ThrowsOnPaper : public WithDocument {
+ protected:
+  QString printed() {
+    const QString pdf = inFolder(QStringLiteral("throws.pdf"));
+    EXPECT_TRUE(writeSheetPdf(document_.assessment(), taste_.style(), {.kind = SheetKind::Throws},
+                              QPageSize::A4, pdf, nullptr));
+    return printedText(pdf).simplified();
+  }
+};
+
+// As the window words it and as the program prints it as JSON: one evaluation, three edges.
+TEST_F(ThrowsOnPaper, SaysOfEachTopWhatTheWindowSays) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
+  const QString text = printed();
+  for (int i = 0; i < 3; ++i) {
+    const ResultLabel top(document_, kTarget, out::topAfterFirst, i);
+    const QString shown = top.shownText().remove(QChar(u'°'));
+    EXPECT_TRUE(text.contains(shown)) << shown.toStdString() << " in " << text.toStdString();
+  }
+}
+
+TEST_F(ThrowsOnPaper, DrawsTheCrankOrSaysWhatIsMissing) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
+  EXPECT_TRUE(
+      printed().contains(QStringLiteral("Cylinder 1 at its top dead centre, seen from the "
+                                        "free end at an angle (isometric).")));
+  document_.type(kTarget, in::rodLength, QStringLiteral("20"));
+  EXPECT_TRUE(printed().contains(QStringLiteral("No drawing.")));
+  document_.type(kTarget, in::rodLength, QStringLiteral("118"));
+  document_.type(kTarget, in::throwAhead, {});
+  EXPECT_TRUE(printed().contains(QStringLiteral("Not entered yet: throw ahead")));
 }
 
 class PlateOnPaper : public WithDocument {
@@ -294,6 +346,7 @@ TEST_F(PlateOnPaper, ChoosesAmongSheetsInThePreview) {
     EXPECT_NE(now, before) << kind->currentText().toStdString();
     before = now;
   }
+  kind->setCurrentIndex(kind->findData(static_cast<int>(SheetKind::Plate)));
   const auto buttons = preview.findChildren<QPushButton*>();
   EXPECT_TRUE(std::any_of(buttons.begin(), buttons.end(), [](const QPushButton* button) {
     return button->text().contains(QStringLiteral("DXF"));

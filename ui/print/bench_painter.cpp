@@ -5,11 +5,14 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "ui/document/taste.h"
 #include "ui/drawings/chain_painter.h"
+#include "ui/drawings/crank.h"
 #include "ui/drawings/plate_painter.h"
+#include "ui/drawings/star_painter.h"
 #include "ui/drawings/survey_sketch.h"
 #include "ui/print/page_frame.h"
 #include "ui/print/printed_grid.h"
@@ -36,6 +39,11 @@ constexpr double kMostObjections = 18.0;
 constexpr double kLeastSketch = 52.0;
 constexpr double kMostSketch = 84.0;
 constexpr double kMostChain = 130.0;
+constexpr double kLeastCrank = 52.0;
+constexpr double kMostCrank = 125.0;
+constexpr double kMostStar = 66.0;       // width
+constexpr double kRoomForAngles = 48.0;  // width of a star before they lie over each other
+constexpr double kBetweenGrids = 8.0;    // that stand beside each other
 constexpr int kMostReadings = 4;
 constexpr std::size_t kMostRowsFirst = 6;  // of a table that gives way to boxes
 
@@ -48,21 +56,25 @@ struct BoxSize {
 };
 
 class BenchPage {
+  struct Laid {
+    PrintedGrid grid;
+    double left = 0.0;    ///< [device units] from the left end of the page
+    bool beside = false;  ///< the one before it
+  };
+
  public:
   BenchPage(QPainter& painter, const QSizeF& paper, double millimetre, int stretch,
-            const sheet::BenchSheet& sheet, const units::Style& style)
+            const sheet::BenchSheet& sheet, const units::Style& style, CrankFigure crank = {})
       : draft_(painter, paperMedium(millimetre, stretch)),
         page_(draft_, paper),
         sheet_(sheet),
-        style_(style) {
-    for (const sheet::Grid& grid : sheet.grids) {
-      grids_.emplace_back(draft_, grid, page_.inner().width());
-      rows_.push_back(grid.rows.size());
-    }
+        style_(style),
+        crank_(std::move(crank)) {
+    for (const sheet::Grid& grid : sheet.grids) addGrid(grid);
   }
 
   bool gridsFit() const {
-    return std::ranges::all_of(grids_, [](const PrintedGrid& grid) { return grid.fits(); });
+    return std::ranges::all_of(grids_, [](const Laid& it) { return it.grid.fits(); });
   }
 
   /// The plate lies between what stands above and below it.
@@ -77,15 +89,12 @@ class BenchPage {
     page_.rule(top_);
     page_.rule(foot_);
     chooseBoxes();
+    chooseRows();
     double y = top_ + mm(kGap);
     y = paintDrawing(y);
     y = paintNotes(y);
     for (std::size_t i = 0; i < sheet_.asked.size(); ++i) y = paintAsked(sheet_.asked[i], i + 1, y);
-    for (std::size_t i = 0; i < grids_.size(); ++i) {
-      if (rows_[i] == 0) continue;
-      grids_[i].paint(QPointF(inner().left(), y + mm(kGap)), rows_[i]);
-      y += grids_[i].height(rows_[i]) + mm(2.0 * kGap);
-    }
+    paintGrids(y + mm(kGap));
   }
 
  private:
@@ -117,6 +126,7 @@ class BenchPage {
 
   Paragraph countOf(std::size_t rest) const {
     QStringList parts;
+    rest += static_cast<std::size_t>(sheet_.others);
     if (rest > 0) parts.append(QStringLiteral("%1 more against it").arg(rest));
     if (sheet_.remarks > 0) {
       parts.append(sheet_.remarks == 1 ? QStringLiteral("1 remark")
@@ -141,6 +151,10 @@ class BenchPage {
       for (std::size_t i = 0; i < count; ++i) {
         const sheet::Objection& it = sheet_.objections[i];
         paragraphs.push_back({fromCore(it.word), fromCore(it.sentence)});
+      }
+      if (sheet_.objections.empty() && !crank_.cylinders.empty()) {
+        paragraphs.push_back(
+            {QStringLiteral("Nothing"), QStringLiteral("speaks against the throws.")});
       }
       const Paragraph rest = countOf(sheet_.objections.size() - count);
       if (!rest.lead.isEmpty()) paragraphs.push_back(rest);
@@ -231,12 +245,51 @@ class BenchPage {
     return height;
   }
 
+  // ---- Tables
+
+  void addGrid(const sheet::Grid& grid) {
+    const double all = inner().width();
+    rows_.push_back(grid.rows.size());
+    grids_.push_back({PrintedGrid(draft_, grid, all), 0.0, false});
+    const std::size_t i = grids_.size() - 1;
+    if (!grid.beside || i == 0 || grids_[i - 1].beside) return;
+    Laid& left = grids_[i - 1];
+    Laid& right = grids_[i];
+    const double spare = all - mm(kBetweenGrids) - left.grid.needs() - right.grid.needs();
+    if (spare < 0.0) return;
+    const double end = left.grid.needs() + 0.5 * spare;
+    left.grid.narrowTo(end);
+    right.grid.narrowTo(right.grid.needs() + 0.5 * spare);
+    right.left = end + mm(kBetweenGrids);
+    right.beside = true;
+  }
+
+  double heightOf(std::size_t i) const {
+    return rows_[i] == 0 ? 0.0 : grids_[i].grid.height(rows_[i]) + mm(2.0 * kGap);
+  }
+
   double gridsHeight() const {
     double height = 0.0;
     for (std::size_t i = 0; i < grids_.size(); ++i) {
-      if (rows_[i] > 0) height += grids_[i].height(rows_[i]) + mm(2.0 * kGap);
+      height += grids_[i].beside ? std::max(0.0, heightOf(i) - heightOf(i - 1)) : heightOf(i);
     }
     return height;
+  }
+
+  void paintGrids(double top) {
+    double bottom = top;
+    for (std::size_t i = 0; i < grids_.size(); ++i) {
+      if (!grids_[i].beside) top = bottom;
+      if (rows_[i] == 0) continue;
+      grids_[i].grid.paint(QPointF(inner().left() + grids_[i].left, top), rows_[i]);
+      bottom = std::max(bottom, top + heightOf(i));
+    }
+  }
+
+  /// The last table of the throws, which has the most to choose from, gives way to the figure.
+  void chooseRows() {
+    if (crank_.cylinders.empty()) return;
+    while (rows_.back() > 1 && roomForDrawing() < leastDrawing()) --rows_.back();
   }
 
   /// As many readings as there is room for, then boxes as high as there is; a table beside them
@@ -343,7 +396,10 @@ class BenchPage {
     return y + mm(kGap);
   }
 
-  double leastDrawing() const { return sheet_.kind == SheetKind::Survey ? mm(kLeastSketch) : 0.0; }
+  double leastDrawing() const {
+    if (sheet_.kind == SheetKind::Survey) return mm(kLeastSketch);
+    return crank_.cylinders.empty() ? 0.0 : mm(kLeastCrank);
+  }
 
   /// What the drawing may take of the page.
   double roomForDrawing() {
@@ -363,6 +419,11 @@ class BenchPage {
       paintChain(draft_, QRectF(inner().left(), top, inner().width(), height), *sheet_.chain);
       return top + height + mm(kGap);
     }
+    if (!crank_.cylinders.empty()) {
+      height = std::min(height, mm(kMostCrank));
+      paintThrows(QRectF(inner().left(), top, inner().width(), height));
+      return top + height + mm(kGap);
+    }
     if (sheet_.plate) {
       const PlateLies lies = plateLies().value_or(PlateLies::Level);
       height = mm(plateRoom(*sheet_.plate, lies).height());
@@ -371,6 +432,24 @@ class BenchPage {
       return top + height + mm(kGap);
     }
     return top;
+  }
+
+  /// The crank on the left, the star on the right.
+  void paintThrows(QRectF room) {
+    if (sheet_.star) {
+      // Wider than high: names are longer than they are high.
+      const double side = std::min(mm(kMostStar), 1.35 * room.height());
+      Star star{.throws = {},
+                .clockwise = sheet_.star->clockwise,
+                .angles = side >= mm(kRoomForAngles),
+                .mark = fromCore(style_.decimalMark)};
+      for (const sheet::Star::Throw& one : sheet_.star->throws) {
+        star.throws.push_back({one.ahead, one.axis, fromCore(one.name)});
+      }
+      paintStar(draft_, QRectF(room.right() - side, room.top(), side, room.height()), star);
+      room.setRight(room.right() - side - mm(kBlockGap));
+    }
+    paintCrank(draft_, room, crank_, Viewpoint::isometric(), firstTop(crank_));
   }
 
   std::optional<PlateLies> plateLies() {
@@ -399,7 +478,8 @@ class BenchPage {
   PageFrame page_;
   const sheet::BenchSheet& sheet_;
   const units::Style& style_;
-  std::vector<PrintedGrid> grids_;
+  CrankFigure crank_;
+  std::vector<Laid> grids_;
   std::vector<std::size_t> rows_;  ///< of each table that find room
   BoxSize size_;
   double top_ = 0.0;   ///< of what is between head and foot
@@ -437,13 +517,34 @@ std::vector<QPageSize::PageSizeId> largerThan(QPageSize::PageSizeId paper) {
 }  // namespace
 
 void paintBenchSheet(QPainter& painter, const QSizeF& paper, double millimetre,
-                     const sheet::BenchSheet& sheet, const units::Style& style) {
+                     const sheet::BenchSheet& sheet, const units::Style& style,
+                     const CrankFigure& crank) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setRenderHint(QPainter::TextAntialiasing);
   const int stretch = stretchFor(painter, paper, millimetre, sheet, style);
-  BenchPage(painter, paper, millimetre, stretch, sheet, style).paint();
+  BenchPage(painter, paper, millimetre, stretch, sheet, style, crank).paint();
   painter.restore();
+}
+
+CrankFigure takeCrank(sheet::BenchSheet& sheet, const assess::Assessment& assessment,
+                      const units::Style& style, const sheet::SheetOptions& options) {
+  if (sheet.kind != SheetKind::Throws || !sheet.whyNoDrawing.empty()) return {};
+  Crank crank = crankToDraw(assessment, style, sheet.engine);
+  if (crank.figure.cylinders.empty()) {
+    sheet.whyNoDrawing = crank.whyNot.toStdString();
+    return {};
+  }
+  QString note = QStringLiteral("Cylinder %1 at its top dead centre, %2 at an angle (isometric).")
+                     .arg(crank.figure.cylinders.front().name, crank.seenFrom);
+  if (!crank.inFront.isEmpty()) note += QStringLiteral(" %1.").arg(crank.inFront);
+  if (!crank.notGiven.isEmpty()) {
+    note += QStringLiteral(" Not entered, and assumed in the figure: %1.")
+                .arg(crank.notGiven.join(QStringLiteral(", ")));
+  }
+  const std::string text = note.toStdString();
+  sheet.notes.push_back(options.words ? options.words(text) : text);
+  return std::move(crank.figure);
 }
 
 QPageLayout wholePage(const QPageSize& paper, QPageLayout::Orientation orientation) {

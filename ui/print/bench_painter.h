@@ -1,5 +1,5 @@
 #pragma once
-/// Paints the sheets for the bench: survey, burette, stack and plate.
+/// Paints the sheets for the bench: survey, burette, stack, plate and throws.
 
 #include <QPageLayout>
 #include <QPageSize>
@@ -7,6 +7,7 @@
 
 #include "core/sheet/bench.h"
 #include "core/units/style.h"
+#include "ui/drawings/crank_figure.h"
 
 class QPainter;
 
@@ -18,8 +19,15 @@ namespace strokewright::ui {
 /// @param painter    its origin is the upper left corner of the paper.
 /// @param paper      [mm] A4, Letter or larger, upright
 /// @param millimetre [device units]
+/// @param crank      of the sheet of the throws; without a cylinder there is no figure
 void paintBenchSheet(QPainter& painter, const QSizeF& paper, double millimetre,
-                     const sheet::BenchSheet& sheet, const units::Style& style);
+                     const sheet::BenchSheet& sheet, const units::Style& style,
+                     const CrankFigure& crank);
+
+/// The figure of the sheet of the throws; its notes say how it is seen and what of it nobody
+/// entered, or why there is none. No other sheet has one.
+CrankFigure takeCrank(sheet::BenchSheet& sheet, const assess::Assessment& assessment,
+                      const units::Style& style, const sheet::SheetOptions& options);
 
 /// The whole of a paper, without margins.
 QPageLayout wholePage(const QPageSize& paper, QPageLayout::Orientation orientation);

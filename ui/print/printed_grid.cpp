@@ -23,13 +23,22 @@ PrintedGrid::PrintedGrid(Drafting& draft, const sheet::Grid& grid, double width)
   measure();
 }
 
+QStringList PrintedGrid::wordsOf(std::size_t place) const {
+  QStringList words = fromCore(grid_.columns[place]).split(QLatin1Char(' '));
+  if (words.size() > 1 && words.last() == QStringLiteral("°")) {
+    const QString unit = words.takeLast();
+    words.last() += QLatin1Char(' ') + unit;
+  }
+  return words;
+}
+
 void PrintedGrid::measure() {
   for (std::size_t i = 0; i < grid_.columns.size(); ++i) {
     Column column;
     for (const auto& row : grid_.rows) {
       column.width = std::max(column.width, draft_.textWidth(fromCore(row[i])));
     }
-    for (const QString& word : fromCore(grid_.columns[i]).split(QLatin1Char(' '))) {
+    for (const QString& word : wordsOf(i)) {
       column.width = std::max(column.width, draft_.textWidth(word));
     }
     breakHeading(column, i);
@@ -41,7 +50,7 @@ void PrintedGrid::measure() {
 
 void PrintedGrid::breakHeading(Column& column, std::size_t place) {
   column.heading.clear();
-  for (const QString& word : fromCore(grid_.columns[place]).split(QLatin1Char(' '))) {
+  for (const QString& word : wordsOf(place)) {
     if (!column.heading.isEmpty()) {
       const QString longer = column.heading.last() + QLatin1Char(' ') + word;
       if (draft_.textWidth(longer) <= column.width) {
@@ -63,6 +72,10 @@ void PrintedGrid::widenTallHeadings() {
     tallest->width += step;
     breakHeading(*tallest, static_cast<std::size_t>(tallest - columns_.begin()));
   }
+}
+
+double PrintedGrid::needs() const {
+  return std::max(natural_, draft_.textWidth(fromCore(grid_.heading), true));
 }
 
 std::size_t PrintedGrid::halves(std::size_t rows) const {

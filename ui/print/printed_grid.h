@@ -20,6 +20,11 @@ class PrintedGrid {
   PrintedGrid(Drafting& draft, const sheet::Grid& grid, double width);
 
   bool fits() const { return natural_ <= width_; }
+  /// [device units] with its heading
+  double needs() const;
+  /// Leaves room for another beside it.
+  /// @pre it is as wide as is needed
+  void narrowTo(double width) { width_ = width; }
   /// [device units] with at most so many rows in all
   double height(std::size_t rows) const;
   /// @param rows the others are counted in a line under the table
@@ -31,6 +36,8 @@ class PrintedGrid {
     double width = 0.0;   ///< [device units] without the gap to the next
   };
 
+  /// Of a heading; a degree sign does not stand alone.
+  QStringList wordsOf(std::size_t place) const;
   void measure();
   void breakHeading(Column& column, std::size_t place);
   void widenTallHeadings();

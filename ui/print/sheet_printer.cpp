@@ -54,6 +54,7 @@ class ReadySheet {
     if (order.kind != sheet::SheetKind::Spec) {
       bench_ = benchSheetOf(assessment, style, options_, order.kind);
       page_ = takePaper(*bench_, wanted);
+      crank_ = takeCrank(*bench_, assessment, style, options_);
     }
   }
 
@@ -63,7 +64,7 @@ class ReadySheet {
   /// @param millimetre [device units]
   void paint(QPainter& painter, double millimetre) const {
     if (bench_) {
-      paintBenchSheet(painter, paper(), millimetre, *bench_, style_);
+      paintBenchSheet(painter, paper(), millimetre, *bench_, style_, crank_);
     } else {
       paintSheet(painter, paper(), millimetre, assessment_, style_, options_);
     }
@@ -74,6 +75,7 @@ class ReadySheet {
   const units::Style& style_;
   sheet::SheetOptions options_;
   std::optional<sheet::BenchSheet> bench_;
+  CrankFigure crank_;
   QPageLayout page_;
 };
 
