@@ -71,7 +71,7 @@ void sayFirings(BenchWork& work, const std::string& whyNot) {
 }
 
 void sayCounted(BenchWork& work, bool camshaft) {
-  work.sheet.notes.push_back(
+  work.sheet.notes.emplace_back(
       camshaft ? "Angles are counted in the sense of rotation: throws and tops from the first "
                  "throw, firings and lobes from the cylinder that fires first. Marks to ignite "
                  "stand at top dead centre: each is earlier by the advance, at half speed by half "
