@@ -96,27 +96,40 @@ Names defaults(const assess::Assessment& assessment, const units::Style& style, 
   return names;
 }
 
+/// "Assumed: this; that. By default: a third."
+class Sentences {
+ public:
+  void say(std::string_view what, Names names) {
+    if (!names.empty()) said_.push_back(std::string(what) + ": " + namesOf(std::move(names)) + ".");
+  }
+  std::string text() const { return join(said_, " "); }
+
+ private:
+  Names said_;
+};
+
 }  // namespace
 
 std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine,
                     Shown shown) {
   const Reads reads = readsOf(assessment, engine, shown);
-  Names sentences;
-  const auto say = [&](std::string_view what, Names names) {
-    if (names.empty()) return;
-    sentences.push_back(std::string(what) + ": " + namesOf(std::move(names)) + ".");
-  };
-  constexpr std::pair<Origin, std::string_view> kOrigins[] = {
-      {Origin::Assumed, "Assumed or decided"}, {Origin::MakersBook, "From the maker's book"},
-      {Origin::Catalogue, "From a catalogue"}, {Origin::Computed, "Computed"},
-      {Origin::NotSaid, "No origin said"},
-  };
-  for (const auto& [origin, what] : kOrigins) {
-    say(what, entriesFrom(assessment, engine, origin, reads));
-  }
-  say("By default", defaults(assessment, style, engine, reads, false));
-  say("Taken as none", defaults(assessment, style, engine, reads, true));
-  return join(sentences, " ");
+  Sentences sentences;
+  sentences.say("Assumed or decided", entriesFrom(assessment, engine, Origin::Assumed, reads));
+  sentences.say("From a catalogue", entriesFrom(assessment, engine, Origin::Catalogue, reads));
+  sentences.say("No origin said", entriesFrom(assessment, engine, Origin::NotSaid, reads));
+  sentences.say("By default", defaults(assessment, style, engine, reads, false));
+  return sentences.text();
+}
+
+std::string restsFurtherOn(const assess::Assessment& assessment, const units::Style& style,
+                           int engine, Shown shown) {
+  const Reads reads = readsOf(assessment, engine, shown);
+  Sentences sentences;
+  sentences.say("From the maker's book",
+                entriesFrom(assessment, engine, Origin::MakersBook, reads));
+  sentences.say("Computed", entriesFrom(assessment, engine, Origin::Computed, reads));
+  sentences.say("Taken as none", defaults(assessment, style, engine, reads, true));
+  return sentences.text();
 }
 
 std::string waitsFor(const assess::Assessment& assessment, int engine, Shown shown) {

@@ -83,6 +83,7 @@ class Writer {
     sheet_.objections = objectionsOf(assessment_, style_, ownFirst());
     const auto shown = numbers_.asked();
     sheet_.restsOn = restsOn(assessment_, style_, sheet_.engine, shown);
+    sheet_.restsFurtherOn = restsFurtherOn(assessment_, style_, sheet_.engine, shown);
     sheet_.waitsFor = waitsFor(assessment_, sheet_.engine, shown);
     writeBoxes();
     writeCautions();
@@ -745,7 +746,10 @@ class Writer {
     }
     for (Objection& objection : sheet_.objections) say(objection.sentence);
     for (Measured& measured : sheet_.asBuilt) say(measured.what);
-    for (std::string* text : {&sheet_.restsOn, &sheet_.waitsFor, &sheet_.cautions}) say(*text);
+    for (std::string* text :
+         {&sheet_.restsOn, &sheet_.restsFurtherOn, &sheet_.waitsFor, &sheet_.cautions}) {
+      say(*text);
+    }
   }
 
   const Assessment& assessment_;

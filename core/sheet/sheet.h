@@ -135,7 +135,8 @@ struct Sheet {
   /// before every cylinder has its throw.
   std::vector<Star> stars;
   std::vector<Objection> objections;  ///< the heaviest first, of equals those on the stack
-  std::string restsOn;                ///< what is assumed, from books, by default; may be empty
+  std::string restsOn;                ///< what is assumed or by default; may be empty
+  std::string restsFurtherOn;         ///< from books, computed, taken as none; may be empty
   std::string waitsFor;               ///< entries that are missing; may be empty
   std::string besides;  ///< engines of the project without a column, by name; may be empty
   std::vector<Measured> asBuilt;

@@ -60,7 +60,7 @@ std::vector<std::string> fullTexts(const Row& row) {
 
 /// Every word of the sheet but names.
 std::vector<std::string> wordsOf(const Sheet& sheet) {
-  std::vector<std::string> words{sheet.restsOn, sheet.checkBar};
+  std::vector<std::string> words{sheet.restsOn, sheet.restsFurtherOn, sheet.checkBar};
   for (const Group& group : sheet.groups) {
     for (const Row& row : group.rows) {
       words.insert(words.end(), {row.label, row.difference});
@@ -468,9 +468,11 @@ TEST(Sheet, CutsLongNamesShortInsideSentences) {
 }
 
 TEST(Sheet, SaysWhatIsAssumedWhatIsFromBooksAndWhatStandsByDefault) {
-  const std::string text = sheetFor(sample("burdock-719")).restsOn;
+  const Sheet sheet = sheetFor(sample("burdock-719"));
+  const std::string& text = sheet.restsOn;
   EXPECT_NE(text.find("Assumed or decided: "), std::string::npos) << text;
-  EXPECT_NE(text.find("donor's speed proven"), std::string::npos) << text;
+  EXPECT_NE(sheet.restsFurtherOn.find("donor's speed proven"), std::string::npos)
+      << sheet.restsFurtherOn;
   EXPECT_NE(text.find("ring flutter constant 38.7"), std::string::npos) << text;
   EXPECT_EQ(text.find("rod length"), std::string::npos) << text;  // measured
 }
@@ -551,7 +553,7 @@ TEST(Sheet, PassesItsWordsThroughTheReadersTermsButNotTheBuildersNames) {
       sheetFor(project, {}, {.words = [](const std::string& text) { return "<" + text + ">"; }});
   for (const std::string& text :
        {rowOf(sheet, "<Compression ratio>").texts[0].full, sheet.objections[0].sentence,
-        sheet.restsOn, sheet.cautions, sheet.asBuilt[0].what}) {
+        sheet.restsOn, sheet.restsFurtherOn, sheet.cautions, sheet.asBuilt[0].what}) {
     EXPECT_TRUE(text.starts_with("<") && text.ends_with(">")) << text;
   }
   EXPECT_EQ(sheet.columns[0].name, "Gudgeon");

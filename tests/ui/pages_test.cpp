@@ -26,6 +26,7 @@
 #include "ui/pages/page.h"
 #include "ui/pages/paper_palette.h"
 #include "ui/pages/standing.h"
+#include "ui/pages/title_strip.h"
 #include "ui/pages/way_through.h"
 #include "ui/plots/plot_theme.h"
 #include "ui/widgets/entry_edit.h"
@@ -138,6 +139,54 @@ TEST_F(Window, FitsALaptop) {
   }
 }
 
+/// Entries whose field is seen from top to foot.
+std::set<const describe::Input*> entriesSeen(const QWidget& page) {
+  std::set<const describe::Input*> seen;
+  for (const QWidget* field : page.findChildren<QWidget*>()) {
+    const bool whole = field->visibleRegion().boundingRect().height() == field->height();
+    if (inputOf(field) != nullptr && whole) {
+      seen.insert(inputOf(field));
+    }
+  }
+  return seen;
+}
+
+/// 1366 x 768 at one and a half times the size of everything.
+TEST_F(Window, IsOfUseInALowWindow) {
+  openSample(u"burdock-719"_s);
+  const QSize low(911, 512);
+  window_.resize(low);
+  for (const PageDescription& description : pages()) {
+    SCOPED_TRACE(description.key.toStdString());
+    Page& page = show(description);
+    EXPECT_EQ(window_.size(), low);
+    const auto* strip = window_.findChild<TitleStrip*>();
+    EXPECT_LE(strip->mapTo(&window_, strip->rect().bottomLeft()).y(), low.height());
+    std::size_t asked = 0;
+    for (const EntryGroup& group : description.entries) {
+      asked += group.inputs.size();
+      for (const describe::Input* input : group.inputs) {
+        ASSERT_TRUE(page.focusEntry(kTarget, *input)) << input->key;
+        EXPECT_FALSE(QApplication::focusWidget()->visibleRegion().isEmpty()) << input->key;
+      }
+    }
+    page.focusFirst();
+    settle();
+    EXPECT_GE(entriesSeen(page).size(), std::min<std::size_t>(asked, 3));
+    for (const describe::List* list : description.lists) {
+      ASSERT_TRUE(page.focusList(*list));
+      settle();
+      EXPECT_FALSE(QApplication::focusWidget()->visibleRegion().isEmpty()) << list->key;
+    }
+    if (!description.results.empty()) {
+      page.explain(kTarget, *description.results.front(), -1);
+      settle();
+      EXPECT_TRUE(page.findChild<WhyPanel*>()->isVisible());
+      EXPECT_GT(page.findChild<WhyPanel*>()->height(), 10 * page.fontMetrics().height());
+    }
+  }
+}
+
 /// A label that cannot be scrolled to and is smaller than its text.
 void expectWhole(const QWidget& page) {
   for (const QLabel* label : page.findChildren<QLabel*>()) {
@@ -173,6 +222,7 @@ TEST_F(Window, ClipsNoLabelWhateverTheSizeOfTheText) {
 /// No table of the page is wider than its place, and no cell is too low for its words.
 void expectTablesWhole(const QWidget& page) {
   for (const Comparison* table : page.findChildren<Comparison*>()) {
+    EXPECT_TRUE(table->isVisible());
     EXPECT_EQ(table->findChild<QScrollArea*>()->horizontalScrollBar()->maximum(), 0);
     for (const ResultLabel* cell : table->findChildren<ResultLabel*>()) {
       EXPECT_GE(cell->height(), cell->heightForWidth(cell->width()))
@@ -212,13 +262,7 @@ TEST_F(Window, ShowsElevenEntriesOfTheDeckAtOnce) {
   openSample(u"burdock-719"_s);
   window_.resize(1366, 768);
   const Page& deck = show(deckPage());
-  std::set<const describe::Input*> seen;
-  for (const QWidget* field : deck.findChildren<QWidget*>()) {
-    const bool whole = field->visibleRegion().boundingRect().height() == field->height();
-    if (inputOf(field) != nullptr && whole) {
-      seen.insert(inputOf(field));
-    }
-  }
+  const std::set<const describe::Input*> seen = entriesSeen(deck);
   EXPECT_GE(seen.size(), 11u);
   EXPECT_TRUE(seen.contains(&in::spacer));
 }

@@ -147,12 +147,12 @@ TEST_P(SheetOnPaper, HasNoWordOutsideTheFrame) {
   }
 }
 
-TEST_P(SheetOnPaper, HasNoTextBelowSevenPoints) {
+TEST_P(SheetOnPaper, HasNoTextBelowEightPoints) {
   for (const PrintedWord& word : words_) {
     // A line of this font is 1.16 times as high as its type.
     // Words that stand upright are as wide as a line is high; short ones never stand upright.
     const bool upright = word.text.size() > 3 && word.box.height() > 1.5 * word.box.width();
-    EXPECT_GE(upright ? word.box.width() : word.box.height(), 8.0) << word.text.toStdString();
+    EXPECT_GE(upright ? word.box.width() : word.box.height(), 9.2) << word.text.toStdString();
   }
 }
 

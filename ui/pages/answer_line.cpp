@@ -10,7 +10,8 @@ namespace strokewright::ui {
 
 namespace {
 
-constexpr double kAnswerSize = 2.2;  ///< times the body
+constexpr double kAnswerSize = 2.2;     ///< times the body
+constexpr double kAnswerSizeLow = 1.5;  ///< in a low window
 
 }  // namespace
 
@@ -82,11 +83,16 @@ void AnswerLine::setDeed(const QString& says, bool possible) {
 
 void AnswerLine::size() {
   QFont large = font();
-  large.setPointSizeF(font().pointSizeF() * kAnswerSize);
+  large.setPointSizeF(font().pointSizeF() * (isLow(*this) ? kAnswerSizeLow : kAnswerSize));
   large.setWeight(QFont::DemiBold);
   if (number_->font() != large) {
     number_->setFont(large);
   }
+}
+
+void AnswerLine::resizeEvent(QResizeEvent* event) {
+  size();
+  QWidget::resizeEvent(event);
 }
 
 void AnswerLine::changeEvent(QEvent* event) {

@@ -29,6 +29,7 @@ class AnswerLine final : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void size();

@@ -18,7 +18,8 @@ namespace strokewright::ui {
 namespace {
 
 constexpr int kLinesSeen = 3;
-constexpr int kNameDigits = 14;  ///< width of the engines' names in digits of the body font
+constexpr int kLinesSeenLow = 2;  ///< in a low window
+constexpr int kNameDigits = 14;   ///< width of the engines' names in digits of the body font
 
 }  // namespace
 
@@ -47,7 +48,9 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
   refresh();
 }
 
-QSize FindingsFoot::sizeHint() const { return {0, kLinesSeen * (fontMetrics().height() + 10)}; }
+QSize FindingsFoot::sizeHint() const {
+  return {0, (isLow(*this) ? kLinesSeenLow : kLinesSeen) * (fontMetrics().height() + 10)};
+}
 
 QString FindingsFoot::enginesText(const std::vector<int>& engines) const {
   if (engines.size() > 1 && engines.size() == desk_.document.project().engines.size()) {

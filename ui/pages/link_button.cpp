@@ -74,6 +74,11 @@ Rule::Rule(QWidget* parent) : QWidget(parent) {
 
 void Rule::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), ink::rule(palette())); }
 
+bool isLow(const QWidget& inside) {
+  constexpr int kFewLines = 40;
+  return inside.window()->height() < kFewLines * inside.window()->fontMetrics().height();
+}
+
 void say(QLabel& label, const QString& text) {
   if (label.text() != text) {
     label.setText(text);

@@ -46,6 +46,10 @@ class Rule final : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 };
 
+/// Whether the window has few lines of text from top to foot, as half a screen or large text
+/// leaves it: what stands around the work is then said shorter.
+bool isLow(const QWidget& inside);
+
 /// Changes the text, its accessible name included, only where it differs: no needless layout.
 void say(QLabel& label, const QString& text);
 

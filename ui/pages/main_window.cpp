@@ -461,6 +461,11 @@ bool MainWindow::event(QEvent* event) {
   return QMainWindow::event(event);
 }
 
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  strip_->setCaptioned(!isLow(*this));
+  QMainWindow::resizeEvent(event);
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (!maySetAside()) {
     event->ignore();

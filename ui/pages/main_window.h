@@ -21,6 +21,7 @@ class NoticeBar;
 class Page;
 class StartPage;
 class Taste;
+class TitleStrip;
 class WayThrough;
 struct PageDescription;
 struct RecoveredWork;
@@ -48,6 +49,7 @@ class MainWindow final : public QMainWindow {
 
  protected:
   bool event(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
@@ -106,7 +108,7 @@ class MainWindow final : public QMainWindow {
   QWidget* side_;
   QStackedWidget* stack_;
   NoticeBar* notice_;
-  QWidget* strip_;
+  TitleStrip* strip_;
   StartPage* start_;
   std::vector<Page*> made_;  ///< by row; nullptr until first shown
   double bodySize_;          ///< [pt] of the desktop's font

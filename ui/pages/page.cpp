@@ -17,6 +17,7 @@
 #include "ui/pages/table_pane.h"
 #include "ui/pages/why_place.h"
 #include "ui/widgets/list_edit.h"
+#include "ui/widgets/pane_column.h"
 
 namespace strokewright::ui {
 
@@ -28,8 +29,15 @@ constexpr double kQuestionSize = 1.3;      ///< times the body
 constexpr double kTablesShare = 0.57;      ///< of the width, at most
 constexpr double kResultsBeside = 0.45;    ///< of the width, where there is no picture
 constexpr double kResultsShare = 0.3;      ///< of the height, at most
-constexpr double kListsShare = 0.5;        ///< of the height, at most
-constexpr double kTablesBelowShare = 0.6;  ///< of the height, at most, below a picture
+constexpr double kListsShare = 0.6;        ///< of the height, at most, with the results
+constexpr double kTablesBelowShare = 0.5;  ///< of the height, at most, below a picture
+
+// What a pane is of use with, in lines of text.
+constexpr int kPictureLines = 14;
+constexpr int kTableLines = 10;
+constexpr int kEntriesLines = 16;
+constexpr int kListLines = 6;
+constexpr int kResultsLines = 8;
 
 QString layoutKey(const PageDescription& page, const QString& part) {
   return u"layout/"_s + page.key + u'/' + part;
@@ -46,18 +54,13 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
       across_(new QSplitter(Qt::Horizontal, this)) {
   across_->setChildrenCollapsible(false);
   across_->setHandleWidth(16);
-  if (QWidget* left = makeLeftSide()) {
-    across_->addWidget(left);
-  }
-  if (QWidget* right = makeRightSide()) {
-    across_->addWidget(right);
-  }
+  makeLeftSide();
+  makeRightSide();
   across_->setStretchFactor(0, 1);  // the tables keep their width
   auto* foot = new FindingsFoot(desk_, description_, this);
+  foot_ = foot;
 
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(24, 12, 24, 8);
-  column->setSpacing(8);
   column->addWidget(question_);
   column->addWidget(answerLine_);
   column->addWidget(new Rule(this));
@@ -67,6 +70,7 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
 
   connect(&desk_.document, &Document::projectChanged, this, &Page::refreshWhenSeen);
   connect(&desk_.taste, &Taste::changed, this, &Page::refreshWhenSeen);
+  connect(&desk_.taste, &Taste::changed, this, &Page::namePanes);
   connect(&desk_, &Desk::cylinderChanged, this, &Page::refreshWhenSeen);
   connect(&desk_, &Desk::whatIfAsked, this, &Page::refreshWhenSeen);
   connect(&desk_, &Desk::stackChosen, this, &Page::refreshWhenSeen);
@@ -79,51 +83,10 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   connect(answerLine_, &AnswerLine::entryAsked, this,
           [this] { Q_EMIT desk_.entryAsked(answer().unlocksOf, answer().unlocks); });
   connect(answerLine_, &AnswerLine::deedAsked, this, [this] { description_.deed.act(desk_); });
+  namePanes();
+  setMargins();
   sizeQuestion();
   orderTabs();
-}
-
-/// The picture with the tables below it, or the tables alone.
-QWidget* Page::makeLeftSide() {
-  if (description_.picture != nullptr) {
-    QWidget* picture = description_.picture(desk_, across_);
-    whyPlace_ = new WhyPlace(desk_, picture, WhyPlace::Of::Picture, across_);
-  }
-  if (description_.tables.empty()) {
-    return whyPlace_;
-  }
-  auto* column = new QSplitter(Qt::Vertical, across_);
-  column->setChildrenCollapsible(false);
-  column->setHandleWidth(12);
-  if (whyPlace_ != nullptr) {
-    column->addWidget(whyPlace_);
-  }
-  for (const TableOnPage& table : description_.tables) {
-    column->addWidget(makeTablePane(desk_, table, column));
-  }
-  column->setStretchFactor(0, 1);
-  if (whyPlace_ == nullptr) {
-    whyPlace_ = new WhyPlace(desk_, column, WhyPlace::Of::Tables, across_);
-    return whyPlace_;
-  }
-  pictured_ = column;
-  return column;
-}
-
-QWidget* Page::withLists(QWidget* entries) {
-  if (description_.lists.empty()) {
-    return entries;
-  }
-  entered_ = new QSplitter(Qt::Vertical, across_);
-  entered_->setChildrenCollapsible(false);
-  entered_->setHandleWidth(12);
-  entered_->addWidget(entries);
-  for (const describe::List* list : description_.lists) {
-    QWidget* pane = makeListPane(desk_, *list, entered_);
-    connect(pane->findChild<ListEdit*>(), &ListEdit::relined, this, &Page::orderTabs);
-    entered_->addWidget(pane);
-  }
-  return entered_;
 }
 
 /// Entries and results have the whole page.
@@ -131,31 +94,89 @@ bool Page::besideEachOther() const {
   return description_.picture == nullptr && description_.tables.empty();
 }
 
-/// Entries and results; with nothing on the left they share the page side by side.
-QWidget* Page::makeRightSide() {
-  if (description_.entries.empty() && description_.results.empty()) {
-    return nullptr;
+/// The picture with the tables below it, or the tables alone.
+void Page::makeLeftSide() {
+  if (besideEachOther()) {
+    return;
   }
-  entries_ = new Comparison(desk_, description_, Comparison::Of::Entries, across_);
+  left_ = new PaneColumn(Qt::Vertical, kTablesBelowShare, across_);
+  if (description_.picture != nullptr) {
+    QWidget* picture = description_.picture(desk_, left_);
+    whyPlace_ = new WhyPlace(desk_, picture, WhyPlace::Of::Picture, left_);
+    left_->addPane(whyPlace_, kPictureLines);
+  }
+  for (const TableOnPage& table : description_.tables) {
+    left_->addPane(makeTablePane(desk_, table, left_), kTableLines);
+  }
+  if (whyPlace_ == nullptr) {
+    whyPlace_ = new WhyPlace(desk_, left_, WhyPlace::Of::Tables, across_);
+    across_->addWidget(whyPlace_);
+  } else {
+    across_->addWidget(left_);
+  }
+}
+
+/// @param lines of text that it is of use with, where the panes stand above each other.
+void Page::addRight(QWidget* pane, int lines) {
+  if (besideEachOther()) {
+    right_->addPane(pane, [this] { return entries_->leastWidth(); });
+  } else {
+    right_->addPane(pane, lines);
+  }
+}
+
+/// Entries and results; with nothing on the left they share the page side by side.
+void Page::makeRightSide() {
+  if (description_.entries.empty() && description_.results.empty()) {
+    return;
+  }
+  right_ = besideEachOther()
+               ? new PaneColumn(Qt::Horizontal, kResultsBeside, across_)
+               : new PaneColumn(Qt::Vertical,
+                                description_.lists.empty() ? kResultsShare : kListsShare, across_);
+  across_->addWidget(right_);
+  entries_ = new Comparison(desk_, description_, Comparison::Of::Entries, right_);
   connect(entries_, &Comparison::rebuilt, this, &Page::orderTabs);
   connect(entries_, &Comparison::rebuilt, this, &Page::roomForTables);
-  QWidget* entered = withLists(entries_);
+  addRight(entries_, kEntriesLines);
+  for (const describe::List* list : description_.lists) {
+    QWidget* pane = makeListPane(desk_, *list, right_);
+    connect(pane->findChild<ListEdit*>(), &ListEdit::relined, this, &Page::orderTabs);
+    addRight(pane, kListLines);
+  }
   if (description_.results.empty()) {
-    return entered;
+    return;
   }
-  results_ = new Comparison(desk_, description_, Comparison::Of::Results, across_);
+  results_ = new Comparison(desk_, description_, Comparison::Of::Results, right_);
   connect(results_, &Comparison::rebuilt, this, &Page::orderTabs);
+  QWidget* results = results_;
   if (besideEachOther()) {
-    across_->addWidget(entered);
-    whyPlace_ = new WhyPlace(desk_, results_, WhyPlace::Of::Tables, across_);
-    return whyPlace_;
+    whyPlace_ = new WhyPlace(desk_, results_, WhyPlace::Of::Tables, right_);
+    results = whyPlace_;
   }
-  down_ = new QSplitter(Qt::Vertical, across_);
-  down_->setChildrenCollapsible(false);
-  down_->setHandleWidth(12);
-  down_->addWidget(entered);
-  down_->addWidget(results_);
-  return down_;
+  addRight(results, kResultsLines);
+}
+
+void Page::namePanes() {
+  const auto named = [this](std::string_view name) { return desk_.taste.inTerms(fromCore(name)); };
+  if (left_ != nullptr) {
+    QStringList names;
+    if (description_.picture != nullptr) {
+      names += tr("Picture");
+    }
+    for (const TableOnPage& table : description_.tables) {
+      names += named(table.table->name);
+    }
+    left_->setNames(names);
+  }
+  if (right_ != nullptr) {
+    QStringList names{tr("Entries")};
+    for (const describe::List* list : description_.lists) {
+      names += named(list->name);
+    }
+    names += tr("Results");
+    right_->setNames(names);
+  }
 }
 
 const Answer& Page::answer() const { return answerLine_->answer(); }
@@ -176,13 +197,27 @@ void Page::refresh() {
   }
 }
 
+/// Where panes are folded, the one that this widget stands in is seen.
+void Page::bringUp(const QWidget& inside) {
+  for (PaneColumn* column : {left_, right_}) {
+    if (column != nullptr) {
+      column->bringUp(inside);
+    }
+  }
+}
+
 bool Page::focusEntry(int engine, const describe::Input& input) {
-  return entries_ != nullptr && entries_->focusEntry(engine, input);
+  if (entries_ == nullptr || !description_.asksFor(input)) {
+    return false;
+  }
+  bringUp(*entries_);
+  return entries_->focusEntry(engine, input);
 }
 
 bool Page::focusList(const describe::List& list) {
   for (ListEdit* edit : findChildren<ListEdit*>()) {
     if (edit->place().list == &list) {
+      bringUp(*edit);
       edit->focusFirst();
       return true;
     }
@@ -192,12 +227,14 @@ bool Page::focusList(const describe::List& list) {
 
 void Page::explain(int engine, const describe::Result& result, int cylinder) {
   if (whyPlace_ != nullptr) {
+    bringUp(*whyPlace_);
     whyPlace_->explain(engine, result, cylinder);
   }
 }
 
 void Page::focusFirst() {
   if (entries_ != nullptr) {
+    bringUp(*entries_);
     entries_->focusFirst();
   } else {
     across_->setFocus();
@@ -225,6 +262,19 @@ void Page::sizeQuestion() {
   }
 }
 
+/// A low window has its lines for what is worked on.
+void Page::setMargins() {
+  const bool low = isLow(*this);
+  layout()->setContentsMargins(low ? 12 : 24, low ? 4 : 12, low ? 12 : 24, low ? 2 : 8);
+  layout()->setSpacing(low ? 4 : 8);
+  foot_->updateGeometry();
+}
+
+void Page::resizeEvent(QResizeEvent* event) {
+  setMargins();
+  QWidget::resizeEvent(event);
+}
+
 void Page::showEvent(QShowEvent* event) {
   refresh();
   QWidget::showEvent(event);
@@ -244,36 +294,22 @@ void Page::changeEvent(QEvent* event) {
 
 void Page::restoreLayout() {
   const QSettings settings;
-  const auto restored = [&](QSplitter* splitter, const QString& part) {
-    return splitter->restoreState(settings.value(layoutKey(description_, part)).toByteArray());
+  const auto kept = [&settings, this](const QString& part) {
+    return settings.value(layoutKey(description_, part)).toByteArray();
   };
   // The tables as wide as they like, the picture the rest; the entries come before the results.
-  if (!restored(across_, u"across"_s) && entries_ != nullptr) {
+  if (!across_->restoreState(kept(u"across"_s)) && entries_ != nullptr && !besideEachOther()) {
     const int room = across_->width() - across_->handleWidth();
-    const int tables = besideEachOther() ? static_cast<int>(kResultsBeside * room)
-                                         : std::min(entries_->sizeHint().width(),
-                                                    static_cast<int>(kTablesShare * room));
+    const int tables =
+        std::min(entries_->sizeHint().width(), static_cast<int>(kTablesShare * room));
     across_->setSizes({room - tables, tables});
   }
   roomForTables();
-  if (down_ != nullptr && !restored(down_, u"down"_s)) {
-    const int most = static_cast<int>(kResultsShare * across_->height());
-    const int results = std::min(results_->sizeHint().height(), most);
-    down_->setSizes({across_->height() - results, results});
+  if (left_ != nullptr) {
+    left_->restoreState(kept(u"left"_s));
   }
-  // What comes first has the rest of what the others like to have, of a share of the whole.
-  const auto shareOut = [](QSplitter* splitter, double share) {
-    const int most = static_cast<int>(share * splitter->height());
-    QList<int> sizes{splitter->height()};
-    for (int i = 1; i < splitter->count(); ++i) {
-      sizes += std::min(splitter->widget(i)->sizeHint().height(), most / (splitter->count() - 1));
-      sizes.front() -= sizes.back();
-    }
-    splitter->setSizes(sizes);
-  };
-  if (entered_ != nullptr && !restored(entered_, u"entered"_s)) shareOut(entered_, kListsShare);
-  if (pictured_ != nullptr && !restored(pictured_, u"pictured"_s)) {
-    shareOut(pictured_, kTablesBelowShare);
+  if (right_ != nullptr) {
+    right_->restoreState(kept(u"right"_s));
   }
 }
 
@@ -283,13 +319,14 @@ void Page::roomForTables() {
   if (!laidOut_ || entries_ == nullptr) {
     return;
   }
+  if (besideEachOther()) {
+    right_->fit();
+    return;
+  }
   const int least = entries_->leastWidth();  // of both tables
   const int room = across_->width() - across_->handleWidth();
-  const int right = across_->sizes().back();
-  if (right < least) {
+  if (across_->sizes().back() < least) {
     across_->setSizes({room - least, least});
-  } else if (besideEachOther() && room - right < least) {
-    across_->setSizes({least, room - least});
   }
 }
 
@@ -299,14 +336,11 @@ void Page::keepLayout() const {
   }
   QSettings settings;
   settings.setValue(layoutKey(description_, u"across"_s), across_->saveState());
-  if (down_ != nullptr) {
-    settings.setValue(layoutKey(description_, u"down"_s), down_->saveState());
+  if (left_ != nullptr) {
+    settings.setValue(layoutKey(description_, u"left"_s), left_->saveState());
   }
-  if (entered_ != nullptr) {
-    settings.setValue(layoutKey(description_, u"entered"_s), entered_->saveState());
-  }
-  if (pictured_ != nullptr) {
-    settings.setValue(layoutKey(description_, u"pictured"_s), pictured_->saveState());
+  if (right_ != nullptr) {
+    settings.setValue(layoutKey(description_, u"right"_s), right_->saveState());
   }
 }
 
@@ -315,6 +349,6 @@ void Page::resetLayout() {
   restoreLayout();
 }
 
-QSize Page::minimumSizeHint() const { return {700, 480}; }
+QSize Page::minimumSizeHint() const { return {560, 18 * fontMetrics().height()}; }
 
 }  // namespace strokewright::ui

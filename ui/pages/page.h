@@ -13,6 +13,7 @@ namespace strokewright::ui {
 class AnswerLine;
 class Comparison;
 class Desk;
+class PaneColumn;
 class WhyPlace;
 
 /// The same anatomy for every question, so that after one page a reader knows all.
@@ -41,31 +42,35 @@ class Page final : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
  private:
   void refresh();
   void refreshWhenSeen();
   void sizeQuestion();
+  void setMargins();
+  void namePanes();
   void restoreLayout();
   void roomForTables();
   void orderTabs();
+  void bringUp(const QWidget& inside);
   bool besideEachOther() const;
-  QWidget* makeLeftSide();
-  QWidget* makeRightSide();
-  QWidget* withLists(QWidget* entries);
+  void addRight(QWidget* pane, int lines);
+  void makeLeftSide();
+  void makeRightSide();
 
   Desk& desk_;
   const PageDescription& description_;
   QLabel* question_;
   AnswerLine* answerLine_;
+  QWidget* foot_;
   Comparison* entries_ = nullptr;
   Comparison* results_ = nullptr;
   WhyPlace* whyPlace_ = nullptr;
   QSplitter* across_;
-  QSplitter* down_ = nullptr;
-  QSplitter* entered_ = nullptr;   ///< entries and lists, where there are lists
-  QSplitter* pictured_ = nullptr;  ///< picture and the tables below it, or nullptr
+  PaneColumn* left_ = nullptr;   ///< picture and tables
+  PaneColumn* right_ = nullptr;  ///< entries, lists and results
   bool laidOut_ = false;
 };
 

@@ -1,6 +1,5 @@
 #include <QCoreApplication>
 #include <QScrollArea>
-#include <QSplitter>
 #include <QStringList>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -14,6 +13,7 @@
 #include "ui/pages/desk.h"
 #include "ui/pages/limit_lines.h"
 #include "ui/plots/limits_chart.h"
+#include "ui/widgets/pane_column.h"
 
 namespace strokewright::ui {
 
@@ -21,9 +21,9 @@ namespace {
 
 namespace in = model::in;
 
-// How chart and lines share the height.
-constexpr int kChartShare = 1000;
-constexpr int kLinesShare = 1000;
+constexpr double kLinesShare = 0.5;  ///< of the height, at most
+constexpr int kChartLines = 16;      ///< of text: a chart whose names stand clear
+constexpr int kLinesLines = 9;       ///< of text
 
 QString tr(const char* text) { return QCoreApplication::translate("RevsPage", text); }
 
@@ -79,9 +79,8 @@ Answer answer(const Desk& desk) {
 }
 
 QWidget* picture(Desk& desk, QWidget* parent) {
-  auto* sides = new QSplitter(Qt::Vertical, parent);
-  sides->setChildrenCollapsible(false);
-  sides->addWidget(new LimitsChart(desk.document, desk.taste, sides));
+  auto* sides = new PaneColumn(Qt::Vertical, kLinesShare, parent);
+  sides->addPane(new LimitsChart(desk.document, desk.taste, sides), kChartLines);
   auto* below = new QWidget;
   auto* column = new QVBoxLayout(below);
   column->setContentsMargins(0, 8, 0, 0);
@@ -95,8 +94,8 @@ QWidget* picture(Desk& desk, QWidget* parent) {
   scroll->setWidget(below);
   below->setAutoFillBackground(false);
   scroll->viewport()->setAutoFillBackground(false);
-  sides->addWidget(scroll);
-  sides->setSizes({kChartShare, kLinesShare});
+  sides->addPane(scroll, kLinesLines);
+  sides->setNames({tr("Chart"), tr("Limits")});
   return sides;
 }
 

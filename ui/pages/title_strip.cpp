@@ -39,13 +39,21 @@ TitleStrip::TitleStrip(Desk& desk, QWidget* parent)
 QLabel* TitleStrip::addCell(const QString& caption, int share) {
   auto* cell = new QVBoxLayout;
   cell->setSpacing(0);
-  cell->addWidget(new QuietLabel(caption, this));
+  captions_.push_back(new QuietLabel(caption, this));
+  cell->addWidget(captions_.back());
   auto* value = new QLabel(this);
+  value->setToolTip(caption);
   value->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
   value->setTextFormat(Qt::PlainText);
   cell->addWidget(value);
   cells_->addLayout(cell, share);
   return value;
+}
+
+void TitleStrip::setCaptioned(bool captioned) {
+  for (QWidget* caption : captions_) {
+    caption->setVisible(captioned);
+  }
 }
 
 void TitleStrip::refresh() {

@@ -2,6 +2,7 @@
 /// The title block at the foot of the window.
 
 #include <QWidget>
+#include <vector>
 
 class QHBoxLayout;
 class QLabel;
@@ -17,6 +18,9 @@ class TitleStrip final : public QWidget {
  public:
   explicit TitleStrip(Desk& desk, QWidget* parent = nullptr);
 
+  /// In a low window the captions are said by the tips alone.
+  void setCaptioned(bool captioned);
+
  protected:
   void paintEvent(QPaintEvent* event) override;
 
@@ -27,6 +31,7 @@ class TitleStrip final : public QWidget {
 
   Desk& desk_;
   QHBoxLayout* cells_;
+  std::vector<QWidget*> captions_;
   QLabel* project_;
   QLabel* engine_;
   QLabel* units_;

@@ -11,7 +11,7 @@ namespace strokewright::ui {
 namespace {
 
 constexpr int kBetween = 16;        ///< [px]
-constexpr int kPictureWidth = 360;  ///< [px] at least
+constexpr int kPictureWidth = 300;  ///< [px] at least
 
 }  // namespace
 
@@ -50,10 +50,15 @@ void WhyPlace::explain(int engine, const describe::Result& result, int cylinder)
 
 void WhyPlace::arrange() {
   const bool asked = why_ != nullptr && !why_->isHidden();
-  const bool both =
-      of_ == Of::Tables || (asked && width() >= content_->minimumSizeHint().width() + kBetween +
-                                                    why_->sizeHint().width());
-  content_->setVisible(!asked || both);
+  if (!asked) {
+    content_->show();
+    return;
+  }
+  const QSize least = content_->minimumSizeHint();
+  const QSize wanted = why_->sizeHint();
+  content_->setVisible(of_ == Of::Tables
+                           ? height() >= least.height() + kBetween + wanted.height() / 2
+                           : width() >= least.width() + kBetween + wanted.width());
 }
 
 void WhyPlace::resizeEvent(QResizeEvent* event) {

@@ -12,8 +12,8 @@ namespace strokewright::ui {
 class Desk;
 class WhyPanel;
 
-/// A picture, and the working of a number while it is asked for: beside the picture where both
-/// have room, else in its place. Tables keep their place; the working comes below them.
+/// A picture or tables, and the working of a number while it is asked for: beside the picture or
+/// below the tables where both have room, else in their place.
 class WhyPlace final : public QWidget {
   Q_OBJECT
 

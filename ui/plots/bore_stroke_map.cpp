@@ -19,6 +19,7 @@
 #include "ui/plots/plot_readout.h"
 #include "ui/plots/plot_widget.h"
 #include "ui/plots/refresher.h"
+#include "ui/widgets/pane_column.h"
 
 namespace strokewright::ui {
 namespace {
@@ -32,7 +33,9 @@ using units::Kind;
 namespace in = model::in;
 
 constexpr auto kDragKey = "bore and stroke on the map";
-constexpr double kPerMetre = 1e4;  // steps of 0.1 mm
+constexpr double kPerMetre = 1e4;      // steps of 0.1 mm
+constexpr int kMapLines = 13;          // of text: a map that can be read
+constexpr double kReadoutShare = 0.5;  // of the height, at most
 
 double snapped(double metres) { return std::round(metres * kPerMetre) / kPerMetre; }
 
@@ -59,21 +62,29 @@ class BoreStrokeMap::Parts {
   Parts(Document& openDocument, Taste& readersTaste, BoreStrokeMap& view)
       : document(openDocument),
         taste(readersTaste),
-        plot(new PlotWidget(&view)),
-        readout(new PlotReadout(&view)),
-        caption(new QLabel(&view)),
-        put(new QPushButton(tr("&Put into the target"), &view)) {
+        panes(new PaneColumn(Qt::Vertical, kReadoutShare, &view)),
+        plot(new PlotWidget(panes)),
+        below(new QWidget(panes)),
+        readout(new PlotReadout(below)),
+        caption(new QLabel(below)),
+        put(new QPushButton(tr("&Put into the target"), below)) {
     caption->setWordWrap(true);
     auto* const row = new QHBoxLayout;
     row->setSpacing(16);
     row->addWidget(caption, 1);
     row->addWidget(put, 0, Qt::AlignBottom);
+    auto* const words = new QVBoxLayout(below);
+    words->setContentsMargins(0, 0, 0, 0);
+    words->setSpacing(4);
+    words->addWidget(readout);
+    words->addLayout(row);
+    words->addStretch(1);
+    panes->addPane(plot, kMapLines);
+    panes->addPane(below, [this] { return below->heightForWidth(panes->width()); });
+    panes->setNames({tr("Map"), tr("At the cross-hair")});
     auto* const column = new QVBoxLayout(&view);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
-    column->addWidget(plot, 1);
-    column->addWidget(readout);
-    column->addLayout(row);
+    column->addWidget(panes);
     plot->setAccessibleName(tr("Map of bore and stroke"));
   }
 
@@ -102,6 +113,7 @@ class BoreStrokeMap::Parts {
     plot->setScene(boreStrokeScene(*trial, assessment, taste, *window));
     caption->setText(captionText());
     showCross();
+    panes->fit();
   }
 
   /// The window moves only when an engine leaves it or would be lost in it.
@@ -252,7 +264,9 @@ class BoreStrokeMap::Parts {
 
   Document& document;
   Taste& taste;
+  PaneColumn* panes;
   PlotWidget* plot;
+  QWidget* below;  // what the cross-hair reads
   PlotReadout* readout;
   QLabel* caption;
   QPushButton* put;

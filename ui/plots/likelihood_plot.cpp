@@ -4,7 +4,6 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QSplitter>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -21,6 +20,7 @@
 #include "ui/plots/plot_widget.h"
 #include "ui/plots/refresher.h"
 #include "ui/plots/sampling.h"
+#include "ui/widgets/pane_column.h"
 
 namespace strokewright::ui {
 namespace {
@@ -33,8 +33,9 @@ constexpr int kSamplesInFull = 16'384;
 constexpr int kProgressSteps = 1000;
 
 // How plots and words share the height.
-constexpr int kPlotsShare = 2100;
-constexpr int kWordsShare = 1000;
+constexpr int kPlotsLines = 16;      // of text
+constexpr int kWordsLines = 9;       // of text
+constexpr double kWordsShare = 0.4;  // of the height, at most
 
 }  // namespace
 
@@ -88,11 +89,10 @@ class LikelihoodPlot::Parts {
     scroll->setWidgetResizable(true);
     scroll->setWidget(words);
     scroll->viewport()->setAutoFillBackground(false);
-    auto* sides = new QSplitter(Qt::Vertical, &view);
-    sides->setChildrenCollapsible(false);
-    sides->addWidget(plots);
-    sides->addWidget(scroll);
-    sides->setSizes({kPlotsShare, kWordsShare});
+    auto* sides = new PaneColumn(Qt::Vertical, kWordsShare, &view);
+    sides->addPane(plots, kPlotsLines);
+    sides->addPane(scroll, kWordsLines);
+    sides->setNames({tr("Curves"), tr("In numbers")});
     auto* column = new QVBoxLayout(&view);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(sides);

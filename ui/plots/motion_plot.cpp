@@ -20,6 +20,7 @@
 #include "ui/plots/plot_readout.h"
 #include "ui/plots/plot_widget.h"
 #include "ui/plots/refresher.h"
+#include "ui/widgets/pane_column.h"
 
 namespace strokewright::ui {
 namespace {
@@ -28,6 +29,8 @@ using units::Kind;
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kStepsPerTurn = 720.0;  // arrow keys go by half a degree
+constexpr int kCurvesLines = 15;         // of text: three panels that can be read
+constexpr double kReadoutShare = 0.5;    // of the height, at most
 
 }  // namespace
 
@@ -40,7 +43,8 @@ class MotionPlot::Parts {
         plot(new PlotWidget(&view)),
         typed(new QLineEdit(&view)),
         twoTurns(new QCheckBox(tr("&Two turns"), &view)),
-        readout(new PlotReadout(&view)) {
+        readout(new PlotReadout(&view)),
+        panes(new PaneColumn(Qt::Vertical, kReadoutShare, &view)) {
     auto* const name = new QLabel(tr("Crank &angle"), &view);
     name->setBuddy(typed);
     typed->setAccessibleName(tr("Crank angle of the cursor"));
@@ -54,9 +58,11 @@ class MotionPlot::Parts {
     auto* const column = new QVBoxLayout(&view);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    column->addWidget(plot, 1);
     column->addLayout(row);
-    column->addWidget(readout);
+    column->addWidget(panes, 1);
+    panes->addPane(plot, kCurvesLines);
+    panes->addPane(readout, [this] { return readout->heightForWidth(panes->width()); });
+    panes->setNames({tr("Curves"), tr("At the cursor")});
     plot->setAccessibleName(tr("Motion of the piston"));
     plot->setFollowsPointer(true);
   }
@@ -69,6 +75,7 @@ class MotionPlot::Parts {
     readout->setRemark(leftOut(document.assessment(), taste, motions));
     plot->setScene(motionScene(document.assessment(), taste, std::move(motions), turns()));
     showCursor();
+    panes->fit();
   }
 
   /// @param angle [rad]
@@ -164,6 +171,7 @@ class MotionPlot::Parts {
   QLineEdit* typed;
   QCheckBox* twoTurns;
   PlotReadout* readout;
+  PaneColumn* panes;
   std::vector<Mover> movers;
   double at = 0.0;  // [rad]
 };

@@ -35,6 +35,7 @@ SceneView::SceneView(Document& document, Taste& taste, const QString& name,
   column->setSpacing(4);
   column->addWidget(plot_, 1);
   column->addWidget(readout_);
+  column->addStretch();
 }
 
 void SceneView::refresh() { refresher_->changed(); }
@@ -65,11 +66,14 @@ void SceneView::sayWords() {
   giveRoom();
 }
 
-/// The words stay only below a plot that can be read.
+/// The words stay only below a plot that can be read, and alone where nothing is drawn.
 void SceneView::giveRoom() {
   constexpr int kLeastLines = 12;
+  const PlotScene& shown = plot_->scene();
+  const bool drawn = !shown.curves.empty() || !shown.marks.empty() || !shown.regions.empty();
+  plot_->setVisible(drawn || sentence_.isEmpty());
   const int left = height() - readout_->heightForWidth(width());
-  readout_->setVisible(left >= kLeastLines * fontMetrics().lineSpacing());
+  readout_->setVisible(plot_->isHidden() || left >= kLeastLines * fontMetrics().lineSpacing());
 }
 
 QSize SceneView::minimumSizeHint() const { return plot_->minimumSizeHint(); }

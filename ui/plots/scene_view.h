@@ -22,7 +22,8 @@ struct SceneShown {
   QString exaggerated = {};
 };
 
-/// Where there is little height the picture has it, and its words are the tip of the plot.
+/// Where there is little height the picture has it, and its words are the tip of the plot; where
+/// nothing is drawn yet there are the words alone.
 class SceneView final : public QWidget {
   Q_OBJECT
 

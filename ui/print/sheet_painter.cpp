@@ -28,6 +28,7 @@ constexpr double kBox = 6.0;
 constexpr double kBetween = 3.0;    // between them
 constexpr double kMostPitch = 4.1;  // from row to row of the table
 constexpr double kPitchStep = 0.05;
+constexpr double kClosestPitch = 0.94;  // times the height of the type: figures have no descent
 constexpr double kPlotWidth = 44.0;
 constexpr double kMostPlot = 42.0;  // height
 constexpr double kLeastPlot = 23.0;
@@ -41,7 +42,8 @@ constexpr double kLeastSection = 48.0;  // height; before it is cut shorter ther
 constexpr double kBetweenColumns = 4.0;
 constexpr int kBoxesInARow = 6;
 
-constexpr std::array kSmallTypes = {7.5, 7.0};  // [pt] of what speaks against it and the grounds
+/// [%] of the font's own width, of what speaks against it and the grounds where room is short.
+constexpr std::array kNarrowWords = {85, 75};
 
 /// How the table is made to fit.
 struct Choice {
@@ -194,21 +196,22 @@ class Page {
       if (!text.empty()) paragraphs.push_back({QLatin1String(lead), fromCore(text)});
     };
     say("Rests on", sheet_.restsOn);
+    if (wholeGrounds_) say("and", sheet_.restsFurtherOn);
     say("Waits", sheet_.waitsFor);
     return paragraphs;
   }
 
-  double groundsHeight(double points) {
+  double groundsHeight(int stretch) {
     const std::vector<Paragraph> paragraphs = grounds();
     if (paragraphs.empty()) return 0.0;
-    const TextFlow flow = column(points, inner_.left(), inner_.width());
+    const TextFlow flow = column(stretch, inner_.left(), inner_.width());
     double height = mm(1.6);
     for (const Paragraph& paragraph : paragraphs) height += flow.height(paragraph, 0.0);
     return height;
   }
 
   void paintGrounds() {
-    const TextFlow flow = column(groundsPoints_, inner_.left(), inner_.width());
+    const TextFlow flow = column(groundsStretch_, inner_.left(), inner_.width());
     double y = bottom_ + mm(0.8);
     for (const Paragraph& paragraph : grounds()) {
       y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
@@ -250,8 +253,10 @@ class Page {
     return paragraphs;
   }
 
-  TextFlow column(double points, double left, double width) {
-    return TextFlow(draft_.font(points, false), *draft_.painter().device(), [=](double) {
+  TextFlow column(int stretch, double left, double width) {
+    QFont font = draft_.font();
+    font.setStretch(std::min(font.stretch(), stretch));
+    return TextFlow(font, *draft_.painter().device(), [=](double) {
       return LineRoom{left, width};
     });
   }
@@ -263,15 +268,15 @@ class Page {
   /// What speaks against it, paragraph by paragraph.
   struct Measured {
     std::vector<Paragraph> paragraphs;
-    double points = 0.0;
+    int stretch = 100;           ///< [%]
     std::vector<double> beside;  ///< [device units] height of each beside the plots
     std::vector<double> half;    ///< in one of two columns
   };
 
-  Measured measured(double points, std::size_t count) {
-    Measured it{objections(count), points, {}, {}};
-    const TextFlow beside = column(points, 0.0, besideWidth());
-    const TextFlow half = column(points, 0.0, halfWidth());
+  Measured measured(int stretch, std::size_t count) {
+    Measured it{objections(count), stretch, {}, {}};
+    const TextFlow beside = column(stretch, 0.0, besideWidth());
+    const TextFlow half = column(stretch, 0.0, halfWidth());
     for (const Paragraph& paragraph : it.paragraphs) {
       it.beside.push_back(beside.height(paragraph, 0.0));
       it.half.push_back(half.height(paragraph, 0.0));
@@ -332,26 +337,28 @@ class Page {
     return std::max(plots, block_.height + mm(0.5));
   }
 
-  void setGrounds(double points) {
-    groundsPoints_ = points;
-    bottom_ = foot_ - groundsHeight(points);
+  void setGrounds(int stretch, bool whole = true) {
+    groundsStretch_ = stretch;
+    wholeGrounds_ = whole;
+    bottom_ = foot_ - groundsHeight(stretch);
   }
 
-  /// Rows close up first, then the plots become small, then the type; what speaks against it comes
-  /// before the plots, and only what finds no room even so is counted, the least weighty first.
+  /// Rows close up first, then the plots become small, then the words narrow; what speaks against
+  /// it comes before the plots, and only what finds no room even so is counted, the least weighty
+  /// first.
   void arrange() {
-    setGrounds(draft_.medium().points);
-    const double least = draft_.textHeight() / mm(1.0) + 0.03;
+    setGrounds(draft_.font().stretch());
+    const double least = kClosestPitch * draft_.textHeight() / mm(1.0);
     const std::size_t all = sheet_.objections.size();
-    const Measured whole = measured(draft_.medium().points, all);
+    const Measured whole = measured(draft_.font().stretch(), all);
     for (pitch_ = kMostPitch; pitch_ > least; pitch_ -= kPitchStep) {
       if (take(whole, mm(kMostPlot))) return;
     }
     pitch_ = least;
-    std::vector<Measured> sizes{whole};
-    for (const double points : kSmallTypes) sizes.push_back(measured(points, all));
+    std::vector<Measured> widths{whole};
+    for (const int stretch : kNarrowWords) widths.push_back(measured(stretch, all));
     const auto takeOne = [&](double most, double smallest) {
-      return std::ranges::any_of(sizes, [&](const Measured& it) {
+      return std::ranges::any_of(widths, [&](const Measured& it) {
         for (double plots = most; plots >= smallest; plots -= 1.0) {
           if (take(it, mm(plots))) return true;
         }
@@ -359,20 +366,20 @@ class Page {
       });
     };
     if (takeOne(kMostPlot, kLeastPlot)) return;
-    setGrounds(kSmallTypes.back());
+    setGrounds(kNarrowWords.back());
     if (takeOne(kMostPlot, kLeastPlot)) return;
-    setGrounds(draft_.medium().points);
+    setGrounds(draft_.font().stretch());
     if (takeOne(0.0, 0.0)) return;
-    setGrounds(kSmallTypes.back());
+    setGrounds(kNarrowWords.back(), false);
     for (std::size_t count = all + 1; count > 0; --count) {
-      if (take(measured(kSmallTypes.back(), count - 1), 0.0)) return;
+      if (take(measured(kNarrowWords.back(), count - 1), 0.0)) return;
     }
   }
 
   void paintObjections() {
     std::size_t next = 0;
     const auto paint = [&](std::size_t count, double left, double width, double top) {
-      const TextFlow flow = column(objections_.points, left, width);
+      const TextFlow flow = column(objections_.stretch, left, width);
       double y = split_ + top;
       for (std::size_t i = 0; i < count; ++i) {
         y = flow.draw(draft_.painter(), draft_.ink().line, objections_.paragraphs[next++], y);
@@ -441,7 +448,7 @@ class Page {
   }
 
   TextFlow starWords(double left, double width) {
-    return column(draft_.medium().points, left, width - mm(2.0));
+    return column(draft_.font().stretch(), left, width - mm(2.0));
   }
 
   static Paragraph firingOf(const sheet::Star& star) {
@@ -525,11 +532,12 @@ class Page {
   const QRectF inner_;
   const double drawings_;  ///< [device units] width
   SheetTable table_;
-  double top_ = 0.0;     ///< of drawings and table
-  double split_ = 0.0;   ///< between them and plots with objections
-  double bottom_ = 0.0;  ///< of plots and objections
-  double foot_ = 0.0;    ///< of what the numbers rest on
-  double groundsPoints_ = 0.0;
+  double top_ = 0.0;          ///< of drawings and table
+  double split_ = 0.0;        ///< between them and plots with objections
+  double bottom_ = 0.0;       ///< of plots and objections
+  double foot_ = 0.0;         ///< of what the numbers rest on
+  int groundsStretch_ = 100;  ///< [%]
+  bool wholeGrounds_ = true;  ///< with those from books
   double pitch_ = kMostPitch;
   double plotHeight_ = 0.0;
   Paragraph note_;           ///< under the section
