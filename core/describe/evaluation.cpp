@@ -260,12 +260,13 @@ void Evaluation::moved(Nudged& nudged, int engine, const Result& result, int cyl
   }
 }
 
-double Evaluation::move(const Cell& cell, const Nudged& up, const Nudged& down) const {
-  const double rise = up.bad ? 0.0 : up.value - cell.value;
-  const double fall = down.bad ? 0.0 : down.value - cell.value;
+double Evaluation::move(const Result& result, const Cell& cell, const Nudged& up,
+                        const Nudged& down) {
+  const double rise = up.bad ? 0.0 : result.step(cell.value, up.value);
+  const double fall = down.bad ? 0.0 : result.step(cell.value, down.value);
   if (up.bad || down.bad) return rise - fall;
   if (rise * fall > 0.0) return std::abs(rise) > std::abs(fall) ? rise : fall;  // at an extreme
-  return 0.5 * (up.value - down.value);
+  return 0.5 * (rise - fall);
 }
 
 /// Finds all results that read an entry of these sources, which are the engine's.
@@ -352,7 +353,7 @@ void Evaluation::addShares(const Source& source, Among among) {
     for (int i = look.first; i < look.last; ++i) {
       Cell& cell = look.cells[i];
       if (cell.state != State::Value) continue;
-      const double one = std::abs(move(cell, look.sides[0][i], look.sides[1][i]));
+      const double one = std::abs(move(*look.result, cell, look.sides[0][i], look.sides[1][i]));
       if (look.result->apart && one > 0.0 && ++look.counted > 2) continue;
       cell.worst += times * one;
       cell.likely += times * one * one;
@@ -463,7 +464,7 @@ std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> r
              .limit = source.limit,
              .by = {}};
       for (std::size_t i = 0; i < results.size(); ++i) {
-        one.by.push_back(move(bases[i], sides[0][i], sides[1][i]));
+        one.by.push_back(move(*results[i], bases[i], sides[0][i], sides[1][i]));
       }
     }
   }

@@ -234,7 +234,7 @@ class Evaluation {
   void release();
   double nudgedValue(int engine, const Result& result, int cylinder);
   void moved(Nudged& nudged, int engine, const Result& result, int cylinder);
-  double move(const Cell& cell, const Nudged& up, const Nudged& down) const;
+  static double move(const Result& result, const Cell& cell, const Nudged& up, const Nudged& down);
 
   const Catalogue* catalogue_;
   int referenceDonor_;

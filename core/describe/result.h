@@ -1,6 +1,7 @@
 #pragma once
 /// What the workbench tells, described once.
 
+#include <cmath>
 #include <cstdint>
 #include <span>
 #include <string_view>
@@ -26,11 +27,18 @@ struct Result {
   bool picks = false;  ///< is that of one cylinder or line: its ± is that of the one it picks
   /// Is a difference between the most and the least of the cylinders: two of them make its ±.
   bool apart = false;
+  /// [SI] after which the number comes round, as an angle does; 0: it does not.
+  double period = 0.0;
   int decimals = -1;  ///< shown; negative: the unit's default
   std::string_view formula = {};
   std::string_view source = {};
   std::string_view valid = {};
   double (*value)(Reader& read) = nullptr;  ///< [SI]
+
+  /// [SI] from one of its values to another; the short way round where it comes round.
+  double step(double from, double to) const {
+    return period > 0.0 ? std::remainder(to - from, period) : to - from;
+  }
 
   mutable int number = -1;  ///< its place in the table of results, set by the table alone
 };

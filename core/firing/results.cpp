@@ -8,6 +8,7 @@
 #include <string>
 
 #include "core/describe/refusal.h"
+#include "core/firing/layouts.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 #include "core/units/unit_group.h"
@@ -23,12 +24,6 @@ constexpr std::string_view kPlane = "plane geometry";
 constexpr std::string_view kEqual =
     "each cylinder on its own crankpin or sharing one; not for master and slave rods, whose tops "
     "lie elsewhere";
-
-/// A single needs no throw to be said.
-double aheadOf(Reader& read) {
-  if (read.cylinders() == 1 && !read.given(in::throwAhead)) return 0.0;
-  return read(in::throwAhead);
-}
 
 /// [rad] when this cylinder stands at its top, as topOf().
 double topHere(Reader& here) {
@@ -72,6 +67,11 @@ std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders
 }
 
 }  // namespace
+
+double aheadOf(Reader& read) {
+  if (read.cylinders() == 1 && !read.given(in::throwAhead)) return 0.0;
+  return read(in::throwAhead);
+}
 
 Crank crankOf(Reader& read) {
   read(in::cylinderCount);  // waited for: without it there is one cylinder
@@ -128,12 +128,12 @@ std::string words(const Order& order, std::span<const int> numbers) {
 
 namespace {
 
-/// [rad] The angle from just under 0 to just under a turn: one that is moved by its ± from 0
-/// downwards does not jump by a turn.
-double justFromZero(double angle) {
-  constexpr double kTurn = 2.0 * std::numbers::pi;
-  constexpr double kUnder = kTurn / 180.0;  // more than a throw errs by
-  return angle - kTurn * std::floor((angle + kUnder) / kTurn);
+constexpr double kTurn = 2.0 * std::numbers::pi;
+
+/// [rad] The result without a jump by a turn where a ± moves it past a whole one.
+double steady(Reader& read, const describe::Result& result) {
+  const double held = read.held(result);
+  return held + result.step(held, read(result));
 }
 
 /// The cylinder that is named first in the order entered; the first of all while none is.
@@ -149,7 +149,7 @@ int firstToFire(Reader& read) {
 /// [rad] From the top of the cylinder that fires first to that of this one.
 double topAfter(Reader& read) {
   Reader first = read.at(firstToFire(read));
-  return justFromZero(read(out::topAfterFirst) - first(out::topAfterFirst));
+  return within(read(out::topAfterFirst) - first(out::topAfterFirst), kTurn);
 }
 
 double turnsLater(Reader& read) {
@@ -159,7 +159,7 @@ double turnsLater(Reader& read) {
   const double at = order.at[static_cast<std::size_t>(here - order.cylinders.begin())];
   const double top = crank.tops[static_cast<std::size_t>(read.cylinder())] -
                      crank.tops[static_cast<std::size_t>(firstToFire(read))];
-  return std::round((at - justFromZero(top)) / (2.0 * std::numbers::pi));
+  return std::round((at - within(top, kTurn)) / kTurn);
 }
 
 /// The intervals, the order held still.
@@ -167,7 +167,7 @@ std::vector<double> intervalsOf(Reader& read) {
   Order order;
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
-    order.at.push_back(here(out::firesAfterFirst));
+    order.at.push_back(steady(here, out::firesAfterFirst));
   }
   std::ranges::sort(order.at);
   return order.intervals(model::twoStroke(read) ? Strokes::Two : Strokes::Four);
@@ -189,6 +189,7 @@ const Result topAfterFirst{
     .name = "Top dead centre after the first cylinder’s",
     .symbol = "α",
     .kind = Kind::Angle,
+    .period = firing::kTurn,
     .decimals = 1,
     .formula = "α = β − ψ + θ_TDC, less that of the first; a throw ahead comes earlier",
     .source = firing::kPlane,
@@ -196,7 +197,7 @@ const Result topAfterFirst{
     .value = [](Reader& read) {
       read(in::cylinderCount);  // waited for: without it there is one cylinder
       Reader first = read.at(0);
-      return firing::justFromZero(firing::topHere(read) - firing::topHere(first));
+      return firing::within(firing::topHere(read) - firing::topHere(first), firing::kTurn);
     }};
 
 const Result turnsLater{
@@ -213,6 +214,7 @@ const Result firesAfterFirst{
     .name = "Fires after the first by",
     .symbol = "α_f",
     .kind = Kind::Angle,
+    .period = firing::kTurn,
     .decimals = 1,
     .formula =
         "α, or a turn later, as the firing order has it; while none is entered, the most "
@@ -220,8 +222,7 @@ const Result firesAfterFirst{
     .source = "enumeration",
     .valid = firing::kEqual,
     .value = [](Reader& read) {
-      constexpr double kTurn = 2.0 * std::numbers::pi;
-      return firing::topAfter(read) + kTurn * read.held(turnsLater);
+      return firing::topAfter(read) + firing::kTurn * read.held(turnsLater);
     }};
 
 const Result largestFiringGap{
@@ -264,6 +265,7 @@ const Result lobeBehindFirst{
     .key = "lobe_after_first_rad",
     .name = "Lobe ahead of the first lobe by, on the camshaft",
     .kind = Kind::Angle,
+    .period = firing::kTurn,
     .decimals = 1,
     .formula = "−α_f / 2 or a turn more, counted in the sense in which the camshaft turns",
     .source = "the camshaft turns at half the speed of the crank",
@@ -272,13 +274,14 @@ const Result lobeBehindFirst{
       if (model::twoStroke(read)) return read.none("a two-stroke has no camshaft");
       // Held still, so that a lobe beside the first does not jump by a turn under its ±.
       const double firesAt = read.held(firesAfterFirst);
-      return firing::lobeAngle(firesAt) - 0.5 * (read(firesAfterFirst) - firesAt);
+      return firing::lobeAngle(firesAt) - 0.5 * (firing::steady(read, firesAfterFirst) - firesAt);
     }};
 
 const Result lobeMoved{
     .key = "lobe_moved_rad",
     .name = "Lobe moved against the donor’s camshaft by",
     .kind = Kind::Angle,
+    .period = firing::kTurn,
     .decimals = 1,
     .formula = "difference of the lobe angles, −180° to 180°",
     .source = "definition",
@@ -290,8 +293,7 @@ const Result lobeMoved{
         return read.none("the donor has another number of cylinders");
       }
       const double moved = read(lobeBehindFirst) - read.donor(lobeBehindFirst);
-      constexpr double kTurn = 2.0 * std::numbers::pi;
-      return std::remainder(moved, kTurn);
+      return std::remainder(moved, firing::kTurn);
     }};
 
 }  // namespace strokewright::out
@@ -300,8 +302,9 @@ namespace strokewright::firing {
 
 std::span<const describe::Result* const> results() {
   static constexpr std::array kResults = {
-      &out::topAfterFirst,  &out::turnsLater,      &out::firesAfterFirst, &out::largestFiringGap,
-      &out::leastFiringGap, &out::firingFrequency, &out::lobeBehindFirst, &out::lobeMoved};
+      &out::crankLayout,     &out::topAfterFirst,    &out::turnsLater,
+      &out::firesAfterFirst, &out::largestFiringGap, &out::leastFiringGap,
+      &out::firingFrequency, &out::lobeBehindFirst,  &out::lobeMoved};
   return kResults;
 }
 

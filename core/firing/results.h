@@ -28,6 +28,9 @@ std::span<const describe::Result* const> results();
 std::span<const describe::Rule* const> rules();
 std::span<const describe::Table* const> tables();
 
+/// [rad] How far the throw of this cylinder is ahead of the first; a single needs none to be said.
+double aheadOf(describe::Reader& read);
+
 /// What the throws and axes of an engine come to.
 struct Crank {
   Strokes strokes = Strokes::Four;

@@ -254,7 +254,8 @@ std::string Numbers::difference(int engine, int donor, const Result& result) con
   if (cylinders(engine, result) != cylinders(donor, result)) return {};
   std::vector<std::string> texts;
   for (int i = 0; i < cylinders(engine, result); ++i) {
-    const double by = assessment_(engine, result, i).value - assessment_(donor, result, i).value;
+    const double by =
+        result.step(assessment_(donor, result, i).value, assessment_(engine, result, i).value);
     texts.push_back(style_.difference(result.kind, by, result.decimals));
   }
   return sameInAll(texts);

@@ -13,6 +13,7 @@
 #include "core/cranking/results.h"
 #include "core/deck/results.h"
 #include "core/describe/wording.h"
+#include "core/firing/layouts.h"
 #include "core/firing/results.h"
 #include "core/limits/results.h"
 #include "core/limits/rev_lines.h"
@@ -159,7 +160,10 @@ class Writer {
   std::string layoutWords() const {
     constexpr std::string_view kLayouts[] = {"single", "twin", "triple"};
     std::vector<std::string> words;
-    if (stands(in::cylinderCount)) {
+    const std::string_view layout = firing::layoutName(evaluation_, sheet_.engine);
+    if (!layout.empty()) {
+      words.emplace_back(layout);
+    } else if (stands(in::cylinderCount)) {
       const auto count = static_cast<std::size_t>(evaluation_.cylinders(sheet_.engine));
       words.push_back(count <= std::size(kLayouts) ? std::string(kLayouts[count - 1])
                                                    : std::to_string(count) + " cylinders");

@@ -67,10 +67,12 @@ std::string marked(std::string_view plain, const Style& style, bool inGroups) {
 }  // namespace
 
 std::string Style::number(Kind kind, double si, int decimals) const {
+  // A half goes up whichever way it was computed: 1.025 is told alike as a sum and as a difference.
+  constexpr double kHalf = 1.0 + 4e-12;
   const Unit& unit = group[kind];
-  if (decimals < 0) return marked(fixed(fromSi(unit, si), unit.decimals), *this, true);
   const int finer = unit.decimals - unitsOf(kind).front().decimals;
-  return marked(fixed(fromSi(unit, si), std::max(decimals + finer, 0)), *this, true);
+  const int shown = decimals < 0 ? unit.decimals : std::max(decimals + finer, 0);
+  return marked(fixed(fromSi(unit, si) * kHalf, shown), *this, true);
 }
 
 std::string Style::text(Kind kind, double si, int decimals) const {

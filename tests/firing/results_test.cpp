@@ -11,6 +11,7 @@
 #include "core/describe/tabulated.h"
 #include "core/firing/layouts.h"
 #include "core/model/inputs.h"
+#include "core/units/parse.h"
 #include "tests/assess/rules_fixture.h"
 
 namespace strokewright::firing {
@@ -24,6 +25,7 @@ using assess::type;
 using describe::State;
 using describe::Tabulated;
 using testing::HasSubstr;
+using units::Kind;
 
 constexpr double kDegree = std::numbers::pi / 180.0;
 
@@ -488,6 +490,60 @@ TEST(CommonCranks, AreCranks) {
     EXPECT_EQ(assessment(0, out::largestFiringGap).state, State::Value) << layout.name;
     EXPECT_EQ(findingOf(assessment, 0, "firing_order_fits_the_throws"), nullptr) << layout.name;
   }
+}
+
+/// The same crank looked at from its other end.
+std::string mirrored(std::string_view typed) {
+  std::string text;
+  const auto read = units::parse(Kind::Angle, typed, units::UnitGroup::metric()[Kind::Angle]);
+  for (const double angle : read.values) {
+    text += (text.empty() ? "" : "; ") + std::to_string(-angle / kDegree);
+  }
+  return text;
+}
+
+TEST(CrankLayout, IsThatOfTheThrowsFromEitherEnd) {
+  for (const Layout& layout : layouts()) {
+    const std::string cylinders = std::to_string(layout.cylinders);
+    for (const bool other : {false, true}) {
+      const std::string throws = other ? mirrored(layout.throws) : std::string(layout.throws);
+      const std::string axes = other ? mirrored(layout.axes) : std::string(layout.axes);
+      const model::Project project = engineOf(cylinders.c_str(), throws.c_str(), axes.c_str());
+      const Assessment assessment(project);
+      EXPECT_EQ(layoutName(assessment.evaluation(), 0), layout.name) << throws;
+    }
+  }
+}
+
+TEST(CrankLayout, IsNoCommonOneWhereAThrowPointsElsewhere) {
+  const model::Project project = engineOf("3", "0; 240; 122");
+  const Assessment assessment(project);
+  EXPECT_EQ(assessment(0, out::crankLayout).state, State::Value);
+  EXPECT_EQ(out::crankLayout.choices.back().key, "another");
+  EXPECT_EQ(assessment(0, out::crankLayout).value,
+            static_cast<double>(out::crankLayout.choices.size() - 1));
+  EXPECT_EQ(layoutName(assessment.evaluation(), 0), "");
+}
+
+TEST(CrankLayout, WaitsForThrowsAndKnowsASingleWithout) {
+  const model::Project triple = engineOf("3", "");
+  EXPECT_EQ(Assessment(triple)(0, out::crankLayout).state, State::Waits);
+  const model::Project single = engineOf("1", "");
+  const Assessment assessment(single);
+  EXPECT_EQ(layoutName(assessment.evaluation(), 0), "single");
+}
+
+// By hand: a throw 1.3° ahead of the first comes to its top 1.3° before it, at 358.7°; its ± is
+// that of the two throws, not a turn, and so is that of a throw beside the first.
+TEST(Tops, AreCountedWithinATurnAndTheirErrorDoesNotJumpByOne) {
+  const model::Project project = engineOf("3", "0; 1.3; 0 ± 0.5");
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(0, out::topAfterFirst, 1).value / kDegree, 358.7, 1e-9);
+  EXPECT_NEAR(assessment(0, out::topAfterFirst, 1).worst / kDegree, 1.0, 1e-9);
+  EXPECT_NEAR(assessment(0, out::topAfterFirst, 2).value / kDegree, 0.0, 1e-9);
+  EXPECT_NEAR(assessment(0, out::topAfterFirst, 2).worst / kDegree, 1.0, 1e-9);
+  EXPECT_LT(assessment(0, out::largestFiringGap).worst / kDegree, 2.1);
+  EXPECT_LT(assessment(0, out::lobeBehindFirst, 2).worst / kDegree, 0.6);
 }
 
 TEST(CommonCranks, AreThoseOfTheNumberOfCylinders) {

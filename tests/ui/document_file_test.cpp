@@ -103,6 +103,20 @@ TEST_F(ProjectFile, TypingOnAfterASaveIsAStepOfItsOwn) {
   EXPECT_FALSE(document_.modified());
 }
 
+TEST_F(ProjectFile, StaysTheFileOfTheProjectHoweverOftenItIsSaved) {
+  ASSERT_TRUE(document_.saveAs(path_));
+  for (const auto* text : {u"98", u"99"}) {
+    typeBore(QString::fromUtf16(text));
+    ASSERT_TRUE(document_.save());
+    EXPECT_EQ(document_.path(), path_);
+    EXPECT_EQ(document_.shownName(), QStringLiteral("burdock"));
+    EXPECT_FALSE(document_.changedOnDisk());
+  }
+  Document other(taste_);
+  ASSERT_TRUE(other.open(path_));
+  EXPECT_EQ(other.project(), document_.project());
+}
+
 TEST_F(ProjectFile, KeepsThePreviousSaveAsBackup) {
   typeBore(QStringLiteral("98"));
   ASSERT_TRUE(document_.saveAs(path_));

@@ -402,7 +402,10 @@ bool Document::write(const QString& path) {
     error_ = tr("“%1” was not saved: %2. What was there before is still there.").arg(path, trouble);
     return false;
   }
-  if (std::exchange(path_, path) != path) recovery_->claim(path_);
+  if (path != path_) {
+    path_ = path;
+    recovery_->claim(path_);
+  }
   onDisk_ = FileStamp::of(path, content);
   neverSaved_ = false;
   closeStep();

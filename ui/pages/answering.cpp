@@ -154,8 +154,9 @@ QString besideDonor(const Desk& desk, const describe::Result& result) {
     return figure;
   }
   return tr("%1, difference %2")
-      .arg(figure, desk.taste.difference(result.kind, mine.front()->value - his.front()->value,
-                                         result.decimals));
+      .arg(figure,
+           desk.taste.difference(result.kind, result.step(his.front()->value, mine.front()->value),
+                                 result.decimals));
 }
 
 Answer unanswered(const Desk& desk, int engine, const describe::Result& result) {

@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 
 #include "core/chamber/results.h"
+#include "core/firing/layouts.h"
 #include "core/masses/results.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
@@ -63,7 +64,7 @@ PageDescription enginesPage() {
                         &in::smallEndBearingMass, &in::rodSmallEndMass, &in::rodBigEndMass,
                         &in::rodMass, &in::bigEndCageMass, &in::crankpinMass, &in::balanceFactor}},
                       {tr("Limits behind the objections"), {&in::rodEndsDifference}}},
-          .results = {&out::displacement, &out::classMargin, &out::sweptVolume,
+          .results = {&out::crankLayout, &out::displacement, &out::classMargin, &out::sweptVolume,
                       &out::boreStrokeRatio, &out::crankRadius, &out::trueStroke, &out::rodRatio,
                       &out::largestRodAngle, &out::netOffset, &out::reciprocatingMass,
                       &out::rotatingMass, &out::bobWeight, &out::staticMoment},

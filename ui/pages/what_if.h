@@ -18,6 +18,7 @@ struct WhatIf {
   const describe::Input* input = nullptr;
   QString resultTyped = {};  ///< stands where the result is asked for and names no single one
   QString inputTyped = {};   ///< the same of the entry
+  QString wantedTyped = {};  ///< stands where the wanted value is asked for and cannot be read
 
   bool operator==(const WhatIf&) const = default;
 };

@@ -60,6 +60,15 @@ QString nearest(const Desk& desk, const assess::Solution& found) {
            desk.taste.value(*asked.input, found.to));
 }
 
+/// Why what stands where the wanted value is asked for is no number.
+QString unread(const Desk& desk) {
+  const WhatIf& asked = desk.whatIf();
+  const Input wanted{.label = asked.result->name, .kind = asked.result->kind};
+  describe::Entry entry;
+  entry.text = asked.wantedTyped.toStdString();
+  return desk.taste.sentence(assess::whyUnknown(wanted, entry));
+}
+
 Answer answer(const Desk& desk) {
   const WhatIf& asked = desk.whatIf();
   const WhatIfPlace place = placeOf(desk);
@@ -80,6 +89,10 @@ Answer answer(const Desk& desk) {
                         .arg(typed);
     return said;
   }
+  if (!asked.wantedTyped.isEmpty()) {
+    said.sentence = unread(desk);
+    return said;
+  }
   said.result = asked.result;
   const QString result = inSentence(desk.taste.label(*asked.result));
   if (!reaches(desk)) {
@@ -97,6 +110,12 @@ Answer answer(const Desk& desk) {
   said.further = further(desk, place, *found);
   if (!found->value) {
     said.sentence = nearest(desk, *found);
+    return said;
+  }
+  if (!canTakeWhatIf(desk)) {
+    said.number = desk.taste.value(*asked.result, now.value);
+    said.sentence = tr("is the %1 now, as wanted: the %2 stays.")
+                        .arg(result, inSentence(desk.taste.label(*asked.input)));
     return said;
   }
   said.number = desk.taste.value(*asked.input, *found->value);

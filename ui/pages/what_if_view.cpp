@@ -26,6 +26,7 @@
 #include "ui/plots/sweep_scene.h"
 #include "ui/widgets/entry_words.h"
 #include "ui/widgets/ink.h"
+#include "ui/widgets/plain_field.h"
 #include "ui/widgets/search_box.h"
 
 namespace strokewright::ui {
@@ -72,6 +73,7 @@ WhatIfView::WhatIfView(Desk& desk, QWidget* parent)
   cylinder_->setFocusPolicy(Qt::StrongFocus);
   wanted_->setAccessibleName(tr("What it should be"));
   wanted_->setPlaceholderText(tr("so much"));
+  leaveUndoToDocument(*wanted_);
   wanted_->setMaximumWidth(wanted_->fontMetrics().averageCharWidth() * 14);
   plot_->setAccessibleName(tr("The result over the entry"));
   layOut();
@@ -153,7 +155,7 @@ void WhatIfView::refresh() {
   if (!wanted_->hasFocus()) {
     wanted_->setText(asked.wanted
                          ? fromCore(desk_.taste.style().editable(asked.result->kind, *asked.wanted))
-                         : QString());
+                         : asked.wantedTyped);
   }
   const std::optional<assess::Solution> found = solved(desk_);
   const bool drawn = reaches(desk_) && asked.resultTyped.isEmpty() && asked.inputTyped.isEmpty();
@@ -189,6 +191,7 @@ void WhatIfView::takeWanted() {
   const units::Parsed read = units::parse(asked.result->kind, wanted_->text().toStdString(),
                                           desk_.taste.style().group[asked.result->kind]);
   asked.wanted = read.values.size() == 1 ? std::optional(read.values.front()) : std::nullopt;
+  asked.wantedTyped = asked.wanted ? QString() : wanted_->text().trimmed();
   desk_.ask(asked);
 }
 
@@ -249,10 +252,10 @@ void WhatIfView::sayBeforeAndAfter(const std::optional<assess::Solution>& found)
     if (!changes) continue;
     const Cell& after = then.fresh(place.engine, *result, cylinder);
     rows[1] += shown(after);
-    rows[2] +=
-        before.state == State::Value && after.state == State::Value
-            ? desk_.taste.difference(result->kind, after.value - before.value, result->decimals)
-            : QStringLiteral("–");
+    rows[2] += before.state == State::Value && after.state == State::Value
+                   ? desk_.taste.difference(result->kind, result->step(before.value, after.value),
+                                            result->decimals)
+                   : QStringLiteral("–");
   }
   readout_->show(headings, rows);
 }

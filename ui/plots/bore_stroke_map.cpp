@@ -9,6 +9,7 @@
 
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
+#include "core/firing/layouts.h"
 #include "core/limits/results.h"
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
@@ -142,10 +143,13 @@ class BoreStrokeMap::Parts {
                   .arg(taste.shown(Kind::FineLength,
                                    evaluation.inputValue(trial->target(), in::wantedSquish)))
             : tr("The spacer follows what is wanted of the deck");
+    const std::string_view layout = firing::layoutName(evaluation, trial->target());
     QString text =
-        tr("%1, and the head gasket's bore the bore; chamber, masses, rod and compression height "
-           "of %2 stay.")
-            .arg(follows, nameOf(project, trial->target()));
+        tr("Displacements of %1. %2, and the head gasket's bore the bore; chamber, masses, rod and "
+           "compression height of %3 stay.")
+            .arg(layout.empty() ? tr("%1 cylinders").arg(evaluation.cylinders(trial->target()))
+                                : fromCore(layout),
+                 follows, nameOf(project, trial->target()));
     if (document.assessment()(trial->target(), out::workingSpeed).state != State::Value) {
       text += tr(" Regions of the rev limits wait for the revs wanted.");
     }

@@ -21,6 +21,7 @@
 #include "ui/plots/plot_widget.h"
 #include "ui/plots/refresher.h"
 #include "ui/widgets/pane_column.h"
+#include "ui/widgets/plain_field.h"
 
 namespace strokewright::ui {
 namespace {
@@ -48,6 +49,7 @@ class MotionPlot::Parts {
     auto* const name = new QLabel(tr("Crank &angle"), &view);
     name->setBuddy(typed);
     typed->setAccessibleName(tr("Crank angle of the cursor"));
+    leaveUndoToDocument(*typed);
     typed->setMaximumWidth(typed->fontMetrics().averageCharWidth() * 14);
     auto* const row = new QHBoxLayout;
     row->setSpacing(8);

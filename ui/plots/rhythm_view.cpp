@@ -26,6 +26,7 @@
 #include "ui/plots/refresher.h"
 #include "ui/plots/rhythm_scene.h"
 #include "ui/plots/scene_view.h"
+#include "ui/widgets/plain_field.h"
 
 namespace strokewright::ui {
 
@@ -50,6 +51,7 @@ RhythmView::RhythmView(Document& document, Taste& taste, std::function<int()> wh
   engine_->setAccessibleName(tr("Engine to be heard"));
   engine_->setFocusPolicy(Qt::StrongFocus);
   speed_->setAccessibleName(tr("Speed at which it is heard"));
+  leaveUndoToDocument(*speed_);
   speed_->setMaximumWidth(speed_->fontMetrics().averageCharWidth() * 14);
   listen_->setToolTip(
       tr("Writes three seconds to a file of its own and opens it with the player of the desktop"));

@@ -157,7 +157,8 @@ ResultLabel::Told ResultLabel::tellDifference() const {
                       (told.sameInAll(engine_, result_) && told.sameInAll(comparedWith_, result_));
   if (!numbers || !single) return {{}, {}, QStringLiteral("–"), {}};
   const Taste& taste = document_.taste();
-  const QString number = taste.difference(result_.kind, own.value - other.value, result_.decimals);
+  const QString number =
+      taste.difference(result_.kind, result_.step(other.value, own.value), result_.decimals);
   return {number, (number + u' ' + taste.unit(result_.kind)).trimmed(), {}, {}};
 }
 

@@ -5,6 +5,8 @@
 #include <QSignalBlocker>
 #include <QWheelEvent>
 
+#include "ui/widgets/plain_field.h"
+
 namespace strokewright::ui {
 
 SearchBox::SearchBox(const QString& name, QWidget* parent) : QComboBox(parent) {
@@ -15,6 +17,7 @@ SearchBox::SearchBox(const QString& name, QWidget* parent) : QComboBox(parent) {
   setAccessibleName(name);
   lineEdit()->setAccessibleName(name);
   lineEdit()->setPlaceholderText(name);
+  leaveUndoToDocument(*lineEdit());
   completer()->setFilterMode(Qt::MatchContains);
   completer()->setCompletionMode(QCompleter::PopupCompletion);
   completer()->setCaseSensitivity(Qt::CaseInsensitive);

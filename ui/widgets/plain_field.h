@@ -1,0 +1,11 @@
+#pragma once
+/// Fields whose text is a question or a place, not an entry.
+
+class QLineEdit;
+
+namespace strokewright::ui {
+
+/// Undo and redo in this field are those of the document: what is typed here is no step of its own.
+void leaveUndoToDocument(QLineEdit& field);
+
+}  // namespace strokewright::ui
