@@ -53,7 +53,7 @@ Loss lossOf(const Question& question, const Verdict& verdict, const Stack& stack
     case Reason::RatioUnder:
       return loss(fit().ratio, wants.ratioLeast);
     case Reason::TooFew:
-      return loss(needed, question.shelf[at(verdict.part)].quantity);
+      return loss(needed, question.shelf[at(verdict.part)].quantity.value_or(needed));
     case Reason::SquishSpreadOver:
       return loss(stack.squishSpread, wants.squishSpread);
     case Reason::RatioSpreadOver:

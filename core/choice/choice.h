@@ -27,7 +27,8 @@ struct Part {
   double plusMinus = 0.0;      ///< [m] limit of error of the thickness; 0 to 100 mm
   double bore = 0.0;           ///< [m] > 0, head gaskets only: diameter of the hole
   double borePlusMinus = 0.0;  ///< [m] limit of error of the bore; only what is typed carries it
-  int quantity = 0;            ///< how many there are; 0: can be bought, any number
+  /// How many there are, 0 or more; nothing: can be bought, any number.
+  std::optional<int> quantity = std::nullopt;
   bool operator==(const Part&) const = default;
 };
 

@@ -50,7 +50,8 @@ void check(const Part& part) {
               "An error of ±{1} cannot be: it must not be under {2}.");
   refuseOver(part.plusMinus, kThickest, Kind::FineLength,
              "An error of ±{1} leaves nothing to choose by: at most {2} is searched.");
-  refuseUnder(part.quantity, 0, Kind::Count, "There cannot be {1} of a part: at least {2}.");
+  refuseUnder(part.quantity.value_or(0), 0, Kind::Count,
+              "There cannot be {1} of a part: at least {2}.");
   if (part.role == Role::HeadGasket) {
     refuseUnlessOver(part.bore, 0.0, Kind::Length,
                      "A head gasket with a bore of {1} cannot be: it must exceed {2}.");
@@ -197,7 +198,7 @@ Pieces::Pieces(const Question& question) : wants(question.wants) {
               "A plate is needed, and there are {1} on the shelf: at least {2}.");
   for (const Cylinder& cylinder : question.cylinders) cylinders.push_back(bareOf(cylinder));
   for (const Part& part : shelf) {
-    quantities.push_back(part.quantity > 0 ? part.quantity : std::numeric_limits<int>::max());
+    quantities.push_back(part.quantity.value_or(std::numeric_limits<int>::max()));
   }
 }
 

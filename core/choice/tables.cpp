@@ -38,6 +38,7 @@ Part partOf(const Entries& item) {
     const auto entry = item.find(&column);
     return entry == item.end() ? 0.0 : entry->second.limit();
   };
+  const std::optional<double> quantity = describe::standingIn(item, list::partQuantity);
   return {.role = role == model::PartRole::HeadGasket ? Role::HeadGasket
                   : role == model::PartRole::Plate    ? Role::Plate
                                                       : Role::BaseGasket,
@@ -45,7 +46,7 @@ Part partOf(const Entries& item) {
           .plusMinus = limit(list::partThickness),
           .bore = number(list::partBore),
           .borePlusMinus = limit(list::partBore),
-          .quantity = static_cast<int>(number(list::partQuantity))};
+          .quantity = quantity ? std::optional(static_cast<int>(*quantity)) : std::nullopt};
 }
 
 /// What is missing for it to be a part; nullptr: nothing.
@@ -165,7 +166,7 @@ struct Loser {
 const Answer& nearestOfAll(const Question& question) {
   thread_local Remembered last;
   Question free = question;
-  for (Part& part : free.shelf) part.quantity = 0;
+  for (Part& part : free.shelf) part.quantity.reset();
   const Wants& wants = question.wants;
   const bool byRatio = wants.sortBy == SortBy::RatioNearness;
   free.wants = {.squish = wants.squish,

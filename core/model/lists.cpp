@@ -102,10 +102,11 @@ constinit const Input partQuantity{
     .label = "How many",
     .symbol = "",
     .kind = Kind::Count,
-    .typical = 0.0,
+    .typical = 1.0,
     .possible = {.least = 0.0, .most = 1000.0},
-    .standing = {.value = 0.0, .origin = "can be bought, any number"},
-    .measure = "What lies on the shelf; empty or 0 where any number can be bought or made.",
+    .measure =
+        "What lies on the shelf: 0 where none is left; empty where any number can be bought "
+        "or made.",
 };
 
 namespace {
@@ -121,7 +122,8 @@ const List shelf{.key = "shelf",
                  .columns = kShelfColumns,
                  .about =
                      "Gaskets, shims and plates at hand or to be bought: thickness as clamped, "
-                     "its ±, bore of head gaskets, and how many there are."};
+                     "its ±, bore of head gaskets, and how many there are: 0 for none "
+                     "left, empty for any number."};
 
 constinit const Input holeFor{
     .key = "hole_for",

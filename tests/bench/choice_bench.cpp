@@ -91,18 +91,18 @@ Question endlessShelf() {
     question.shelf.push_back({.role = Role::BaseGasket,
                               .thickness = (100 + 13 * i) * 1e-6,
                               .plusMinus = (i % 2 == 0 ? 10 : 30) * 1e-6,
-                              .quantity = i % 4});
+                              .quantity = i % 4 > 0 ? std::optional(i % 4) : std::nullopt});
   }
   for (int i = 0; i < 30; ++i) {
     question.shelf.push_back({.role = Role::Plate,
                               .thickness = (500 + 50 * i) * 1e-6,
                               .plusMinus = 10e-6,
-                              .quantity = i % 4});
+                              .quantity = i % 4 > 0 ? std::optional(i % 4) : std::nullopt});
     question.shelf.push_back({.role = Role::HeadGasket,
                               .thickness = (500 + 37 * i) * 1e-6,
                               .plusMinus = 30e-6,
                               .bore = 69.5e-3 + 0.5e-3 * (i % 3),
-                              .quantity = i % 4});
+                              .quantity = i % 4 > 0 ? std::optional(i % 4) : std::nullopt});
   }
   question.cylinders.push_back(question.cylinders.front());
   question.cylinders.back().deckClearanceBare = -2087e-6;

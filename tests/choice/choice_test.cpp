@@ -25,15 +25,15 @@ using testing::ElementsAre;
 
 constexpr double kPrinted = 0.005;  // of ratios printed with two decimals
 
-Part baseGasket(double thickness, int quantity = 0) {
+Part baseGasket(double thickness, std::optional<int> quantity = std::nullopt) {
   return {.role = Role::BaseGasket, .thickness = thickness, .quantity = quantity};
 }
 
-Part plate(double thickness, int quantity = 0) {
+Part plate(double thickness, std::optional<int> quantity = std::nullopt) {
   return {.role = Role::Plate, .thickness = thickness, .quantity = quantity};
 }
 
-Part headGasket(double thickness, double bore, int quantity = 0) {
+Part headGasket(double thickness, double bore, std::optional<int> quantity = std::nullopt) {
   return {.role = Role::HeadGasket, .thickness = thickness, .bore = bore, .quantity = quantity};
 }
 
@@ -220,6 +220,27 @@ TEST(Choice, TakesNoMoreOfAPartThanThereAre) {
   EXPECT_EQ(mixed.cylinders[0].set.headGasket, 0);
   EXPECT_EQ(mixed.cylinders[1].set.headGasket, 0);
   EXPECT_EQ(mixed.cylinders[2].set.headGasket, 1);
+}
+
+TEST(Choice, LaysNoPartOfWhichNoneIsLeft) {
+  Question question = burdock();
+  question.shelf = {headGasket(0.75 * mm, 69.5 * mm, 0), headGasket(0.80 * mm, 69.5 * mm),
+                    baseGasket(0.2 * mm, 0), plate(0.5 * mm, 0)};
+  question.wants = {.squish = -0.38 * mm};  // 0.75 thick would hit it
+  for (const bool alike : {true, false}) {
+    question.wants.onePlateForAll = alike;
+    question.wants.sameGasketsInAll = alike;
+    const Answer answer = choose(question);
+    ASSERT_EQ(answer.best.size(), 1U);
+    for (const Fit& fit : answer.best[0].cylinders) {
+      EXPECT_EQ(fit.set, (Set{.headGasket = 1})) << alike;
+    }
+  }
+  const std::vector<Set> sets(question.cylinders.size(), {.headGasket = 0});
+  const auto loss = judge(question, sets).loss;
+  ASSERT_TRUE(loss);
+  EXPECT_EQ(loss->reason, Reason::TooFew);
+  EXPECT_EQ(loss->limit, 0);
 }
 
 TEST(Choice, CountsTheSameBaseGasketTwiceWhereTwoLieInOneCylinder) {

@@ -46,7 +46,7 @@ Part randomPart(Dice& dice, Role role, int finest, int least, int most) {
           .thickness = dice.between(least, most) * finest * 1e-6,
           .plusMinus = dice.between(0, 3) * 0.01 * mm,
           .bore = role == Role::HeadGasket ? dice.between(690, 700) * 0.1 * mm : 0.0,
-          .quantity = dice.oneIn(2) ? 0 : dice.between(1, 4)};
+          .quantity = dice.oneIn(2) ? std::nullopt : std::optional(dice.between(0, 4))};
 }
 
 // Coarse steps make many ties, fine ones none.
@@ -256,18 +256,18 @@ Question endlessShelf() {
     question.shelf.push_back({.role = Role::BaseGasket,
                               .thickness = (0.100 + 0.013 * i) * mm,
                               .plusMinus = (i % 2 == 0 ? 0.01 : 0.03) * mm,
-                              .quantity = i % 4});
+                              .quantity = i % 4 > 0 ? std::optional(i % 4) : std::nullopt});
   }
   for (int i = 0; i < 30; ++i) {
     question.shelf.push_back({.role = Role::Plate,
                               .thickness = (0.50 + 0.05 * i) * mm,
                               .plusMinus = 0.01 * mm,
-                              .quantity = i % 4});
+                              .quantity = i % 4 > 0 ? std::optional(i % 4) : std::nullopt});
     question.shelf.push_back({.role = Role::HeadGasket,
                               .thickness = (0.500 + 0.037 * i) * mm,
                               .plusMinus = 0.03 * mm,
                               .bore = (69.5 + 0.5 * (i % 3)) * mm,
-                              .quantity = i % 4});
+                              .quantity = i % 4 > 0 ? std::optional(i % 4) : std::nullopt});
   }
   question.cylinders.push_back(question.cylinders.front());
   question.cylinders.back().deckClearanceBare = -2.087 * mm;

@@ -112,6 +112,20 @@ TEST_F(ShelfOfTheSingle, TellsTheNearestThatLostByTheirRatio) {
   EXPECT_EQ(beaten.rows["ratio_limit"].numbers[1], 17.2);
 }
 
+TEST_F(ShelfOfTheSingle, OffersNoneThatHasRunOut) {
+  std::vector<describe::Entries>& shelf = project_.lists[&list::shelf];
+  put(shelf[1], list::partQuantity, "0");
+  Assessment assessment(project_);
+  const Tabulated told = assessment.evaluation().tabulated(kTarget, out::stackChoices);
+  ASSERT_EQ(told.rows.size(), 2U);
+  EXPECT_NEAR(told.rows["head_gasket_m"].numbers[0], 1.20 * mm, 1e-12);
+  EXPECT_NEAR(told.rows["head_gasket_m"].numbers[1], 1.40 * mm, 1e-12);
+  const Tabulated beaten = assessment.evaluation().tabulated(kTarget, out::stacksBeaten);
+  ASSERT_EQ(beaten.rows.size(), 1U);
+  EXPECT_EQ(beaten.rows["parts_needed"].numbers[0], 1.0);
+  EXPECT_EQ(beaten.rows["parts_there"].numbers[0], 0.0);
+}
+
 TEST_F(ShelfOfTheSingle, FindsTheNearestHoweverFarTheyLie) {
   addPart(project_, "head gasket", "6.00 ± 0.03", "106.5");
   addPart(project_, "head gasket", "9.00 ± 0.03", "106.5");

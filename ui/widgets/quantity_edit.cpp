@@ -130,7 +130,7 @@ void QuantityEdit::refresh() {
   const bool beingTyped = isModified() && asTyped && entry.unit == style.unit(place_.input->kind);
   const Digits digits = hasFocus() ? Digits::All : Digits::Seen;
   if (!beingTyped) show(entryText(input(), entry, style, digits));
-  const bool anyNumber = place_.input == &model::list::partQuantity;  // its default, 0
+  const bool anyNumber = place_.input == &model::list::partQuantity;  // can be bought
   setPlaceholderText(anyNumber ? tr("any") : entryDefault(document_, place_));
   const QString name = entryName(document_, place_);
   if (name != accessibleName()) setAccessibleName(name);
