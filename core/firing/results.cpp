@@ -68,9 +68,24 @@ std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders
 
 }  // namespace
 
+const std::string_view kOneCamshaft =
+    "Where followers stand turned about one camshaft as their banks are, the lobes of a bank "
+    "turned by {1} come as much further ahead on a camshaft that turns with the crank, and as much "
+    "further back on one that turns against it; measure how the followers stand.";
+
 double aheadOf(Reader& read) {
   if (read.cylinders() == 1 && !read.given(in::throwAhead)) return 0.0;
   return read(in::throwAhead);
+}
+
+std::optional<Reader> besideOf(Reader& read) {
+  if (read(in::cylinderCount) != read.donor(in::cylinderCount)) return std::nullopt;
+  const double number = read(in::cylinderNumber);
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader there = read.at(i);
+    if (there.donor(in::cylinderNumber) == number) return there;
+  }
+  return std::nullopt;
 }
 
 Crank crankOf(Reader& read) {
@@ -142,6 +157,17 @@ int firstToFire(Reader& read) {
   const int named = whole(read.at(0)(in::firingOrder));
   for (int i = 0; i < read.cylinders(); ++i) {
     if (whole(read.at(i)(in::cylinderNumber)) == named) return i;
+  }
+  return 0;
+}
+
+/// The cylinder whose number the donor fires first; the first of all where none goes by it.
+int firstOfDonor(Reader& read) {
+  Reader first = read.at(0);
+  const double named = first.donorGiven(in::firingOrder) ? first.donor(in::firingOrder)
+                                                         : first.donor(in::cylinderNumber);
+  for (int i = 0; i < read.cylinders(); ++i) {
+    if (read.at(i)(in::cylinderNumber) == named) return i;
   }
   return 0;
 }
@@ -269,7 +295,10 @@ const Result lobeBehindFirst{
     .decimals = 1,
     .formula = "−α_f / 2 or a turn more, counted in the sense in which the camshaft turns",
     .source = "the camshaft turns at half the speed of the crank",
-    .valid = "four-stroke, all cylinders with the same cam timing",
+    .valid =
+        "four-stroke, all cylinders with the same cam timing; of a V a camshaft for each bank, "
+        "each "
+        "seen from its own bank",
     .value = [](Reader& read) {
       if (model::twoStroke(read)) return read.none("a two-stroke has no camshaft");
       // Held still, so that a lobe beside the first does not jump by a turn under its ±.
@@ -283,16 +312,25 @@ const Result lobeMoved{
     .kind = Kind::Angle,
     .period = firing::kTurn,
     .decimals = 1,
-    .formula = "difference of the lobe angles, −180° to 180°",
+    .formula = "difference of the lobe angles of the same workshop number, −180° to 180°",
     .source = "definition",
-    .valid = "both camshafts counted from the lobe of the cylinder that fires first",
+    .valid =
+        "both camshafts counted from the lobe of the cylinder that the donor fires first; of a V "
+        "whose one camshaft lies in the case only where the axes are the donor’s",
     .value = [](Reader& read) {
       if (read.isDonor()) return read.none("it is the donor’s own camshaft");
       if (!read.hasDonor()) return read.none("there is no donor to compare with");
-      if (read(in::cylinderCount) != read.donor(in::cylinderCount)) {
+      const double lobe = read(lobeBehindFirst);
+      const bool counted = read.given(in::cylinderCount) && read.donorGiven(in::cylinderCount);
+      if (counted && read(in::cylinderCount) != read.donor(in::cylinderCount)) {
         return read.none("the donor has another number of cylinders");
       }
-      const double moved = read(lobeBehindFirst) - read.donor(lobeBehindFirst);
+      read.donor(in::cylinderCount);  // waited for
+      if (!counted) return 0.0;
+      std::optional<Reader> beside = firing::besideOf(read);
+      if (!beside) return read.none("the donor numbers its cylinders otherwise");
+      Reader first = read.at(firing::firstOfDonor(read));
+      const double moved = lobe - first(lobeBehindFirst) - beside->donor(lobeBehindFirst);
       return std::remainder(moved, firing::kTurn);
     }};
 

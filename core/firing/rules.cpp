@@ -2,6 +2,8 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <optional>
+#include <span>
 #include <string>
 #include <utility>
 #include <vector>
@@ -32,6 +34,16 @@ constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDegree = kTurn / 360.0;
 
 Quantity angle(double radians) { return {Kind::Angle, radians, 1}; }
+/// The numbers as typed for one cylinder after the other.
+std::string typed(const Input& input, std::span<const double> values) {
+  std::string text;
+  for (const double value : values) {
+    if (!text.empty()) text += "; ";
+    text += describe::typedText(input, value);
+  }
+  return text;
+}
+
 Quantity number(int count) { return {Kind::Count, static_cast<double>(count)}; }
 
 /// The order typed into the entry.
@@ -200,12 +212,8 @@ Mend turnedRound(Reader& read, Crank crank, const std::vector<Pair>& pairs,
     crank.tops[other] -= turned - throws[other];
     throws[other] = turned;
   }
-  std::string text;
-  for (const double one : throws) {
-    if (!text.empty()) text += "; ";
-    text += describe::typedText(in::throwAhead, one);
-  }
-  Mend mend{.says = {"Turn the offset round", {}}, .entries = {{&in::throwAhead, std::move(text)}}};
+  Mend mend{.says = {"Turn the offset round", {}},
+            .entries = {{&in::throwAhead, typed(in::throwAhead, throws)}}};
   if (!read.given(in::firingOrder)) return mend;
   std::vector<int> order;
   for (const int named : numbersNamed(read)) {
@@ -304,23 +312,42 @@ const Rule rotationTurned{
                 {&in::rotation, &in::viewedFrom});
     }};
 
+/// [rad] Throws ahead of that of the cylinder which the engine has first, of each cylinder its own
+/// and that of the donor's cylinder of the same number; none where the numbers are not the same.
+struct Beside {
+  std::vector<double> own;
+  std::vector<double> donors;
+};
+
+Beside throwsBeside(Reader& read) {
+  Beside throws;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    std::optional<Reader> there = besideOf(here);
+    if (!there) return {};
+    throws.own.push_back(here(in::throwAhead));
+    throws.donors.push_back(there->donor(in::throwAhead));
+  }
+  for (auto* angles : {&throws.own, &throws.donors}) {
+    const double first = angles->front();
+    for (double& angle : *angles) angle -= first;
+  }
+  return throws;
+}
+
 const Rule mirrored{
     .key = "crank_is_mirrored",
     .source = "plane geometry: the throws of a mirrored crank are ahead by the negative angles",
     .judge = [](Reader& read, Speaker& speak) {
       if (read.isDonor() || !read.donorGiven(in::throwAhead) || !read.given(in::throwAhead)) return;
-      if (read(in::cylinderCount) != read.donor(in::cylinderCount)) return;
+      const Beside throws = throwsBeside(read);
       bool same = true;
-      bool mirror = true;
-      std::string turned;
-      for (int i = 0; i < read.cylinders(); ++i) {
-        Reader here = read.at(i);
-        const double own = here(in::throwAhead);
-        const double donors = here.donor(in::throwAhead);
+      bool mirror = !throws.own.empty();
+      for (std::size_t i = 0; i < throws.own.size(); ++i) {
+        const double own = throws.own[i];
+        const double donors = throws.donors[i];
         same = same && std::abs(std::remainder(own - donors, kTurn)) < 0.5 * kDegree;
         mirror = mirror && std::abs(std::remainder(own + donors, kTurn)) < 0.5 * kDegree;
-        if (!turned.empty()) turned += "; ";
-        turned += describe::typedText(in::throwAhead, donors);
       }
       if (same || !mirror) return;
       Finding& finding = speak.say(
@@ -329,8 +356,30 @@ const Rule mirrored{
            "of the crank? Cams and ignition of the donor do not fit such a crank.",
            {}},
           {&in::throwAhead, &in::viewedFrom, &in::rotation});
-      finding.mends.push_back({.says = {"Take the donor’s throws", {}},
-                               .entries = {{&in::throwAhead, std::move(turned)}}});
+      finding.mends.push_back(
+          {.says = {"Take the donor’s throws", {}},
+           .entries = {{&in::throwAhead, typed(in::throwAhead, throws.donors)}}});
+    }};
+
+const Rule lobesOfBanks{
+    .key = "lobes_are_of_each_bank",
+    .source = "plane geometry: a follower turned by β meets its lobe as much later or earlier",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::cylinderAxis) || model::twoStroke(read)) return;
+      const Crank crank = crankOf(read);
+      double most = 0.0;
+      for (const double axis : crank.axes) {
+        const double turned = std::remainder(axis - crank.axes.front(), kTurn);
+        if (std::abs(turned) > std::abs(most)) most = turned;
+      }
+      if (std::abs(most) < 0.1 * kDegree || !read.at(0).known(out::lobeBehindFirst)) return;
+      Finding& finding = speak.say(
+          Weight::Remarks,
+          {"The lobe angles hold for a camshaft of each bank’s own, seen from its bank. On one "
+           "camshaft in the case they do not: nothing is to be ground to them there.",
+           {}},
+          {&in::cylinderAxis});
+      finding.hint = {kOneCamshaft, {angle(most)}};
     }};
 
 const Rule camshaftToMake{
@@ -361,9 +410,9 @@ const Rule camshaftToMake{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&everyCylinderOnce, &orderCanBe,     &allTogether,
-                                        &axisOfAV,          &pinOffsetSense, &masterAndSlaves,
-                                        &rotationTurned,    &mirrored,       &camshaftToMake};
+  static constexpr std::array kRules = {
+      &everyCylinderOnce, &orderCanBe,     &allTogether, &axisOfAV,     &pinOffsetSense,
+      &masterAndSlaves,   &rotationTurned, &mirrored,    &lobesOfBanks, &camshaftToMake};
   return kRules;
 }
 

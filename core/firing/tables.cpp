@@ -142,7 +142,9 @@ const Table firingTable{
     .columns = kTable,
     .formula = "α_f as the order has it; lobe −α_f / 2 or a turn more",
     .source = "plane geometry",
-    .valid = "all counted from the cylinder that fires first",
+    .valid =
+        "all counted from the cylinder that fires first; lobes of a V for a camshaft of each bank, "
+        "each seen from its own bank",
     .fill = [](Reader& read, Rows& rows) {
       const firing::Crank crank = firing::crankOf(read);
       const firing::Order order = firing::orderOf(read, crank);

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 #include "core/describe/wording.h"
@@ -79,6 +80,29 @@ void sayCounted(BenchWork& work, bool camshaft) {
                : "Angles are counted in the sense of rotation: throws and tops from the first "
                  "throw, firings from the cylinder that fires first. Marks to ignite stand at top "
                  "dead centre: each is earlier by the advance.");
+}
+
+/// [rad] by which a bank is turned from the first, the furthest one; 0 in line.
+double bankTurned(const BenchWork& work) {
+  const auto axis = [&](int i) {
+    return work.evaluation().inputValue(work.engine, in::cylinderAxis, i);
+  };
+  double most = 0.0;
+  for (int i = 1; i < work.cylinders(); ++i) {
+    const double turned = std::remainder(axis(i) - axis(0), 2.0 * std::numbers::pi);
+    if (std::abs(turned) > std::abs(most) + 1e-9) most = turned;
+  }
+  return most;
+}
+
+/// Somebody could grind a camshaft from this.
+void sayBanks(BenchWork& work) {
+  const double turned = bankTurned(work);
+  if (turned == 0.0) return;
+  work.sheet.notes.emplace_back(
+      "Lobes: for a camshaft of each bank’s own, each seen from its bank. Not for one camshaft in "
+      "the case.");
+  say(work, firing::kOneCamshaft, {describe::Quantity{Kind::Angle, turned, 1}});
 }
 
 std::string topWithLikely(const BenchWork& work, int cylinder) {
@@ -165,7 +189,9 @@ void writeThrows(BenchWork& work) {
   const std::string whyNot = writeTable(work, out::firingTable);
   sayFirings(work, whyNot);
   if (!whyNot.empty()) return;
-  sayCounted(work, work.numbers.isValue(work.engine, out::lobeBehindFirst));
+  const bool camshaft = work.numbers.isValue(work.engine, out::lobeBehindFirst);
+  sayCounted(work, camshaft);
+  if (camshaft) sayBanks(work);
   writeTable(work, out::triggers, true);
   writeCollectors(work);
 }

@@ -3,9 +3,11 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/describe/tabulated.h"
@@ -45,10 +47,10 @@ model::Project engineOf(const char* cylinders, const char* throws_, const char* 
 }
 
 std::vector<double> degreesOf(const Assessment& assessment, const describe::Result& result,
-                              int cylinders) {
+                              int cylinders, int engine = 0) {
   std::vector<double> degrees;
   for (int i = 0; i < cylinders; ++i) {
-    const describe::Cell& cell = assessment(0, result, i);
+    const describe::Cell& cell = assessment(engine, result, i);
     EXPECT_EQ(cell.state, State::Value) << result.key;
     degrees.push_back(std::round(cell.value / kDegree * 1000.0) / 1000.0);
   }
@@ -355,6 +357,57 @@ TEST(Crank, InMirrorImageIsNoticed) {
   type(mended.engines[1], "throw_ahead_rad", finding->mends.front().entries.front().second);
   const Assessment after(mended);
   EXPECT_EQ(findingOf(after, 1, "crank_is_mirrored"), nullptr);
+}
+
+// The same triple, its cylinders entered from the other end with their own numbers: by hand, one
+// that fires 1-2-3 fires 3-1-2 where 3 comes first. Nothing moves, nothing is mirrored.
+TEST(Crank, IsComparedByTheNumbersOfTheWorkshop) {
+  model::Project project = conversion("3", "0; 120; 240", "0; 240; 120");
+  for (const auto& [engine, numbers] : {std::pair{0, "1; 2; 3"}, std::pair{1, "3; 2; 1"}}) {
+    type(project.engines[static_cast<std::size_t>(engine)], "cylinder_number", numbers);
+  }
+  type(project.engines[1], "firing_order", "3; 1; 2");
+  type(project.engines[0], "firing_order", "1; 2; 3");
+  const Assessment assessment(project);
+  EXPECT_EQ(findingOf(assessment, 1, "crank_is_mirrored"), nullptr);
+  EXPECT_EQ(findingOf(assessment, 1, "lobes_move"), nullptr);
+  for (const double moved : degreesOf(assessment, out::lobeMoved, 3, 1)) EXPECT_EQ(moved, 0.0);
+  // Two throws changed over are a mirror image by number, and the mend goes by number too.
+  type(project.engines[1], "throw_ahead_rad", "0; 120; 240");
+  type(project.engines[1], "firing_order", "");
+  const Assessment other(project);
+  const describe::Finding* finding = findingOf(other, 1, "crank_is_mirrored");
+  ASSERT_NE(finding, nullptr);
+  type(project.engines[1], "throw_ahead_rad", finding->mends.front().entries.front().second);
+  const Assessment mended(project);
+  EXPECT_EQ(findingOf(mended, 1, "crank_is_mirrored"), nullptr);
+}
+
+TEST(Lobes, AreNotComparedWhereTheNumbersAreOthers) {
+  model::Project project = conversion("3", "0; 120; 240", "0; 120; 240");
+  type(project.engines[1], "cylinder_number", "4; 5; 6");
+  EXPECT_EQ(Assessment(project)(1, out::lobeMoved, 1).state, State::None);
+}
+
+TEST(Lobes, WaitForTheDonorsNumberOfCylinders) {
+  model::Project project = conversion("3", "0; 120; 240", "0; 120; 240");
+  project.engines[0].entries.clear();
+  const Assessment assessment(project);
+  ASSERT_EQ(assessment(1, out::lobeMoved, 1).state, State::Waits);
+  const auto waits = assessment.waitsFor(1, out::lobeMoved, 1);
+  EXPECT_TRUE(std::ranges::any_of(
+      waits, [](const auto& wait) { return wait.input == &in::cylinderCount && wait.donors; }));
+}
+
+TEST(Lobes, OfAVeeAreSaidToBeOfEachBank) {
+  const model::Project vee = engineOf("2", "0; 0", "0; 75");
+  const Assessment assessment(vee);
+  const describe::Finding* finding = findingOf(assessment, 0, "lobes_are_of_each_bank");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Remarks);
+  EXPECT_THAT(told(*finding), HasSubstr("turned by 75.0° come as much further ahead"));
+  const model::Project inLine = engineOf("2", "0; 270", "0; 0");
+  EXPECT_EQ(findingOf(Assessment(inLine), 0, "lobes_are_of_each_bank"), nullptr);
 }
 
 TEST(Rotation, AgainstTheDonorsIsNoticedFromEitherEnd) {

@@ -208,6 +208,14 @@ TEST(ThrowsSheet, HasTheReadersDecimalMarkInWordsToo) {
   EXPECT_EQ(gridOf(sheet, out::collectors.name).rows.front()[2], "457,5-262,5");
 }
 
+TEST(ThrowsSheet, SaysOfAVeeForWhichCamshaftItsLobesAre) {
+  const CrankRow vee{"", "2", "0; 0", "0; 75", "", ""};
+  EXPECT_THAT(throwsOf(projectOf(vee)).notes, Contains(HasSubstr("Not for one camshaft")));
+  const CrankRow twin{"", "2", "0; 270", "", "", ""};
+  EXPECT_THAT(throwsOf(projectOf(twin)).notes,
+              testing::Not(Contains(HasSubstr("Not for one camshaft"))));
+}
+
 // α = β − ψ: a throw ahead by 1.3° comes to its top 358.7° after the first.
 TEST(ThrowsSheet, ReadsATopJustBeforeTheFirstWithinATurn) {
   const auto top = [](const char* throws_) {
