@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <functional>
 
+#include "app/joined.h"
 #include "app/telling.h"
+#include "core/describe/list.h"
 #include "core/describe/wording.h"
 #include "core/storage/json_tree.h"
 
@@ -107,6 +109,10 @@ Node findingNode(const Finding& finding) {
                    Node::of(sentenceOf(finding), "says")};
   Node about = Node::list("about");
   for (const describe::Input* input : finding.about) about.children.push_back(Node::of(input->key));
+  if (finding.list != nullptr) {  // as --set has it
+    about.children.front() = Node::of(joined(
+        {finding.list->key, "[", std::to_string(finding.item), "].", finding.about.front()->key}));
+  }
   node.children.push_back(std::move(about));
   if (finding.cylinder >= 0) node.children.push_back(Node::of(finding.cylinder + 1, "cylinder"));
   node.children.push_back(Node::of(finding.source, "source"));

@@ -101,7 +101,8 @@ void giveWay(std::vector<describe::Finding>& findings) {
   const auto tells = [&](const describe::Finding& general, bool offering) {
     return std::find_if(findings.begin(), findings.end(), [&](const describe::Finding& it) {
       return it.key != general.key && it.weight >= general.weight &&
-             it.about.front() == general.about.front() && it.mends.empty() != offering;
+             it.about.front() == general.about.front() && it.list == general.list &&
+             it.item == general.item && it.mends.empty() != offering;
     });
   };
   for (auto general = findings.begin(); general != findings.end();) {

@@ -2,13 +2,16 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <cmath>
 #include <optional>
 #include <utility>
 #include <vector>
 
 #include "core/describe/common_practice.h"
+#include "core/model/entry_text.h"
 #include "core/model/inputs.h"
+#include "core/model/lists.h"
 #include "core/units/parse.h"
 
 namespace strokewright::assess {
@@ -18,6 +21,8 @@ using describe::Entry;
 using describe::Finding;
 using describe::Input;
 using describe::kPractice;
+using describe::List;
+using describe::Mend;
 using describe::Origin;
 using describe::Quantity;
 using describe::Reader;
@@ -30,19 +35,72 @@ namespace in = model::in;
 
 constexpr std::string_view kBench = "what can stand on a bench";
 
-/// Asks a question of every entry of the engine.
+/// An entry of the engine, or of one item of a list.
+struct Asked {
+  const Input& input;
+  const Entry& entry;
+  const List* list = nullptr;
+  int item = -1;
+
+  /// How a sentence names it.
+  describe::Argument name() const {
+    if (list == nullptr) return &input;
+    std::string ofList(list->name);
+    ofList.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(ofList.front())));
+    return std::string(input.label)
+        .append(", line ")
+        .append(std::to_string(item + 1))
+        .append(" of the ")
+        .append(ofList);
+  }
+
+  /// What becomes of an item while this is no number that can be.
+  std::string_view passedOver() const {
+    if (list == &model::list::shelf) return "The part is left out of the choice.";
+    return &input == &model::list::holeFor ? "It counts as “other”."
+                                           : "The hole is left out of the plate.";
+  }
+};
+
+/// Asks a question of every entry of the engine, and of those in its lists.
 template <typename Question>
 void eachEntry(Reader& read, const Question& question) {
   for (const Input* input : model::inputs()) {
     const Entry& entry = *read.entry(*input);
-    if (!entry.empty()) question(*input, entry);
+    if (!entry.empty()) question(Asked{*input, entry});
   }
+  const auto eachItem = [&](std::span<const List* const> lists) {
+    for (const List* list : lists) {
+      int place = 0;
+      for (const describe::Entries& item : read.items(*list)) {
+        for (const auto& [column, entry] : item) {
+          if (!entry.empty()) question(Asked{*column, entry, list, place});
+        }
+        ++place;
+      }
+    }
+  };
+  eachItem(model::engineLists());
+  if (!read.isDonor()) eachItem(model::projectLists());  // said once, of what is built
+}
+
+/// @param says its first argument is the name of what is asked
+Finding& say(Speaker& speak, Weight weight, describe::Sentence says, const Asked& asked) {
+  Finding& finding = speak.say(weight, std::move(says), {&asked.input});
+  finding.list = asked.list;
+  finding.item = asked.item;
+  return finding;
+}
+
+/// A mend is typed into entries of the engine; in a list it is typed by hand.
+void offer(Finding& finding, Mend mend) {
+  if (finding.list == nullptr) finding.mends.push_back(std::move(mend));
 }
 
 /// The entry's text read once more, for why and how it was read.
 units::Parsed reread(const Input& input, const Entry& entry) {
   const units::Unit* bare = units::findUnit(input.kind, entry.unit);
-  return units::parse(input.kind, entry.text,
+  return units::parse(input.kind, model::withSemicolons(input, entry.text),
                       bare != nullptr ? *bare : units::unitsOf(input.kind)[0]);
 }
 
@@ -52,20 +110,26 @@ bool heeds(const units::Parsed& parsed, units::Heed heed) {
 
 constexpr double kAsTyped = 1e-6;  // relative
 constexpr double kRoughly = 1e-3;  // relative
+constexpr int kMostDecimals = 4;
+
+/// The fewest decimals, from so many on, by which a number is recognised.
+int decimalsFor(double number, int from, double loss) {
+  for (int decimals = from; decimals < kMostDecimals; ++decimals) {
+    const double scale = std::pow(10.0, decimals);
+    if (std::abs(std::round(number * scale) / scale - number) <= loss * std::abs(number)) {
+      return decimals;
+    }
+  }
+  return kMostDecimals;
+}
 
 /// A number with as many decimals as it takes to recognise it: 0.035 mm, not 0.04 mm.
 /// @param loss what may be lost, relative to the number.
 Quantity recognisable(Kind kind, double value, double loss = kAsTyped) {
   const units::Unit& unit = units::unitsOf(kind)[0];
   const double number = units::fromSi(unit, value);
-  constexpr int kMost = 4;
-  for (int decimals = unit.decimals; decimals < kMost; ++decimals) {
-    const double scale = std::pow(10.0, decimals);
-    if (std::abs(std::round(number * scale) / scale - number) <= loss * std::abs(number)) {
-      return {kind, value, decimals == unit.decimals ? -1 : decimals};
-    }
-  }
-  return {kind, value, kMost};
+  const int decimals = decimalsFor(number, unit.decimals, loss);
+  return {kind, value, decimals == unit.decimals ? -1 : decimals};
 }
 
 /// A slip of the pen: the number meant another unit, or slipped by a power of ten.
@@ -126,8 +190,9 @@ std::span<const Slip> slipsOf(Kind kind, std::string_view typedIn) {
   }
 }
 
-/// [SI] the donor's number; nothing where there is none that tells a size.
+/// [SI] the donor's number; nothing where there is none that tells a size, as in a list.
 std::optional<double> donors(Reader& read, const Input& input) {
+  if (model::inputs()[static_cast<std::size_t>(input.number)] != &input) return std::nullopt;
   if (read.isDonor() || !read.donorGiven(input)) return std::nullopt;
   const double value = read.donor(input);
   return value > 0.0 && input.usual.holds(value) ? std::optional(value) : std::nullopt;
@@ -181,7 +246,7 @@ void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& 
   finding.hint = {donor ? "{1}? That makes {2}; the donor's is {3}." : "{1}? That makes {2}.",
                   {std::string(slip->meant), recognisable(input.kind, meant, kRoughly)}};
   if (donor) finding.hint.arguments.emplace_back(recognisable(input.kind, *donor, kRoughly));
-  describe::Mend mend = takeAs(input, meant);
+  Mend mend = takeAs(input, meant);
   std::string& text = mend.entries.front().second;
   text.clear();
   for (const double each : entry.values) {  // what is usual in a list did not slip
@@ -192,7 +257,7 @@ void offerSlip(Reader& read, Finding& finding, const Input& input, const Entry& 
   if (entry.plusMinus && !slip->unit.empty()) {  // typed beside the number, it slipped with it
     text += " ± " + typedIn(input, *slip, *entry.plusMinus * slip->factor);
   }
-  finding.mends.push_back(std::move(mend));
+  offer(finding, std::move(mend));
 }
 
 /// An offset typed with a sign: its side says that. Several cylinders may want several sides.
@@ -203,11 +268,11 @@ void offerSide(Finding& finding, const Input& input, const Entry& entry, double 
     finding.hint = {"The side says the sign: {1} towards the thrust side?",
                     {Quantity{input.kind, -value}}};
     if (entry.values.size() > 1) return;
-    describe::Mend mend = takeAs(*offset, -value);
+    Mend mend = takeAs(*offset, -value);
     mend.says = {"Take {1} towards the thrust side", {Quantity{input.kind, -value}}};
     mend.entries.emplace_back(
         side, describe::typedText(*side, model::answer(model::Side::TowardsThrust)));
-    finding.mends.push_back(std::move(mend));
+    offer(finding, std::move(mend));
   }
 }
 
@@ -279,19 +344,30 @@ std::string_view whyUnread(units::Problem problem, bool hasUnits) {
 
 const Rule notANumber{
     .key = "not_a_number_yet", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         if (entry.known() || entry.text.empty()) return;
         const bool later = input.kind != Kind::Choice &&
                            reread(input, entry).problem == units::Problem::Placeholder;
-        Finding& finding = speak.say(later ? Weight::Remarks : Weight::Objects,
-                                     whyUnknown(input, entry), {&input});
-        finding.hint = {"It is taken as unknown.", {}};
+        describe::Sentence why = whyUnknown(input, entry);
+        why.arguments.front() = asked.name();
+        Finding& finding =
+            say(speak, later ? Weight::Remarks : Weight::Objects, std::move(why), asked);
+        finding.hint = {asked.list != nullptr ? asked.passedOver()
+                        : input.list && !later
+                            ? "It is taken as unknown. Semicolons part the numbers of several "
+                              "cylinders."
+                            : "It is taken as unknown.",
+                        {}};
       });
     }};
 
 const Rule impossible{
     .key = "impossible", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         if (input.kind == Kind::Choice) return;
         for (const double value : entry.values) {
           const auto& possible = input.possible;
@@ -299,13 +375,13 @@ const Rule impossible{
             continue;
           }
           if (input.kind == Kind::Count) {
-            const bool whole = value == std::floor(value);
-            speak.say(
-                Weight::Forbids,
-                {"{1}: {2} cannot be, it is a whole number from {3} to {4}.",
-                 {&input, Quantity{Kind::Ratio, value, whole ? 0 : 1},
-                  Quantity{Kind::Count, possible.least}, Quantity{Kind::Count, possible.most}}},
-                {&input});
+            Finding& finding =
+                say(speak, Weight::Forbids,
+                    {"{1}: {2} cannot be, it is a whole number from {3} to {4}.",
+                     {asked.name(), Quantity{Kind::Ratio, value, decimalsFor(value, 0, kAsTyped)},
+                      Quantity{Kind::Count, possible.least}, Quantity{Kind::Count, possible.most}}},
+                    asked);
+            if (asked.list != nullptr) finding.hint = {asked.passedOver(), {}};
             return;
           }
           const bool over = value > possible.most;
@@ -314,10 +390,12 @@ const Rule impossible{
                                                ? "{1}: {2} cannot be, it must be more than {3}."
                                                : "{1}: {2} cannot be, it is at least {3}.";
           const double limit = over ? possible.most : possible.least;
-          Finding& finding = speak.say(
-              Weight::Forbids,
-              {pattern, {&input, recognisable(input.kind, value), Quantity{input.kind, limit}}},
-              {&input});
+          Finding& finding =
+              say(speak, Weight::Forbids,
+                  {pattern,
+                   {asked.name(), recognisable(input.kind, value), Quantity{input.kind, limit}}},
+                  asked);
+          if (asked.list != nullptr) finding.hint = {asked.passedOver(), {}};
           offerSlip(read, finding, input, entry, value);
           offerSide(finding, input, entry, value);
           return;
@@ -327,21 +405,23 @@ const Rule impossible{
 
 const Rule unusual{
     .key = "unusual", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         if (input.kind == Kind::Choice) return;
         for (const double value : entry.values) {
           const auto& usual = input.usual;
           if (usual.holds(value) || !input.possible.holds(value)) continue;
           const bool over = value > usual.most;
           const bool far = over && usual.most > 0.0 && value > 5.0 * usual.most;
-          Finding& finding = speak.say(far ? Weight::Forbids : Weight::Objects,
-                                       {far    ? "{1}: {2} cannot be meant, seldom is it more than "
-                                                 "{3}. Type it anew, or in the unit that is meant."
-                                        : over ? "{1}: {2} is unusual, seldom more than {3}."
-                                               : "{1}: {2} is unusual, seldom less than {3}.",
-                                        {&input, recognisable(input.kind, value),
-                                         Quantity{input.kind, over ? usual.most : usual.least}}},
-                                       {&input});
+          Finding& finding = say(speak, far ? Weight::Forbids : Weight::Objects,
+                                 {far    ? "{1}: {2} cannot be meant, seldom is it more than "
+                                           "{3}. Type it anew, or in the unit that is meant."
+                                  : over ? "{1}: {2} is unusual, seldom more than {3}."
+                                         : "{1}: {2} is unusual, seldom less than {3}.",
+                                  {asked.name(), recognisable(input.kind, value),
+                                   Quantity{input.kind, over ? usual.most : usual.least}}},
+                                 asked);
           offerSlip(read, finding, input, entry, value);
           return;
         }
@@ -350,7 +430,9 @@ const Rule unusual{
 
 const Rule thousandOrDecimal{
     .key = "thousand_or_decimal", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         if (!entry.known() || input.kind == Kind::Choice) return;
         const units::Parsed parsed = reread(input, entry);
         if (!heeds(parsed, units::Heed::ThreeDigits)) return;
@@ -362,14 +444,14 @@ const Rule thousandOrDecimal{
           meant.push_back({input.kind, 1000.0 * value});
           clear = clear && input.usual.holds(value) && !input.usual.holds(1000.0 * value);
         }
-        Finding& finding = speak.say(clear ? Weight::Remarks : Weight::Objects,
-                                     {clear ? "{1}: “{2}” is read as {3}; {4} cannot be meant."
-                                            : "{1}: “{2}” is read as {3}; was {4} meant?",
-                                      {&input, entry.text, std::move(taken), std::move(meant)}},
-                                     {&input});
+        Finding& finding = say(speak, clear ? Weight::Remarks : Weight::Objects,
+                               {clear ? "{1}: “{2}” is read as {3}; {4} cannot be meant."
+                                      : "{1}: “{2}” is read as {3}; was {4} meant?",
+                                {asked.name(), entry.text, std::move(taken), std::move(meant)}},
+                               asked);
         // Of a list some numbers may be meant as they are read.
         if (clear || entry.values.size() > 1) return;
-        finding.mends.push_back(takeAs(input, 1000.0 * entry.values.front()));
+        offer(finding, takeAs(input, 1000.0 * entry.values.front()));
       });
     }};
 
@@ -395,8 +477,11 @@ std::string_view howRead(const units::Parsed& parsed) {
 const Rule readAs{
     .key = "read_as", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
       bool commaSaid = false;
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
-        if (!entry.known() || input.kind == Kind::Choice) return;
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
+        // In a list the field says so, and there may be many.
+        if (asked.list != nullptr || !entry.known() || input.kind == Kind::Choice) return;
         const units::Parsed parsed = reread(input, entry);
         if (heeds(parsed, units::Heed::ThreeDigits)) return;  // said by its own rule
         std::string_view says = howRead(parsed);
@@ -412,40 +497,45 @@ const Rule readAs{
         for (const double value : entry.values) {
           taken.push_back(recognisable(input.kind, value, loss));
         }
-        speak.say(Weight::Remarks, {says, {&input, entry.text, std::move(taken)}}, {&input});
+        say(speak, Weight::Remarks, {says, {asked.name(), entry.text, std::move(taken)}}, asked);
       });
     }};
 
 const Rule toleranceOfNought{
     .key = "tolerance_of_nought", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         if (!entry.known() || entry.origin != Origin::Measured || entry.plusMinus != 0.0) return;
         if (input.plusMinus == 0.0) return;
-        Finding& finding = speak.say(
-            Weight::Objects,
-            {"{1}: ± 0 is entered, but no instrument is perfect. ± {2} is usual for a {3}.",
-             {&input, Quantity{input.kind, input.plusMinus, 3}, std::string(input.instrument)}},
-            {&input});
+        Finding& finding =
+            say(speak, Weight::Objects,
+                {"{1}: ± 0 is entered, but no instrument is perfect. ± {2} is usual for a {3}.",
+                 {asked.name(), Quantity{input.kind, input.plusMinus, 3},
+                  std::string(input.instrument)}},
+                asked);
         if (entry.values.size() == 1) {
           describe::Mend mend = takeAs(input, entry.values.front());
           mend.says = {"Give it ± {1}", {Quantity{input.kind, input.plusMinus, 3}}};
           mend.entries.front().second += " ± " + describe::typedText(input, input.plusMinus);
-          finding.mends.push_back(std::move(mend));
+          offer(finding, std::move(mend));
         }
       });
     }};
 
 const Rule toleranceOverValue{
     .key = "tolerance_over_value", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         const double limit = entry.instrumentLimit();
         for (const double value : entry.values) {
           if (value == 0.0 || limit <= std::abs(value)) continue;
-          Finding& finding = speak.say(
-              Weight::Objects,
+          Finding& finding = say(
+              speak, Weight::Objects,
               {"{1}: ± {2} is larger than the {3} itself.",
-               {&input, recognisable(input.kind, limit), recognisable(input.kind, value)}},
-              {&input});
+               {asked.name(), recognisable(input.kind, limit), recognisable(input.kind, value)}},
+              asked);
           const double micrometres = *entry.plusMinus / 1000.0;
           if (input.kind != Kind::FineLength && input.kind != Kind::Length) return;
           if (micrometres < input.plusMinus / 10.0 || entry.values.size() != 1) return;
@@ -454,7 +544,7 @@ const Rule toleranceOverValue{
           describe::Mend mend = takeAs(input, value);
           mend.says = {"Give it ± {1}", {meant}};
           mend.entries.front().second += " ± " + describe::typedText(input, micrometres);
-          finding.mends.push_back(std::move(mend));
+          offer(finding, std::move(mend));
           return;
         }
       });
@@ -462,29 +552,35 @@ const Rule toleranceOverValue{
 
 const Rule negativeTolerance{
     .key = "negative_tolerance", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         if (!entry.plusMinus) return;
         // The sign of a typed one stands in the text alone.
         const double typed = reread(input, entry).plusMinus.value_or(0.0);
         const double limit = std::min(typed, *entry.plusMinus);
         if (limit >= 0.0) return;
-        speak.say(Weight::Forbids,
-                  {"{1}: ± {2} cannot be, a ± has no sign of its own. Take its minus out.",
-                   {&input, Quantity{input.kind, limit, 3}}},
-                  {&input});
+        say(speak, Weight::Forbids,
+            {"{1}: ± {2} cannot be, a ± has no sign of its own. Take its minus out.",
+             {asked.name(), Quantity{input.kind, limit, 3}}},
+            asked);
       });
     }};
 
 const Rule listLength{
     .key = "list_length", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
-      eachEntry(read, [&](const Input& input, const Entry& entry) {
+      eachEntry(read, [&](const Asked& asked) {
+        const Input& input = asked.input;
+        const Entry& entry = asked.entry;
         const auto n = static_cast<std::size_t>(read.cylinders());
         if (!input.list || entry.values.size() <= 1 || entry.values.size() == n) return;
-        speak.say(entry.values.size() < n ? Weight::Forbids : Weight::Objects,
-                  {"{1}: {2} numbers for {3} cylinders.",
-                   {&input, Quantity{Kind::Count, static_cast<double>(entry.values.size())},
-                    Quantity{Kind::Count, static_cast<double>(n)}}},
-                  {&input});
+        const bool byItsRule = &input == &in::firingOrder && entry.values.size() > n;
+        if (byItsRule) return;  // an order that names too many is no order
+        say(speak, entry.values.size() < n ? Weight::Forbids : Weight::Objects,
+            {"{1}: {2} numbers for {3} cylinders.",
+             {asked.name(), Quantity{Kind::Count, static_cast<double>(entry.values.size())},
+              Quantity{Kind::Count, static_cast<double>(n)}}},
+            asked);
       });
     }};
 

@@ -18,6 +18,8 @@ namespace strokewright::choice {
 namespace in = model::in;
 namespace list = model::list;
 using describe::Entries;
+using describe::Finding;
+using describe::fine;
 using describe::Input;
 using describe::kPractice;
 using describe::Quantity;
@@ -49,16 +51,45 @@ Part partOf(const Entries& item) {
           .quantity = quantity ? std::optional(static_cast<int>(*quantity)) : std::nullopt};
 }
 
-/// What is missing for it to be a part; nullptr: nothing.
-const Input* missingIn(const Entries& item) {
-  const auto has = [&](const Input& column) {
-    return describe::standingIn(item, column).has_value();
-  };
-  for (const Input* column : {&list::partRole, &list::partThickness}) {
-    if (!has(*column)) return column;
+bool isEntered(const Entries& item, const Input& column) {
+  const auto entry = item.find(&column);
+  return entry != item.end() && (entry->second.known() || !entry->second.text.empty());
+}
+
+/// The entry that leaves it out of the choice: it is missing, not read, or impossible. Nullptr: it
+/// is a part.
+const Input* lackingIn(const Entries& item) {
+  for (const Input* column : list::shelf.columns) {
+    const bool needed = column == &list::partRole || column == &list::partThickness ||
+                        (column == &list::partBore && partOf(item).role == Role::HeadGasket);
+    if (!needed && !isEntered(item, *column)) continue;
+    if (!describe::standingIn(item, *column)) return column;
   }
-  const bool boreNeeded = partOf(item).role == Role::HeadGasket;
-  return boreNeeded && !has(list::partBore) ? &list::partBore : nullptr;
+  return nullptr;
+}
+
+/// [m] of the cylinders.
+struct Bores {
+  double least;
+  double greatest;
+};
+
+Bores boresOf(Reader& read) {
+  Bores bores{read(in::bore), read(in::bore)};
+  for (int i = 0; i < read.cylinders(); ++i) {
+    bores.least = std::min(bores.least, read.at(i)(in::bore));
+    bores.greatest = std::max(bores.greatest, read.at(i)(in::bore));
+  }
+  return bores;
+}
+
+/// A head gasket that stands over the edge of a bore.
+bool overhangs(const Part& part, const Bores& bores) {
+  return part.role == Role::HeadGasket && part.bore < bores.greatest;
+}
+
+bool isLaid(const Entries& item, const Bores& bores) {
+  return lackingIn(item) == nullptr && !overhangs(partOf(item), bores);
 }
 
 Cylinder cylinderOf(Reader read) {
@@ -109,19 +140,91 @@ Wants wantsOf(Reader& read) {
   return wants;
 }
 
-/// A part of which too little is known is left out, and that is said.
+/// Says something of one line of the shelf.
+Finding& sayOf(Speaker& speak, Weight weight, describe::Sentence says, int item,
+               const Input& column, std::vector<const Input*> others = {}) {
+  others.insert(others.begin(), &column);
+  Finding& finding = speak.say(weight, std::move(says), std::move(others));
+  finding.list = &list::shelf;
+  finding.item = item;
+  return finding;
+}
+
+Quantity lineOf(int item) { return {Kind::Count, item + 1.0}; }
+
+/// A part of which too little is known is left out, and that is said; of what was entered and
+/// cannot be, the rules of entries speak.
 const Rule incompleteParts{
     .key = "incomplete_parts", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
       if (read.isDonor()) return;
-      double line = 0.0;
+      int place = -1;
       for (const Entries& item : read.items(list::shelf)) {
-        ++line;
-        const Input* missing = missingIn(item);
-        if (missing == nullptr || item.empty()) continue;
-        speak.say(Weight::Remarks,
-                  {"Line {1} of the shelf is left out of the choice: {2} is missing.",
-                   {Quantity{Kind::Count, line}, std::string(missing->label)}},
-                  {&in::stackOrder});
+        ++place;
+        const Input* lacking = lackingIn(item);
+        if (lacking == nullptr || item.empty() || isEntered(item, *lacking)) continue;
+        sayOf(speak, Weight::Remarks,
+              {"Line {1} of the shelf is left out of the choice: {2} is missing.",
+               {lineOf(place), std::string(lacking->label)}},
+              place, *lacking);
+      }
+    }};
+
+/// A plate as thin as a gasket, or so thick that other parts would do better.
+const Rule platesOnTheShelf{
+    .key = "plates_on_the_shelf", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;
+      constexpr double kRounding = 1e-9;  // [m]
+      constexpr double kThick = 10e-3;    // [m] a slip of the pen is likelier than a thicker one
+      const double least = read(in::spacerLeast);
+      const double most = read(in::spacerMost);
+      int place = -1;
+      for (const Entries& item : read.items(list::shelf)) {
+        ++place;
+        if (lackingIn(item) != nullptr || partOf(item).role != Role::Plate) continue;
+        const double thickness = partOf(item).thickness;
+        if (thickness < least - kRounding) {
+          sayOf(speak, Weight::Objects,
+                {"Thickness, line {1} of the shelf: {2} is a shim or a gasket, not a plate: plates "
+                 "begin at {3}. Enter it as a base gasket or shim.",
+                 {lineOf(place), fine(thickness), fine(least)}},
+                place, list::partThickness, {&in::spacerLeast});
+        } else if (thickness > most + kRounding) {
+          sayOf(speak, Weight::Objects,
+                {"Thickness, line {1} of the shelf: a plate of {2}, over {3}: think of a longer "
+                 "barrel or rod; spigot, studs and cam drive change with it.",
+                 {lineOf(place), fine(thickness), fine(most)}},
+                place, list::partThickness, {&in::spacerMost});
+        } else if (thickness > kThick) {
+          sayOf(speak, Weight::Remarks,
+                {"Thickness, line {1} of the shelf: a plate of {2}, over {3}: is that so?",
+                 {lineOf(place), fine(thickness), fine(kThick)}},
+                place, list::partThickness, {&in::spacerMost});
+        }
+      }
+    }};
+
+/// As of the one that is fitted. One of another engine may lie on the shelf, and is left out.
+const Rule headGasketsOnTheShelf{
+    .key = "head_gaskets_on_the_shelf",
+    .source = kPractice,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;
+      const Bores bores = boresOf(read);
+      int place = -1;
+      for (const Entries& item : read.items(list::shelf)) {
+        ++place;
+        if (lackingIn(item) != nullptr || !overhangs(partOf(item), bores)) continue;
+        const double gasket = partOf(item).bore;
+        Finding& finding =
+            sayOf(speak, Weight::Objects,
+                  {"Bore of the head gasket, line {1} of the shelf: {2} overhangs a bore of {3} by "
+                   "{4} all round. The part is left out of the choice.",
+                   {lineOf(place), Quantity{Kind::Length, gasket},
+                    Quantity{Kind::Length, bores.greatest}, fine((bores.greatest - gasket) / 2)}},
+                  place, list::partBore, {&in::bore});
+        if (2 * gasket >= bores.greatest && 2 * gasket <= 1.06 * bores.least) {
+          finding.hint = {"A radius? Twice it is {1}.", {Quantity{Kind::Length, 2 * gasket}}};
+        }
       }
     }};
 
@@ -194,6 +297,19 @@ std::vector<Loser> nearestLosers(const Question& question) {
   return losers;
 }
 
+/// Why there are fewer parts than lines on the shelf; empty where there are not.
+std::string partsLeftOut(Reader& read) {
+  const Bores bores = boresOf(read);
+  std::string lines;
+  int line = 0;
+  for (const Entries& item : read.items(list::shelf)) {
+    ++line;
+    if (item.empty() || isLaid(item, bores)) continue;
+    lines += (lines.empty() ? "" : ", ") + std::to_string(line);
+  }
+  return lines.empty() ? lines : "not laid for what is entered in it: line " + lines;
+}
+
 /// "0.95; 1.05 ± 0.01 mm"
 std::string textOf(const Input& input, const std::vector<Typed>& cylinders) {
   const auto bare = [&](double length) {
@@ -215,8 +331,9 @@ std::string textOf(const Input& input, const std::vector<Typed>& cylinders) {
 
 Question questionOf(Reader& read) {
   Question question;
+  const Bores bores = boresOf(read);
   for (const Entries& item : read.items(list::shelf)) {
-    if (missingIn(item) == nullptr) question.shelf.push_back(partOf(item));
+    if (isLaid(item, bores)) question.shelf.push_back(partOf(item));
   }
   for (int i = 0; i < read.cylinders(); ++i) question.cylinders.push_back(cylinderOf(read.at(i)));
   question.wants = wantsOf(read);
@@ -477,6 +594,8 @@ const Table stacksLost{
       if (answer.tally.undecided > 0.0) {
         rows.add({"too few parts, too far apart, or others nearer", answer.tally.undecided});
       }
+      const std::string leftOut = choice::partsLeftOut(read);
+      if (!leftOut.empty()) rows.add({leftOut, describe::kAbsent});
       if (!answer.searchedAll) {
         rows.add({"the search stopped; a better one may exist", describe::kAbsent});
       }
@@ -510,7 +629,8 @@ const Table stacksBeaten{
 namespace strokewright::choice {
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&incompleteParts};
+  static constexpr std::array kRules = {&incompleteParts, &platesOnTheShelf,
+                                        &headGasketsOnTheShelf};
   return kRules;
 }
 

@@ -73,6 +73,8 @@ struct Finding {
   Sentence says;
   Sentence hint;                    ///< a suspicion or advice, may be empty: "Meant as inches?"
   std::vector<const Input*> about;  ///< the entries it belongs to, the first one first
+  const List* list = nullptr;       ///< whose column the first of them is; nullptr: an entry
+  int item = -1;                    ///< of the list, counted from 0
   std::vector<Mend> mends;
   bool operator==(const Finding&) const = default;
 };

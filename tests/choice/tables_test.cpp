@@ -52,6 +52,14 @@ class ShelfOfTheSingle : public testing::Test {
     type(project_.engines[kTarget], "wanted_squish_m", "0.95");
     type(project_.engines[kTarget], "squish_least_m", "0.85");
   }
+  /// What the table of lost stacks says of lines that are not laid.
+  static std::string leftOut(Assessment& assessment) {
+    const Tabulated told = assessment.evaluation().tabulated(kTarget, out::stacksLost);
+    for (const std::string& why : told.rows["why"].words) {
+      if (why.starts_with("not laid")) return why;
+    }
+    return "";
+  }
   model::Project project_;
 };
 
@@ -265,8 +273,93 @@ TEST_F(ShelfOfTheSingle, PassesOverWhatIsNotAPartYet) {
   for (const describe::Finding& finding : assessment.findings(kTarget)) {
     if (finding.key == "incomplete_parts") said.push_back(assess::told(finding));
   }
-  EXPECT_THAT(said, testing::ElementsAre(testing::HasSubstr("Line 4 of the shelf"),
-                                         testing::HasSubstr("Line 5 of the shelf")));
+  EXPECT_THAT(said, testing::ElementsAre(testing::HasSubstr("Line 5 of the shelf")));
+  EXPECT_EQ(leftOut(assessment), "not laid for what is entered in it: line 4, 5");
+}
+
+/// What is typed wrongly in the second line of three.
+struct WrongRow {
+  const describe::Input* column;
+  std::string_view text;
+  std::string_view rule;
+  describe::Weight weight;
+  std::string_view says;
+};
+
+class AWrongLineOfTheShelf : public ShelfOfTheSingle,
+                             public testing::WithParamInterface<WrongRow> {};
+
+TEST_P(AWrongLineOfTheShelf, IsToldInFullAndNotLaid) {
+  const auto& [column, text, rule, weight, says] = GetParam();
+  put(project_.lists[&list::shelf][1], *column, text);
+  Assessment assessment(project_);
+  const describe::Finding* finding = assess::findingOf(assessment, kTarget, rule, column->key);
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, weight);
+  EXPECT_EQ(finding->list, &list::shelf);
+  EXPECT_EQ(finding->item, 1);
+  EXPECT_THAT(assess::told(*finding), testing::StartsWith(std::string(says)));
+  EXPECT_TRUE(finding->mends.empty()) << "a mend would be typed into the engine";
+  for (const describe::Finding& of : assessment.findings(0)) {
+    EXPECT_EQ(of.list, nullptr) << "said once, of what is built";
+  }
+  const Tabulated told = assessment.evaluation().tabulated(kTarget, out::stackChoices);
+  ASSERT_EQ(told.rows.size(), 2U);
+  EXPECT_NEAR(told.rows["head_gasket_m"].numbers[0], 1.20 * mm, 1e-12);
+  EXPECT_EQ(leftOut(assessment), "not laid for what is entered in it: line 2");
+}
+
+constexpr auto kForbids = describe::Weight::Forbids;
+constexpr auto kObjects = describe::Weight::Objects;
+INSTANTIATE_TEST_SUITE_P(
+    Lines, AWrongLineOfTheShelf,
+    testing::Values(
+        WrongRow{&list::partQuantity, "1.5", "impossible", kForbids,
+                 "How many, line 2 of the shelf: 1.5 cannot be, it is a whole number from 0 to "
+                 "1000. | The part is left out of the choice."},
+        WrongRow{&list::partQuantity, "-2", "impossible", kForbids,
+                 "How many, line 2 of the shelf: −2 cannot be"},
+        WrongRow{&list::partQuantity, "two", "not_a_number_yet", kObjects,
+                 "How many, line 2 of the shelf: “two” cannot be read as a number."},
+        WrongRow{&list::partThickness, "-1", "impossible", kForbids,
+                 "Thickness, compressed, line 2 of the shelf: −1.00 mm cannot be, it is at least "
+                 "0.00 mm. | The part is left out of the choice."},
+        WrongRow{&list::partRole, "washer", "not_a_number_yet", kObjects,
+                 "Part, line 2 of the shelf: “washer” is no answer. It takes one of “base gasket "
+                 "or shim”, “plate”, “head gasket”. | The part is left out of the choice."},
+        WrongRow{&list::partBore, "95", "head_gaskets_on_the_shelf", kObjects,
+                 "Bore of the head gasket, line 2 of the shelf: 95.00 mm overhangs a bore of "},
+        WrongRow{&list::partBore, "53.25", "head_gaskets_on_the_shelf", kObjects,
+                 "Bore of the head gasket, line 2 of the shelf: 53.25 mm overhangs a bore of "}),
+    [](const auto& row) { return "Row" + std::to_string(row.index); });
+
+TEST_F(ShelfOfTheSingle, OffersADiameterWhereARadiusWasEntered) {
+  put(project_.lists[&list::shelf][1], list::partBore, "53.25");
+  Assessment assessment(project_);
+  const auto* finding = assess::findingOf(assessment, kTarget, "head_gaskets_on_the_shelf");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(assess::told(*finding), testing::EndsWith("A radius? Twice it is 106.50 mm."));
+}
+
+// Below some 0.8 mm a plate is a shim, above some 10 to 12 mm a longer barrel does better: common
+// practice, no published source.
+TEST_F(ShelfOfTheSingle, AsksOfAPlateWhatIsAskedOfTheSpacer) {
+  for (const char* thickness : {"0.5", "0.8", "10", "11", "14"}) {
+    addPart(project_, "plate", thickness);
+  }
+  type(project_.engines[kTarget], "spacer_least_m", "0.8");
+  type(project_.engines[kTarget], "spacer_most_m", "12");
+  Assessment assessment(project_);
+  std::vector<std::string> said;
+  for (const describe::Finding& finding : assessment.findings(kTarget)) {
+    if (finding.key == "plates_on_the_shelf") said.push_back(assess::told(finding));
+  }
+  EXPECT_THAT(
+      said,
+      testing::ElementsAre(
+          testing::StartsWith("Thickness, line 4 of the shelf: 0.50 mm is a shim or a gasket"),
+          testing::StartsWith("Thickness, line 8 of the shelf: a plate of 14.00 mm, over 12"),
+          testing::StartsWith("Thickness, line 7 of the shelf: a plate of 11.00 mm, over 10")));
 }
 
 TEST_F(ShelfOfTheSingle, CarriesTheErrorOfAGasketsBore) {

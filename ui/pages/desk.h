@@ -48,7 +48,7 @@ class Desk final : public QObject {
   /// Take the builder to this entry.
   void entryAsked(int engine, const describe::Input* input);
   /// Take the builder to what is kept in this list.
-  void listAsked(const describe::List* list);
+  void listAsked(const describe::List* list, int item, const describe::Input* column);
   /// How did you get that?
   void whyAsked(int engine, const describe::Result* result, int cylinder);
   /// The pointer or the focus came to this entry's field or its dimension; nullptr: left.

@@ -214,14 +214,14 @@ void MainWindow::goToEntry(int engine, const describe::Input* input) {
   }
 }
 
-void MainWindow::goToList(const describe::List* list) {
-  if (list == nullptr || (page() != nullptr && page()->focusList(*list))) {
+void MainWindow::goToList(const describe::List* list, int item, const describe::Input* column) {
+  if (list == nullptr || (page() != nullptr && page()->focusList(*list, item, column))) {
     return;
   }
   for (const PageDescription& description : pages()) {
     if (std::ranges::find(description.lists, list) != description.lists.end()) {
       showPage(description.key);
-      page()->focusList(*list);
+      page()->focusList(*list, item, column);
       return;
     }
   }

@@ -85,7 +85,7 @@ class MainWindow final : public QMainWindow {
 
   void showRow(int row);
   void stepPage(int by);
-  void goToList(const describe::List* list);
+  void goToList(const describe::List* list, int item, const describe::Input* column);
   void goToEntry(int engine, const describe::Input* input);
   void explain(int engine, const describe::Result* result, int cylinder);
   void removeEngine(int engine);

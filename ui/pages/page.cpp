@@ -214,11 +214,11 @@ bool Page::focusEntry(int engine, const describe::Input& input) {
   return entries_->focusEntry(engine, input);
 }
 
-bool Page::focusList(const describe::List& list) {
+bool Page::focusList(const describe::List& list, int item, const describe::Input* column) {
   for (ListEdit* edit : findChildren<ListEdit*>()) {
     if (edit->place().list == &list) {
       bringUp(*edit);
-      edit->focusFirst();
+      edit->focusField(item, column != nullptr ? *column : *list.columns.front());
       return true;
     }
   }

@@ -29,7 +29,8 @@ class Page final : public QWidget {
   /// Puts the focus into the field of this entry. @returns false when the page has none.
   bool focusEntry(int engine, const describe::Input& input);
   /// Puts the focus into the first field of this list. @returns false when the page has none.
-  bool focusList(const describe::List& list);
+  /// @param column of the item; nullptr: the first
+  bool focusList(const describe::List& list, int item = 0, const describe::Input* column = nullptr);
   void focusFirst();
 
   /// Opens the working of this result.

@@ -71,13 +71,19 @@ bool refuses(const Desk& desk, const describe::RefusedBecause& because, int engi
 
 bool sameWords(const describe::Finding& a, const describe::Finding& b) {
   return a.weight == b.weight && a.key == b.key && a.cylinder == b.cylinder && a.says == b.says &&
-         a.about == b.about;
+         a.about == b.about && a.list == b.list && a.item == b.item;
 }
 
 }  // namespace
 
 bool belongsTo(const PageDescription& page, const describe::Finding& finding) {
-  return page.speaksOfAll || (!finding.about.empty() && page.asksFor(*finding.about.front()));
+  if (page.speaksOfAll) {
+    return true;
+  }
+  if (finding.list != nullptr) {
+    return std::ranges::find(page.lists, finding.list) != page.lists.end();
+  }
+  return !finding.about.empty() && page.asksFor(*finding.about.front());
 }
 
 std::optional<describe::RefusedBecause> refusalOf(const Desk& desk, const PageDescription& page) {

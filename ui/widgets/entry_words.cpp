@@ -4,8 +4,10 @@
 #include <algorithm>
 #include <array>
 #include <limits>
+#include <vector>
 
 #include "core/assess/entry_rules.h"
+#include "core/model/entry_text.h"
 #include "core/units/parse.h"
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
@@ -31,7 +33,8 @@ QString equalsText(const Taste& taste, const Input& input, Entry entry) {
 }
 
 QString typicalLine(const Taste& taste, const Input& input) {
-  if (input.kind == Kind::Choice) return {};
+  // Numbers that name something are not more typical one than the other.
+  if (input.kind == Kind::Choice || (input.kind == Kind::Count && input.list)) return {};
   return tr("Typical: %1.").arg(taste.value(input, input.typical));
 }
 
@@ -69,7 +72,7 @@ QString shapeLine(const Entry& entry) {
 
 /// How several are typed.
 QString listLine(const Taste& taste, const Input& input) {
-  if (!input.list || input.kind == Kind::Choice) return {};
+  if (!input.list || input.kind == Kind::Choice || input.kind == Kind::Count) return {};
   const QString number = taste.number(input.kind, input.typical);
   const QString typed =
       input.kind == Kind::Volume
@@ -87,19 +90,34 @@ QString waitingLine(const Document& document, int engine, const Input& input) {
 }
 
 /// The entry is the first that the finding is about, and the reader need be told.
-bool speaksOf(const Document& document, const Finding& finding, const Input& input) {
-  return !finding.about.empty() && finding.about.front() == &input &&
+bool speaksOf(const Document& document, const Finding& finding, const EntryPlace& place) {
+  return !finding.about.empty() && finding.about.front() == place.input &&
+         finding.list == place.list && finding.item == place.item &&
          !assess::goesWithoutSaying(finding, document.taste().style());
 }
 
-QStringList findingLines(const Document& document, int engine, const Input& input) {
-  QStringList lines;
-  for (const Finding& finding : document.assessment().findings(engine)) {
-    if (speaksOf(document, finding, input)) {
-      lines += fromCore(describe::weightWord(finding.weight)) + QStringLiteral(": ") +
-               findingText(document.taste(), finding);
+/// Those about an entry, the heaviest of each engine first. What lies in a list of the project
+/// every engine may have something against.
+std::vector<const Finding*> findingsAbout(const Document& document, const EntryPlace& place) {
+  std::vector<const Finding*> findings;
+  const int engines = static_cast<int>(document.project().engines.size());
+  const bool ofAll = place.engine < 0;
+  for (int engine = ofAll ? 0 : place.engine; engine < (ofAll ? engines : place.engine + 1);
+       ++engine) {
+    for (const Finding& finding : document.assessment().findings(engine)) {
+      if (speaksOf(document, finding, place)) findings.push_back(&finding);
     }
   }
+  return findings;
+}
+
+QStringList findingLines(const Document& document, const EntryPlace& place) {
+  QStringList lines;
+  for (const Finding* finding : findingsAbout(document, place)) {
+    lines += fromCore(describe::weightWord(finding->weight)) + QStringLiteral(": ") +
+             findingText(document.taste(), *finding);
+  }
+  lines.removeDuplicates();
   return lines;
 }
 
@@ -117,7 +135,8 @@ QString entryEcho(const Document& document, const EntryPlace& place) {
   if (!entry.known() || entry.text.empty()) return {};
   const Taste& taste = document.taste();
   if (entry.unit != taste.style().unit(input.kind)) return {};
-  const units::Parsed read = units::parse(input.kind, entry.text, taste.style().group[input.kind]);
+  const units::Parsed read = units::parse(input.kind, model::withSemicolons(input, entry.text),
+                                          taste.style().group[input.kind]);
   constexpr std::array kHeeds{Heed::Fraction, Heed::OtherUnit, Heed::Step, Heed::Mean};
   const bool says = std::ranges::find_first_of(read.heeds, kHeeds) != read.heeds.end();
   return says ? equalsText(taste, input, entry) : QString();
@@ -126,13 +145,22 @@ QString entryEcho(const Document& document, const EntryPlace& place) {
 QString entryDefault(const Document& document, const EntryPlace& place) {
   const Input& input = *place.input;
   if (!input.standing.exists()) return {};
-  const double value = place.list == nullptr
-                           ? document.assessment().evaluation().inputValue(place.engine, input)
-                           : input.standing.value.value_or(input.typical);
-  QString text = document.taste().value(input, value);
   const QString unit = document.taste().unit(input.kind);
-  if (text.endsWith(unit)) text.chop(unit.size());
-  return tr("%1 (default)").arg(text.trimmed());
+  const auto bare = [&](double value) {
+    QString text = document.taste().value(input, value);
+    if (text.endsWith(unit)) text.chop(unit.size());
+    return text.trimmed();
+  };
+  if (place.list != nullptr) {
+    return tr("%1 (default)").arg(bare(input.standing.value.value_or(input.typical)));
+  }
+  const describe::Evaluation& evaluation = document.assessment().evaluation();
+  QStringList each;
+  for (int i = 0; i < evaluation.cylinders(place.engine); ++i) {
+    each += bare(evaluation.inputValue(place.engine, input, i));
+  }
+  const bool alike = each.count(each.front()) == each.size();
+  return tr("%1 (default)").arg(alike ? each.front() : each.join(QStringLiteral("; ")));
 }
 
 QString entryName(const Document& document, const EntryPlace& place) {
@@ -152,8 +180,7 @@ QString entryTip(const Document& document, const EntryPlace& place) {
   const Taste& taste = document.taste();
   const Entry& entry = document.entry(place);
   const Input& input = *place.input;
-  QStringList lines = place.list == nullptr ? findingLines(document, place.engine, input)
-                                            : QStringList(listTrouble(taste, input, entry));
+  QStringList lines = findingLines(document, place);
   lines += valueLine(taste, input, entry);
   lines += originText(entry);
   lines += shapeLine(entry);
@@ -213,19 +240,9 @@ QString originMark(describe::Origin origin) {
 }
 
 const Finding* findingAbout(const Document& document, const EntryPlace& place) {
-  if (place.list != nullptr) return nullptr;
-  const auto findings = document.assessment().findings(place.engine);
-  const auto found = std::ranges::find_if(
-      findings, [&](const Finding& finding) { return speaksOf(document, finding, *place.input); });
-  return found == findings.end() ? nullptr : &*found;
-}
-
-QString listTrouble(const Taste& taste, const Input& column, const Entry& entry) {
-  if (!entry.known() && entry.text.empty()) return {};
-  const QString label = taste.label(column);
-  if (!entry.known()) return taste.sentence(assess::whyUnknown(column, entry));
-  if (column.accepts(entry.values.front())) return {};
-  return tr("%1: %2 cannot be.").arg(label, taste.value(column, entry.values.front()));
+  const std::vector<const Finding*> findings = findingsAbout(document, place);
+  const auto heaviest = std::ranges::max_element(findings, {}, &Finding::weight);
+  return heaviest == findings.end() ? nullptr : *heaviest;
 }
 
 QString tipFrom(const QString& plainLines) {

@@ -35,14 +35,8 @@ QString originMark(describe::Origin origin);
 /// What a finding says, with its hint.
 QString findingText(const Taste& taste, const describe::Finding& finding);
 
-/// The heaviest finding of this engine that belongs to this entry first of all, or nullptr.
-/// An item of a list has none.
+/// The heaviest finding that belongs to this entry, or entry of an item, first of all, or nullptr.
 const describe::Finding* findingAbout(const Document& document, const EntryPlace& place);
-
-/// Why what was entered in an item of a list is passed over: no number, or one that cannot be;
-/// empty where it is not.
-QString listTrouble(const Taste& taste, const describe::Input& column,
-                    const describe::Entry& entry);
 
 /// Plain lines as a tip that wraps.
 QString tipFrom(const QString& plainLines);

@@ -100,7 +100,8 @@ FindingLine::FindingLine(Document& document, QWidget* parent)
 
 void FindingLine::setFinding(const Finding& finding) {
   if (finding == finding_) return;
-  const bool otherButtons = finding.mends != finding_.mends || finding.about != finding_.about;
+  const bool otherButtons = finding.mends != finding_.mends || finding.about != finding_.about ||
+                            finding.list != finding_.list;
   finding_ = finding;
   refresh();
   if (otherButtons) remakeButtons();
@@ -146,8 +147,10 @@ void FindingLine::remakeButtons() {
   }
   if (const describe::List* list = listMeant()) {
     const QString name = inSentence(taste.inTerms(fromCore(list->name)));
-    connect(addButton(tr("Go to %1").arg(name)), &QToolButton::clicked, this,
-            [this, list] { Q_EMIT listAsked(list); });
+    connect(addButton(tr("Go to %1").arg(name)), &QToolButton::clicked, this, [this, list] {
+      const bool ofItem = finding_.list == list;
+      Q_EMIT listAsked(list, ofItem ? finding_.item : 0, ofItem ? finding_.about.front() : nullptr);
+    });
   } else if (!finding_.about.empty()) {
     addEntryButton(*finding_.about.front());
   }
@@ -156,6 +159,7 @@ void FindingLine::remakeButtons() {
 
 /// What is wrong with a hole is put right in the list of holes, once there is one.
 const describe::List* FindingLine::listMeant() const {
+  if (finding_.list != nullptr) return finding_.list;
   const bool ofHoles = finding_.key == "plate_holes_fit";
   const describe::List& holes = model::list::plateHoles;
   return ofHoles && !document_.items({&holes, finding_.engine}).empty() ? &holes : nullptr;

@@ -30,7 +30,8 @@ class FindingLine final : public QWidget {
   /// Go to the field of this entry.
   void entryAsked(int engine, const describe::Input* input);
   /// Go to what is kept in this list.
-  void listAsked(const describe::List* list);
+  /// @param column of the item; nullptr: any
+  void listAsked(const describe::List* list, int item, const describe::Input* column);
 
  protected:
   void changeEvent(QEvent* event) override;

@@ -217,6 +217,11 @@ bool ListEdit::act(const QKeyEvent& key, int line, int column) {
   return true;
 }
 
+void ListEdit::focusField(int line, const describe::Input& column) {
+  const auto at = std::ranges::find(place_.list->columns, &column);
+  focusField(line, static_cast<int>(at - place_.list->columns.begin()));
+}
+
 void ListEdit::focusField(int line, int column) {
   if (line < 0 || line >= lines()) return;
   QWidget* field = lines_[static_cast<std::size_t>(line)].fields[static_cast<std::size_t>(column)];

@@ -32,7 +32,7 @@ class ListEdit final : public QWidget {
   QWidget* field(int line, const describe::Input& column) const;
   int lines() const { return static_cast<int>(lines_.size()); }  ///< the empty last one included
 
-  void focusFirst() { focusField(0, 0); }
+  void focusField(int line, const describe::Input& column);
 
   QSize sizeHint() const override;  ///< all lines without scrolling, up to some
   QSize minimumSizeHint() const override;

@@ -145,10 +145,6 @@ QuantityEdit::Beside QuantityEdit::findBeside() const {
   beside.origin = entry.origin;
   beside.echo = entryEcho(document_, place_);
   if (beside.echo.isEmpty()) beside.echo = inMillimetres();
-  if (place_.list != nullptr && !listTrouble(document_.taste(), input(), entry).isEmpty()) {
-    beside.mark = QStringLiteral("!");
-    beside.word = entry.known() ? tr("passed over") : tr("not read");
-  }
   const Finding* finding = findingAbout(document_, place_);
   if (finding == nullptr || finding->weight == Weight::Remarks) return beside;
   const bool read = entry.known() || entry.text.empty();
