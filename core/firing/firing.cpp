@@ -37,6 +37,51 @@ struct Ranked {
   Order order;
   long largest;  // [thousandths of a degree], so that equals are equal
   long least;
+  int neighbours;
+};
+
+/// Who stands next to whom.
+class Neighbours {
+ public:
+  explicit Neighbours(const Standing& standing)
+      : count_(standing.places.size()), next_(count_ * count_) {
+    for (std::size_t one = 0; one < count_; ++one) {
+      for (std::size_t other = 0; other < count_; ++other) {
+        next_[one * count_ + other] = nextToEachOther(standing, one, other);
+      }
+    }
+  }
+
+  int inSequence(const Order& order) const {
+    const std::size_t n = order.cylinders.size();
+    if (n < 2 || count_ < n) return 0;
+    int count = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+      const auto one = static_cast<std::size_t>(order.cylinders[i]);
+      const auto other = static_cast<std::size_t>(order.cylinders[(i + 1) % n]);
+      if (next_[one * count_ + other]) ++count;
+    }
+    return count;
+  }
+
+ private:
+  static bool nextToEachOther(const Standing& standing, std::size_t one, std::size_t other) {
+    const auto& [places, axes] = standing;
+    const auto sameBank = [&](std::size_t here, std::size_t there) {
+      return within(axes[here] - axes[there], kTurn) == 0.0;
+    };
+    if (one == other || !sameBank(one, other)) return false;
+    const auto [from, to] = std::minmax(places[one], places[other]);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+      if (i != one && i != other && sameBank(one, i) && places[i] > from && places[i] < to) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  std::size_t count_;
+  std::vector<bool> next_;
 };
 
 }  // namespace
@@ -76,35 +121,17 @@ bool isEven(const Order& order, Strokes strokes) {
   return order.largestGap(strokes) - order.leastGap(strokes) <= kTenth;
 }
 
-int neighboursInSequence(const Order& order, std::span<const double> places,
-                         std::span<const double> axes) {
-  const auto index = [](int cylinder) { return static_cast<std::size_t>(cylinder); };
-  const auto sameBank = [&](std::size_t one, std::size_t other) {
-    return within(axes[one] - axes[other], kTurn) == 0.0;
-  };
-  const auto nextToEachOther = [&](std::size_t one, std::size_t other) {
-    if (one == other || !sameBank(one, other)) return false;
-    const auto [from, to] = std::minmax(places[one], places[other]);
-    for (std::size_t i = 0; i < places.size(); ++i) {
-      if (i != one && i != other && sameBank(one, i) && places[i] > from && places[i] < to) {
-        return false;
-      }
-    }
-    return true;
-  };
-  const std::size_t n = order.cylinders.size();
-  int count = 0;
-  for (std::size_t i = 0; n > 1 && i < n; ++i) {
-    if (nextToEachOther(index(order.cylinders[i]), index(order.cylinders[(i + 1) % n]))) ++count;
-  }
-  return count;
+int neighboursInSequence(const Order& order, const Standing& standing) {
+  return Neighbours(standing).inSequence(order);
 }
 
-std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes) {
+std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes,
+                              const Standing& standing) {
   if (tops.empty() || tops.size() > kMostCylinders) {
     throw std::invalid_argument("orders are of 1 to 16 cylinders");
   }
   const std::size_t choices = strokes == Strokes::Four ? std::size_t{1} << (tops.size() - 1) : 1;
+  const Neighbours neighbours(standing);
   std::vector<Ranked> ranked;
   ranked.reserve(choices);
   std::vector<double> firesAt(tops.size());
@@ -116,11 +143,13 @@ std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes) {
     Order order = sorted(firesAt);
     const long largest = thousandths(order.largestGap(strokes));
     const long least = thousandths(order.leastGap(strokes));
-    ranked.push_back({std::move(order), largest, least});
+    const int inSequence = neighbours.inSequence(order);
+    ranked.push_back({std::move(order), largest, least, inSequence});
   }
   std::ranges::sort(ranked, [](const Ranked& one, const Ranked& other) {
-    return std::tie(one.largest, other.least, one.order.cylinders) <
-           std::tie(other.largest, one.least, other.order.cylinders);
+    return std::tie(one.largest, other.least, one.neighbours, other.order.cylinders, one.order.at) <
+           std::tie(other.largest, one.least, other.neighbours, one.order.cylinders,
+                    other.order.at);
   });
   std::vector<Order> orders;
   orders.reserve(ranked.size());
@@ -145,6 +174,16 @@ std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const dou
     return std::move(order);
   }
   return std::nullopt;
+}
+
+std::optional<Order> orderAt(std::span<const int> cylinders, std::span<const double> firesAt) {
+  Order order = sorted(firesAt);
+  order.cylinders.assign(cylinders.begin(), cylinders.end());
+  for (std::size_t i = 0; i < cylinders.size(); ++i) {
+    const double at = firesAt[static_cast<std::size_t>(cylinders[i])];
+    if (std::abs(at - order.at[i]) > kSame) return std::nullopt;
+  }
+  return order;
 }
 
 double lobeAngle(double firesAt) { return within(-0.5 * firesAt, kTurn); }

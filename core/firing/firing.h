@@ -56,25 +56,36 @@ Order sorted(std::span<const double> firesAt);
 /// Intervals that are alike to a tenth of a degree.
 bool isEven(const Order& order, Strokes strokes);
 
+/// Where the cylinders stand: neighbours stand in one bank, with none between them.
+struct Standing {
+  std::span<const double> places = {};  ///< [m] along the crankshaft; none: nobody has a neighbour
+  std::span<const double> axes = {};    ///< [rad] as Throw::axis
+};
+
 /// How many cylinders fire right after one that stands next to them.
-/// @param places [m] along the crankshaft, and axes as Throw::axis: neighbours stand in one bank
-int neighboursInSequence(const Order& order, std::span<const double> places,
-                         std::span<const double> axes);
+int neighboursInSequence(const Order& order, const Standing& standing);
 
 /// Every order that these tops allow: in a four-stroke each cylinder may fire at its top or a turn
 /// later, in a two-stroke at its top alone. The least largest gap first; of equals the one with the
-/// greater least gap, then the order of the cylinders. Orders that differ only in which of two
-/// cylinders that fire together is named first are one.
+/// greater least gap, then the fewest neighbours in sequence, then, as is customary, the one that
+/// goes furthest along the engine first: 1-3-4-2 before 1-2-4-3. Orders that differ only in which
+/// of two cylinders that fire together is named first are one.
 /// @param tops [rad] of 1 to 16 cylinders, as topOf()
 /// @throws std::invalid_argument for none or for more
-/// @source enumeration
-std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes);
+/// @source enumeration; which of equals comes first: common practice, no published source
+std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes,
+                              const Standing& standing = {});
 
 /// When the cylinders fire in this order: of all ways to do it the first of everyOrder(), the most
 /// even. Nothing where the order cannot be: a cylinder that has no top left in the cycle, one that
 /// is named twice or not at all.
 std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const double> tops,
                              Strokes strokes);
+
+/// The order of these cylinders when each fires where it is said to; nothing where they do not then
+/// fire in that order. Those that fire together may be named either way round.
+/// @param firesAt [rad] of each cylinder
+std::optional<Order> orderAt(std::span<const int> cylinders, std::span<const double> firesAt);
 
 /// [rad] of cam, from the lobe of the cylinder that fires first, in the sense in which the camshaft
 /// turns, from 0 to under 2π: a cylinder that fires later has its lobe further back.

@@ -20,6 +20,7 @@ using describe::Reader;
 
 namespace {
 
+constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr std::string_view kPlane = "plane geometry";
 constexpr std::string_view kEqual =
     "each cylinder on its own crankpin or sharing one; not for master and slave rods, whose tops "
@@ -35,32 +36,18 @@ double topHere(Reader& here) {
 
 int whole(double value) { return static_cast<int>(value); }
 
-/// The order as entered: places of the cylinders; -1 for a number that no cylinder has.
-std::vector<int> entered(Reader& read, const Crank& crank) {
-  std::vector<int> cylinders;
-  for (int i = 0; i < read.cylinders(); ++i) {
-    const int number = whole(read.at(i)(in::firingOrder));
-    const auto found = std::ranges::find(crank.numbers, number);
-    cylinders.push_back(
-        found == crank.numbers.end() ? -1 : static_cast<int>(found - crank.numbers.begin()));
-  }
-  return cylinders;
-}
-
 /// The order of these tops, as entered or, for none, the most even one. Every cylinder of an engine
 /// asks for the same: the last one is kept.
 std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders) {
   struct Last {
-    Strokes strokes;
-    std::vector<double> tops;
+    Crank crank;
     std::vector<int> cylinders;
     std::optional<Order> order;
   };
   thread_local std::optional<Last> last;
-  if (!last || last->strokes != crank.strokes || last->tops != crank.tops ||
-      last->cylinders != cylinders) {
-    last = {crank.strokes, crank.tops, cylinders,
-            cylinders.empty() ? everyOrder(crank.tops, crank.strokes).front()
+  if (!last || last->crank != crank || last->cylinders != cylinders) {
+    last = {crank, cylinders,
+            cylinders.empty() ? ordersOf(crank).front()
                               : orderAs(cylinders, crank.tops, crank.strokes)};
   }
   return last->order;
@@ -93,25 +80,99 @@ Crank crankOf(Reader& read) {
   Crank crank{.strokes = model::twoStroke(read) ? Strokes::Two : Strokes::Four,
               .tops = {},
               .axes = {},
+              .places = {},
               .numbers = {}};
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
     crank.tops.push_back(here.held(out::topAfterFirst));
     crank.axes.push_back(here(in::cylinderAxis));
-    crank.numbers.push_back(whole(here(in::cylinderNumber)));
+    crank.places.push_back(here.given(in::cylinderPosition) ? here(in::cylinderPosition) : i);
+    const int number = whole(here(in::cylinderNumber));
+    if (std::ranges::find(crank.numbers, number) != crank.numbers.end()) {
+      throw describe::Refusal(kSameNumber, units::Kind::Count, number, 0.0);
+    }
+    crank.numbers.push_back(number);
   }
   return crank;
 }
 
-Order orderOf(Reader& read, const Crank& crank) {
-  const std::vector<int> cylinders =
-      read.given(in::firingOrder) ? entered(read, crank) : std::vector<int>{};
-  std::optional<Order> order = found(crank, cylinders);
-  if (!order) {
-    throw describe::Refusal("These throws cannot fire in the order entered.", units::Kind::Count,
-                            0.0, 0.0);
+std::vector<int> placesNamed(Reader& read, const Crank& crank) {
+  std::vector<int> cylinders;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    const int number = whole(read.at(i)(in::firingOrder));
+    const auto found = std::ranges::find(crank.numbers, number);
+    cylinders.push_back(
+        found == crank.numbers.end() ? -1 : static_cast<int>(found - crank.numbers.begin()));
   }
-  return *std::move(order);
+  return cylinders;
+}
+
+std::vector<Order> ordersOf(const Crank& crank) {
+  return everyOrder(crank.tops, crank.strokes, crank.standing());
+}
+
+namespace {
+
+/// As many numbers as there are cylinders, and each of them once.
+bool namesEachOnce(Reader& read, std::vector<int> cylinders) {
+  const std::size_t typed = read.entry(in::firingOrder)->values.size();
+  if (typed > cylinders.size()) return false;
+  std::ranges::sort(cylinders);
+  return cylinders.front() >= 0 && std::ranges::adjacent_find(cylinders) == cylinders.end();
+}
+
+/// The order where it is said on which turn each cylinder fires.
+std::optional<Order> orderOnTurns(Reader& read, const Crank& crank, std::vector<int> cylinders) {
+  const int first = cylinders.empty() ? 0 : cylinders.front();
+  std::vector<double> firesAt;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    const double later = read.at(i)(in::firesLater);
+    if (later > 0.0 && (i == first || crank.strokes == Strokes::Two)) return std::nullopt;
+    const double top =
+        crank.tops[static_cast<std::size_t>(i)] - crank.tops[static_cast<std::size_t>(first)];
+    firesAt.push_back(within(top, kTurn) + later * kTurn);
+  }
+  if (cylinders.empty()) return sorted(firesAt);
+  return orderAt(cylinders, firesAt);
+}
+
+}  // namespace
+
+Sought soughtOrder(Reader& read, const Crank& crank) {
+  const bool named = read.given(in::firingOrder);
+  const std::vector<int> cylinders = named ? placesNamed(read, crank) : std::vector<int>{};
+  if (named && !namesEachOnce(read, cylinders)) return {std::nullopt, kNotEachOnce};
+  if (read.given(in::firesLater)) return {orderOnTurns(read, crank, cylinders), kTurnsCannot};
+  return {found(crank, cylinders), kThrowsCannot};
+}
+
+Order orderOf(Reader& read, const Crank& crank) {
+  Sought sought = soughtOrder(read, crank);
+  if (!sought.order) throw describe::Refusal(sought.whyNot, units::Kind::Count, 0.0, 0.0);
+  return *std::move(sought.order);
+}
+
+Typed typedOrder(const std::vector<Order>& orders, std::size_t which, const Crank& crank) {
+  const Order& order = orders[which];
+  const auto semicolon = [](std::string& text) -> std::string& {
+    return text.empty() ? text : text += "; ";
+  };
+  Typed typed;
+  for (const int cylinder : order.cylinders) {
+    semicolon(typed.order) += std::to_string(crank.numbers[static_cast<std::size_t>(cylinder)]);
+  }
+  const auto last = orders.begin() + static_cast<std::ptrdiff_t>(which);
+  if (std::find_if(orders.begin(), last, [&](const Order& before) {
+        return before.cylinders == order.cylinders;
+      }) == last) {
+    return typed;
+  }
+  for (std::size_t i = 0; i < crank.tops.size(); ++i) {
+    const auto place = std::ranges::find(order.cylinders, static_cast<int>(i));
+    const double at = order.at[static_cast<std::size_t>(place - order.cylinders.begin())];
+    semicolon(typed.later) += at < kTurn - 1e-6 ? "0" : "1";
+  }
+  return typed;
 }
 
 Seen seenOf(const describe::Evaluation& evaluation, int engine) {
@@ -141,9 +202,18 @@ std::string words(const Order& order, std::span<const int> numbers) {
   return text;
 }
 
-namespace {
+std::string inDegrees(std::span<const double> angles) {
+  std::string text;
+  for (const double angle : angles) {
+    const long tenths = std::lround(angle * 3600.0 / kTurn);
+    if (!text.empty()) text += "-";
+    text += std::to_string(tenths / 10);
+    if (tenths % 10 != 0) text += "." + std::to_string(tenths % 10);
+  }
+  return text;
+}
 
-constexpr double kTurn = 2.0 * std::numbers::pi;
+namespace {
 
 /// [rad] The result without a jump by a turn where a ± moves it past a whole one.
 double steady(Reader& read, const describe::Result& result) {
@@ -230,7 +300,9 @@ const Result turnsLater{
     .key = "fires_turns_later",
     .name = "Fires so many turns after its first top",
     .kind = Kind::Count,
-    .formula = "as the firing order has it; while none is entered, the most even one",
+    .formula =
+        "as the firing order has it; while none is entered, the most even one, of equals that with "
+        "the fewest neighbours in sequence",
     .source = "enumeration",
     .valid = firing::kEqual,
     .value = [](Reader& read) { return firing::turnsLater(read); }};

@@ -20,7 +20,7 @@ using describe::Table;
 
 extern const Result topAfterFirst, turnsLater, firesAfterFirst, largestFiringGap, leastFiringGap,
     firingFrequency, lobeBehindFirst, lobeMoved;
-extern const Table firingOrders, firingTable, triggers, collectors, rhythm;
+extern const Table crankTops, firingOrders, firingTable, triggers, collectors, rhythm;
 
 }  // namespace strokewright::out
 
@@ -45,16 +45,51 @@ std::optional<describe::Reader> besideOf(describe::Reader& read);
 /// What the throws and axes of an engine come to.
 struct Crank {
   Strokes strokes = Strokes::Four;
-  std::vector<double> tops;  ///< [rad] of each cylinder after the first, its ± held still
-  std::vector<double> axes;  ///< [rad]
-  std::vector<int> numbers;  ///< what each cylinder goes by
+  std::vector<double> tops;    ///< [rad] of each cylinder after the first, its ± held still
+  std::vector<double> axes;    ///< [rad]
+  std::vector<double> places;  ///< [m] along the crankshaft; their count where nobody said
+  std::vector<int> numbers;    ///< what each cylinder goes by
+
+  Standing standing() const { return {places, axes}; }
+  bool operator==(const Crank&) const = default;
 };
+
+/// @throws describe::Refusal where two cylinders go by one number
 Crank crankOf(describe::Reader& read);
 
-/// The order entered, by the numbers the cylinders go by, or, while none is entered, the most even
-/// of all; one that cannot be is refused.
+/// Why there is no order, each said by a rule that forbids.
+inline constexpr std::string_view kSameNumber = "Two cylinders go by the number {1}.";
+inline constexpr std::string_view kNotEachOnce = "The firing order must name each cylinder once.";
+inline constexpr std::string_view kThrowsCannot = "These throws cannot fire in the order entered.";
+inline constexpr std::string_view kTurnsCannot = "It cannot fire a turn later as entered.";
+
+/// An order, or why there is none.
+struct Sought {
+  std::optional<Order> order;
+  std::string_view whyNot = {};
+};
+
+/// The order entered, by the numbers the cylinders go by and on the turns said, or, while none is
+/// entered, the most even of all.
+Sought soughtOrder(describe::Reader& read, const Crank& crank);
+
+/// That order; one that cannot be is refused.
 /// @throws describe::Refusal
 Order orderOf(describe::Reader& read, const Crank& crank);
+
+/// The places of the cylinders named in the order entered; −1 for a number that no cylinder has.
+std::vector<int> placesNamed(describe::Reader& read, const Crank& crank);
+
+/// All that the throws allow, the first to be preferred.
+std::vector<Order> ordersOf(const Crank& crank);
+
+/// What is typed for an order into in::firingOrder and in::firesLater.
+struct Typed {
+  std::string order;  ///< "1; 3; 4; 2"
+  std::string later;  ///< "0; 1; 0; 1"; empty where the order alone says it
+};
+/// @param which of ordersOf()
+Typed typedOrder(const std::vector<Order>& orders, std::size_t which, const Crank& crank);
 
 /// From where the crank is looked at, as somebody said it or not.
 struct Seen {
@@ -71,5 +106,9 @@ double aMinute(double speed);
 /// "1-3-4-2"; "1+4-3+2" where two fire together.
 /// @param numbers what each cylinder goes by
 std::string words(const Order& order, std::span<const int> numbers);
+
+/// "180-180-360", in whole degrees or tenths.
+/// @param angles [rad]
+std::string inDegrees(std::span<const double> angles);
 
 }  // namespace strokewright::firing

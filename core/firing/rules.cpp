@@ -46,23 +46,30 @@ std::string typed(const Input& input, std::span<const double> values) {
 
 Quantity number(int count) { return {Kind::Count, static_cast<double>(count)}; }
 
-/// The order typed into the entry.
-Mend fireAs(const Order& order, const Crank& crank) {
+/// "1; 2; 3"
+std::string typedNumbers(std::span<const int> numbers) {
   std::string text;
-  for (const int cylinder : order.cylinders) {
+  for (const int one : numbers) {
     if (!text.empty()) text += "; ";
-    text += std::to_string(crank.numbers[static_cast<std::size_t>(cylinder)]);
+    text += std::to_string(one);
   }
-  return {.says = {"Fire {1}", {words(order, crank.numbers)}},
-          .entries = {{&in::firingOrder, std::move(text)}}};
+  return text;
 }
 
-/// The first few of those that can be, the most even first.
+/// The first few of the orders that can be, the most even first.
 void offerOrders(Finding& finding, const Crank& crank) {
   constexpr std::size_t kOffered = 4;
-  const auto orders = everyOrder(crank.tops, crank.strokes);
+  const auto orders = ordersOf(crank);
   for (std::size_t i = 0; i < std::min(kOffered, orders.size()); ++i) {
-    finding.mends.push_back(fireAs(orders[i], crank));
+    Typed typed = typedOrder(orders, i, crank);
+    describe::Sentence says{"Fire {1}", {words(orders[i], crank.numbers)}};
+    if (!typed.later.empty()) {
+      says.pattern = "Fire {1}, intervals {2}";
+      says.arguments.emplace_back(inDegrees(orders[i].intervals(crank.strokes)));
+    }
+    finding.mends.push_back({.says = std::move(says),
+                             .entries = {{&in::firingOrder, std::move(typed.order)},
+                                         {&in::firesLater, std::move(typed.later)}}});
   }
 }
 
@@ -75,27 +82,132 @@ std::vector<int> numbersNamed(Reader& read) {
   return named;
 }
 
+const Rule numbersDiffer{
+    .key = "cylinder_numbers_differ",
+    .source = "definition",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::cylinderNumber)) return;
+      read(in::cylinderCount);  // waited for
+      std::vector<int> numbers;
+      std::vector<int> byPlace;
+      int twice = 0;
+      for (int i = 0; i < read.cylinders(); ++i) {
+        const int one = static_cast<int>(read.at(i)(in::cylinderNumber));
+        if (twice == 0 && std::ranges::find(numbers, one) != numbers.end()) twice = one;
+        numbers.push_back(one);
+        byPlace.push_back(i + 1);
+      }
+      if (twice == 0) return;
+      Finding& finding =
+          speak.say(Weight::Forbids, {kSameNumber, {number(twice)}}, {&in::cylinderNumber});
+      finding.hint = {"Each wants a number of its own, one for each cylinder as entered.", {}};
+      const std::string text = typedNumbers(byPlace);
+      finding.mends.push_back(
+          {.says = {"Number them {1}", {text}}, .entries = {{&in::cylinderNumber, text}}});
+    }};
+
+/// What is wrong with the numbers in an order.
+struct Slips {
+  std::vector<int> leftOut;
+  std::vector<int> twice;    ///< or more often
+  std::vector<int> unknown;  ///< no cylinder goes by them
+};
+
+Slips slipsOf(const std::vector<int>& named, const std::vector<int>& numbers) {
+  Slips slips;
+  for (const int one : numbers) {
+    const auto times = std::ranges::count(named, one);
+    if (times == 0) slips.leftOut.push_back(one);
+    if (times > 1) slips.twice.push_back(one);
+  }
+  for (const int one : named) {
+    if (std::ranges::find(numbers, one) != numbers.end()) continue;
+    if (std::ranges::find(slips.unknown, one) == slips.unknown.end()) slips.unknown.push_back(one);
+  }
+  return slips;
+}
+
+/// {1} what is left out, {2} what is named twice, {3} what no cylinder goes by
+std::string_view saidOf(const Slips& slips) {
+  if (slips.unknown.empty()) return "It leaves out {1} and names {2} more than once.";
+  if (slips.twice.empty()) return "It leaves out {1}, and no cylinder goes by {3}.";
+  return "It leaves out {1}, names {2} more than once, and no cylinder goes by {3}.";
+}
+
 const Rule everyCylinderOnce{
     .key = "firing_order_names_each_once",
     .source = "definition",
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::firingOrder)) return;
       const Crank crank = crankOf(read);
-      const std::vector<int> named = numbersNamed(read);
-      for (const int cylinder : crank.numbers) {
-        const auto times = std::ranges::count(named, cylinder);
-        if (times == 1) continue;
-        Finding& finding = speak.say(
-            Weight::Forbids,
-            times == 0 ? describe::Sentence{"The firing order leaves out cylinder {1}.",
-                                            {number(cylinder)}}
-                       : describe::Sentence{"The firing order names cylinder {1} {2} times.",
-                                            {number(cylinder), number(static_cast<int>(times))}},
-            {&in::firingOrder});
-        offerOrders(finding, crank);
-        return;
+      if (soughtOrder(read, crank).whyNot != kNotEachOnce) return;
+      Finding& finding = speak.say(Weight::Forbids, {kNotEachOnce, {}}, {&in::firingOrder});
+      const auto typed = static_cast<int>(read.entry(in::firingOrder)->values.size());
+      if (typed > read.cylinders()) {
+        finding.hint = {"It has {1} numbers for {2} cylinders.",
+                        {number(typed), number(read.cylinders())}};
+      } else {
+        const Slips slips = slipsOf(numbersNamed(read), crank.numbers);
+        finding.hint = {
+            saidOf(slips),
+            {typedNumbers(slips.leftOut), typedNumbers(slips.twice), typedNumbers(slips.unknown)}};
       }
+      offerOrders(finding, crank);
     }};
+
+/// The throws and axes counted otherwise, and what would be typed for that.
+struct Counted {
+  std::string_view says;
+  std::vector<double> tops;  ///< [rad]
+  std::vector<std::pair<const Input*, std::string>> entries;
+};
+
+/// With the axes turned the other way, and with the sense of rotation reversed.
+std::vector<Counted> countedOtherwise(Reader& read, const Crank& crank) {
+  std::vector<double> throws;
+  std::vector<double> axes;
+  Counted axesOnly{.says = "Turn the cylinder axes the other way", .tops = {}, .entries = {}};
+  Counted all{
+      .says = "Count throws and axes in the other sense of rotation", .tops = {}, .entries = {}};
+  for (int i = 0; i < read.cylinders(); ++i) {
+    const double top = crank.tops[static_cast<std::size_t>(i)];
+    const double axis = crank.axes[static_cast<std::size_t>(i)];
+    const double ahead = read.at(i)(in::throwAhead);
+    axesOnly.tops.push_back(within(top - 2.0 * (axis - crank.axes.front()), kTurn));
+    all.tops.push_back(within(top - 2.0 * (axis - ahead), kTurn));
+    axes.push_back(0.0 - axis);
+    throws.push_back(0.0 - ahead);
+  }
+  axesOnly.entries = {{&in::cylinderAxis, typed(in::cylinderAxis, axes)}};
+  all.entries = {{&in::throwAhead, typed(in::throwAhead, throws)}};
+  const bool inLine = std::ranges::all_of(axes, [](double axis) { return axis == 0.0; });
+  if (inLine) {
+    all.says = "Count the throws in the other sense of rotation";
+    return {std::move(all)};
+  }
+  all.entries.push_back(axesOnly.entries.front());
+  return {std::move(axesOnly), std::move(all)};
+}
+
+/// Of the cylinders as they are to fire the first that cannot, as a sentence.
+describe::Sentence whoCannot(const std::vector<int>& cylinders, const Crank& crank) {
+  const bool four = crank.strokes == Strokes::Four;
+  const auto at = [](int cylinder) { return static_cast<std::size_t>(cylinder); };
+  double last = 0.0;
+  for (const int cylinder : cylinders) {
+    const double top = within(crank.tops[at(cylinder)] - crank.tops[at(cylinders.front())], kTurn);
+    const double next = top < last - 1e-6 ? top + kTurn : top;
+    if (next < last - 1e-6 || (!four && next >= kTurn)) {
+      return {four ? "Cylinder {1} is at its top {2} and {3} after the first to fire; it cannot "
+                     "fire after {4}."
+                   : "Cylinder {1} is at its top {2} after the first to fire; it cannot fire after "
+                     "{4}.",
+              {number(crank.numbers[at(cylinder)]), angle(top), angle(top + kTurn), angle(last)}};
+    }
+    last = next;
+  }
+  return {};
+}
 
 const Rule orderCanBe{
     .key = "firing_order_fits_the_throws",
@@ -103,46 +215,101 @@ const Rule orderCanBe{
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::firingOrder)) return;
       const Crank crank = crankOf(read);
-      const std::vector<int> named = numbersNamed(read);
-      std::vector<int> cylinders;
-      for (const int one : named) {
-        const auto found = std::ranges::find(crank.numbers, one);
-        if (found == crank.numbers.end() || std::ranges::count(named, one) != 1) return;
-        cylinders.push_back(static_cast<int>(found - crank.numbers.begin()));
+      const Sought sought = soughtOrder(read, crank);
+      if (sought.order || sought.whyNot != kThrowsCannot) return;
+      const std::vector<int> cylinders = placesNamed(read, crank);
+      Finding& finding =
+          speak.say(Weight::Forbids, {kThrowsCannot, {}}, {&in::firingOrder, &in::throwAhead});
+      finding.hint = whoCannot(cylinders, crank);
+      for (Counted& counted : countedOtherwise(read, crank)) {
+        if (!orderAs(cylinders, counted.tops, crank.strokes)) continue;
+        finding.mends.push_back(
+            {.says = {counted.says, {}}, .entries = std::move(counted.entries)});
       }
-      if (orderAs(cylinders, crank.tops, crank.strokes)) return;
-      // The longest beginning that can be shows the one that cannot.
-      const double first = crank.tops[static_cast<std::size_t>(cylinders.front())];
-      double last = 0.0;
-      for (const int cylinder : cylinders) {
-        const double top =
-            std::fmod(crank.tops[static_cast<std::size_t>(cylinder)] - first + kTurn, kTurn);
-        const bool four = crank.strokes == Strokes::Four;
-        const double at = top < last - 1e-6 ? top + kTurn : top;
-        if (at < last - 1e-6 || (!four && at >= kTurn)) {
-          Finding& finding = speak.say(
-              Weight::Forbids,
-              {four ? "Cylinder {1} is at its top {2} and {3} after the first to fire; it cannot "
-                      "fire after {4}."
-                    : "Cylinder {1} is at its top {2} after the first to fire; it cannot fire "
-                      "after {4}.",
-               {number(crank.numbers[static_cast<std::size_t>(cylinder)]), angle(top),
-                angle(top + kTurn), angle(last)}},
-              {&in::firingOrder, &in::throwAhead});
-          finding.hint = {
-              "Is this a list of top dead centres instead of throws? A throw that is "
-              "ahead comes earlier.",
-              {}};
-          offerOrders(finding, crank);
-          return;
-        }
-        last = at;
+      if (!finding.mends.empty()) {
+        finding.hint = {
+            "They can where axes, or throws and axes, are counted the other way round: from which "
+            "end, and in which sense, were they taken?",
+            {}};
       }
+      offerOrders(finding, crank);
+    }};
+
+const Rule turnsCanBe{
+    .key = "turns_later_fit", .source = kEnumerated, .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::firesLater)) return;
+      const Crank crank = crankOf(read);
+      const Sought sought = soughtOrder(read, crank);
+      if (sought.order || sought.whyNot != kTurnsCannot) return;
+      Finding& finding =
+          speak.say(Weight::Forbids, {kTurnsCannot, {}}, {&in::firesLater, &in::firingOrder});
+      finding.hint = {crank.strokes == Strokes::Two
+                          ? "A two-stroke fires at every top."
+                          : "The cylinder that fires first has 0, and the others must then fire in "
+                            "the order entered.",
+                      {}};
+      finding.mends.push_back(
+          {.says = {"Leave it empty", {}}, .entries = {{&in::firesLater, std::string()}}});
+      if (crank.strokes == Strokes::Four) offerOrders(finding, crank);
+    }};
+
+/// One angle that stands for all cylinders turns the whole engine, which nobody means.
+void askOneForAll(Reader& read, Speaker& speak, const Input& input,
+                  const std::vector<std::vector<double>>& meant) {
+  const describe::Entry& entry = *read.entry(input);
+  if (entry.values.size() != 1 || entry.values.front() == 0.0) return;
+  if (read(in::cylinderCount) < 2.0) return;
+  Finding& finding = speak.say(Weight::Objects,
+                               {"{1}: {2} alone stands for all {3} cylinders and turns them alike.",
+                                {&input, angle(entry.values.front()), number(read.cylinders())}},
+                               {&input});
+  for (const std::vector<double>& angles : meant) {
+    std::vector<Quantity> told;
+    for (const double each : angles) told.push_back(angle(each));
+    if (finding.mends.empty()) finding.hint = {"Are {1} meant?", {told}};
+    finding.mends.push_back(
+        {.says = {"Take {1}", {std::move(told)}}, .entries = {{&input, typed(input, angles)}}});
+  }
+}
+
+/// As many angles as there are cylinders, each by what is said of its place.
+template <typename Angle>
+std::vector<double> eachOf(Reader& read, const Angle& angleAt) {
+  std::vector<double> angles;
+  for (int i = 0; i < read.cylinders(); ++i) angles.push_back(angleAt(i));
+  return angles;
+}
+
+const Rule oneThrowForAll{
+    .key = "one_throw_for_all", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::throwAhead)) return;
+      const double step = read(in::throwAhead);
+      std::vector<std::vector<double>> meant;
+      // Evenly round the crank, or a twin.
+      const bool round = std::abs(std::remainder(read.cylinders() * step, kTurn)) < 0.1 * kDegree;
+      if (round || read.cylinders() == 2) {
+        meant.push_back(eachOf(read, [&](int i) { return within(i * step, kTurn); }));
+      }
+      askOneForAll(read, speak, in::throwAhead, meant);
+    }};
+
+const Rule oneAxisForAll{
+    .key = "one_axis_for_all", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::cylinderAxis)) return;
+      const double bank = read(in::cylinderAxis);
+      const int n = read.cylinders();
+      std::vector<std::vector<double>> meant;
+      if (n % 2 == 0) meant.push_back(eachOf(read, [&](int i) { return i % 2 * bank; }));
+      if (n % 2 == 0 && n > 2) {
+        meant.push_back(eachOf(read, [&](int i) { return i < n / 2 ? 0.0 : bank; }));
+      }
+      askOneForAll(read, speak, in::cylinderAxis, meant);
     }};
 
 const Rule allTogether{
     .key = "all_pistons_together", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::throwAhead)) return;
+      if (read.entry(in::throwAhead)->values.size() == 1 && read(in::throwAhead) != 0.0) return;
       const Crank crank = crankOf(read);
       if (crank.tops.size() < 3) return;
       const bool together = std::ranges::all_of(crank.tops, [&](double top) {
@@ -162,11 +329,10 @@ const Rule axisOfAV{.key = "cylinder_axis_small",
                       if (!read.given(in::cylinderAxis)) return;
                       const double axis = std::abs(read(in::cylinderAxis));
                       if (axis == 0.0 || axis > 2.0 * kDegree) return;
-                      speak.say(
-                          Weight::Objects,
-                          {"A cylinder axis turned by {1}: is it meant as a share of something?",
-                           {Quantity{Kind::Angle, axis, 2}}},
-                          {&in::cylinderAxis});
+                      speak.say(Weight::Objects,
+                                {"A cylinder axis at {1}: is it meant as a share of something?",
+                                 {Quantity{Kind::Angle, axis, 2}}},
+                                {&in::cylinderAxis});
                     }};
 
 /// Cylinders of one place along the crank, one in each of two banks.
@@ -214,14 +380,10 @@ Mend turnedRound(Reader& read, Crank crank, const std::vector<Pair>& pairs,
   }
   Mend mend{.says = {"Turn the offset round", {}},
             .entries = {{&in::throwAhead, typed(in::throwAhead, throws)}}};
-  if (!read.given(in::firingOrder)) return mend;
-  std::vector<int> order;
-  for (const int named : numbersNamed(read)) {
-    const auto found = std::ranges::find(crank.numbers, named);
-    order.push_back(static_cast<int>(found - crank.numbers.begin()));
-  }
-  if (!orderAs(order, crank.tops, crank.strokes)) {
+  const Sought sought = soughtOrder(read, crank);
+  if (!sought.order) {
     mend.entries.emplace_back(&in::firingOrder, std::string());
+    mend.entries.emplace_back(&in::firesLater, std::string());
   }
   return mend;
 }
@@ -404,15 +566,16 @@ const Rule camshaftToMake{
           {"The donor’s camshaft does not fit this crank: the lobes of cylinder {1} must move "
            "by {2} on it, and ignition and trigger with them.",
            {number(cylinder), angle(most)}},
-          {&in::throwAhead, &in::firingOrder});
+          {&in::throwAhead, &in::firingOrder, &in::firesLater});
     }};
 
 }  // namespace
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {
-      &everyCylinderOnce, &orderCanBe,     &allTogether, &axisOfAV,     &pinOffsetSense,
-      &masterAndSlaves,   &rotationTurned, &mirrored,    &lobesOfBanks, &camshaftToMake};
+      &numbersDiffer,  &everyCylinderOnce, &orderCanBe,   &turnsCanBe,     &allTogether,
+      &oneThrowForAll, &oneAxisForAll,     &axisOfAV,     &pinOffsetSense, &masterAndSlaves,
+      &rotationTurned, &mirrored,          &lobesOfBanks, &camshaftToMake};
   return kRules;
 }
 

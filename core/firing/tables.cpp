@@ -2,14 +2,15 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "core/describe/evaluation.h"
 #include "core/firing/collectors.h"
 #include "core/firing/layouts.h"
 #include "core/firing/results.h"
 #include "core/model/inputs.h"
-#include "core/survey/results.h"
 
 namespace strokewright::out {
 
@@ -30,7 +31,21 @@ constexpr Column kOrders[] = {
     {.key = "intervals", .name = "Intervals", .words = true},
     {.key = "largest_rad", .name = "Largest", .kind = Kind::Angle, .decimals = 1},
     {.key = "least_rad", .name = "Least", .kind = Kind::Angle, .decimals = 1},
-    {.key = "neighbours", .name = "Neighbours in sequence", .kind = Kind::Count}};
+    {.key = "neighbours", .name = "Neighbours in sequence", .kind = Kind::Count},
+    {.key = "later", .name = "A turn later, where need be", .words = true},
+    {.key = "in_use", .name = "In use", .words = true}};
+
+constexpr Column kTops[] = {
+    {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
+    {.key = "throw_rad", .name = "Throw ahead", .symbol = "ψ", .kind = Kind::Angle, .decimals = 1},
+    {.key = "axis_rad", .name = "Axis", .symbol = "β", .kind = Kind::Angle, .decimals = 1},
+    {.key = "top_rad",
+     .name = "Top after first",
+     .symbol = "α",
+     .kind = Kind::Angle,
+     .decimals = 1},
+    {.key = "fires_rad", .name = "Fires", .symbol = "α_f", .kind = Kind::Angle, .decimals = 1},
+    {.key = "lobe_rad", .name = "Lobe on the camshaft", .kind = Kind::Angle, .decimals = 1}};
 
 constexpr Column kTable[] = {
     {.key = "place", .name = "Fires as", .kind = Kind::Count},
@@ -58,18 +73,6 @@ constexpr Column kRhythm[] = {
     {.key = "content", .name = "Content", .symbol = "A_q", .kind = Kind::Ratio, .decimals = 3},
     {.key = "donors", .name = "Donor’s", .symbol = "A_q", .kind = Kind::Ratio, .decimals = 3},
     {.key = "pulses_a_minute", .name = "A minute at the speed wanted", .kind = Kind::Count}};
-
-/// "180-180-360", in whole degrees or tenths.
-std::string inDegrees(const std::vector<double>& angles) {
-  std::string text;
-  for (const double angle : angles) {
-    const long tenths = std::lround(angle * 1800.0 / std::numbers::pi);
-    if (!text.empty()) text += "-";
-    text += std::to_string(tenths / 10);
-    if (tenths % 10 != 0) text += "." + std::to_string(tenths % 10);
-  }
-  return text;
-}
 
 /// "1+4", sorted.
 std::string numbersOf(const std::vector<int>& group, const firing::Crank& crank) {
@@ -99,17 +102,47 @@ std::string partnersOf(std::size_t place, const firing::Order& order, const firi
   return text;
 }
 
-/// Places along the crankshaft, or one after the other where nobody said.
-std::vector<double> placesOf(Reader& read) {
-  std::vector<double> places;
-  for (int i = 0; i < read.cylinders(); ++i) {
-    Reader here = read.at(i);
-    places.push_back(here.given(in::cylinderPosition) ? here(in::cylinderPosition) : i);
-  }
-  return places;
+/// The same firings, from whichever cylinder they are counted.
+bool same(const firing::Order& one, const firing::Order& other, firing::Strokes strokes) {
+  const auto firesAt = [&](const firing::Order& order) {
+    std::vector<double> at(order.at.size());
+    for (std::size_t i = 0; i < at.size(); ++i) {
+      at[static_cast<std::size_t>(order.cylinders[i])] = order.at[i];
+    }
+    const double first = at.front();
+    for (double& each : at) each = firing::within(each - first, firing::cycleOf(strokes));
+    return at;
+  };
+  return std::ranges::equal(firesAt(one), firesAt(other), [](double a, double b) {
+    return firing::thousandths(a) == firing::thousandths(b);
+  });
 }
 
 }  // namespace
+
+const Table crankTops{
+    .key = "crank_tops",
+    .name = "Throws and top dead centres",
+    .per = Per::Engine,
+    .columns = kTops,
+    .formula = "α = β − ψ + θ_TDC, less that of the first; lobe −α_f / 2 or a turn more",
+    .source = "plane geometry",
+    .valid =
+        "throws and tops counted from the cylinder entered first, firings and lobes from the one "
+        "that fires first; lobes of a V for a camshaft of each bank, each seen from its own bank",
+    .fill = [](Reader& read, Rows& rows) {
+      read(in::cylinderCount);  // waited for: without it there is one cylinder
+      for (int i = 0; i < read.cylinders(); ++i) {
+        Reader here = read.at(i);
+        const double top = firing::asRead(here(topAfterFirst), kTurn);
+        const bool four = !model::twoStroke(here);
+        const bool fires = here.known(firesAfterFirst);
+        rows.add(
+            {here(in::cylinderNumber), firing::aheadOf(here), here(in::cylinderAxis), top,
+             fires ? firing::asRead(here(firesAfterFirst), four ? 2.0 * kTurn : kTurn) : kAbsent,
+             fires && four ? firing::asRead(here(lobeBehindFirst), kTurn) : kAbsent});
+      }
+    }};
 
 const Table firingOrders{
     .key = "firing_orders",
@@ -117,21 +150,24 @@ const Table firingOrders{
     .per = Per::Engine,
     .columns = kOrders,
     .formula =
-        "a four-stroke fires each cylinder at its top or a turn later: 2^(n−1) ways; the "
-        "most even first",
-    .source = "enumeration",
+        "a four-stroke fires each cylinder at its top or a turn later: 2^(n−1) ways; the most even "
+        "first, of equals those with the fewest neighbours in sequence",
+    .source = "enumeration; neighbours: common practice, no published source",
     .valid = "one firing of each cylinder in a cycle",
     .fill = [](Reader& read, Rows& rows) {
       constexpr std::size_t kMost = 64;  // rows that anyone looks through
       const firing::Crank crank = firing::crankOf(read);
-      const std::vector<double> places = placesOf(read);
+      const std::optional<firing::Order> used = firing::soughtOrder(read, crank).order;
       if (!read.complete()) return;
-      const auto orders = firing::everyOrder(crank.tops, crank.strokes);
+      const auto orders = firing::ordersOf(crank);
       for (std::size_t i = 0; i < std::min(kMost, orders.size()); ++i) {
         const firing::Order& order = orders[i];
-        rows.add({firing::words(order, crank.numbers), inDegrees(order.intervals(crank.strokes)),
+        const bool inUse = used && same(order, *used, crank.strokes);
+        rows.add({firing::words(order, crank.numbers),
+                  firing::inDegrees(order.intervals(crank.strokes)),
                   order.largestGap(crank.strokes), order.leastGap(crank.strokes),
-                  static_cast<double>(firing::neighboursInSequence(order, places, crank.axes))});
+                  static_cast<double>(firing::neighboursInSequence(order, crank.standing())),
+                  firing::typedOrder(orders, i, crank).later, std::string(inUse ? "in use" : "")});
       }
     }};
 
@@ -205,7 +241,8 @@ const Table collectors{
         for (const auto& group : way.groups) {
           if (!cylinders.empty()) cylinders += " · ";
           cylinders += numbersOf(group, crank);
-          const std::string each = inDegrees(firing::intervalsIn(group, order, crank.strokes));
+          const std::string each =
+              firing::inDegrees(firing::intervalsIn(group, order, crank.strokes));
           if (intervals == each) continue;
           if (!intervals.empty()) intervals += " · ";
           intervals += each;
@@ -249,8 +286,9 @@ const Table rhythm{
 namespace strokewright::firing {
 
 std::span<const describe::Table* const> tables() {
-  static constexpr std::array kTables = {&out::firingOrders, &out::firingTable, &out::triggers,
-                                         &out::collectors,   &out::rhythm,      &out::commonCranks};
+  static constexpr std::array kTables = {&out::crankTops,   &out::firingOrders, &out::firingTable,
+                                         &out::triggers,    &out::collectors,   &out::rhythm,
+                                         &out::commonCranks};
   return kTables;
 }
 

@@ -1,7 +1,9 @@
 #include "core/model/entry_text.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <iterator>
 #include <optional>
 #include <string>
 #include <utility>
@@ -35,9 +37,18 @@ std::string folded(std::string_view text) {
 
 std::optional<double> answerIn(std::span<const Choice> choices, std::string_view text) {
   const std::string wanted = folded(text);
-  const auto found = std::find_if(choices.begin(), choices.end(), [&](const Choice& choice) {
-    return wanted == choice.key || wanted == folded(choice.label);
-  });
+  const auto find = [&](auto from, const auto& holds) {
+    return std::find_if(from, choices.end(), [&](const Choice& choice) {
+      return holds(std::string(choice.key)) || holds(folded(choice.label));
+    });
+  };
+  const auto begins = [&](const std::string& name) { return name.starts_with(wanted + '_'); };
+  auto found = find(choices.begin(), [&](const std::string& name) { return name == wanted; });
+  if (found == choices.end() && !wanted.empty()) {
+    found = find(choices.begin(), begins);
+    const bool several = found != choices.end() && find(std::next(found), begins) != choices.end();
+    if (several) return std::nullopt;
+  }
   if (found == choices.end()) return std::nullopt;
   return static_cast<double>(found - choices.begin());
 }
@@ -55,7 +66,48 @@ std::vector<double> answersIn(std::span<const Choice> choices, std::string_view 
   return answers;
 }
 
+/// Takes what parts two numbers off the front: blanks, and one mark at most.
+bool takeParting(std::string_view& text) {
+  constexpr std::string_view kBlanks = " \t";
+  constexpr std::array<std::string_view, 8> kMarks = {";", "-", "+", ",", "–", "—", "−", "‐"};
+  const auto takeBlanks = [&] {
+    const std::size_t before = text.size();
+    while (!text.empty() && kBlanks.find(text.front()) != std::string_view::npos) {
+      text.remove_prefix(1);
+    }
+    return text.size() < before;
+  };
+  const bool blanks = takeBlanks();
+  const auto mark =
+      std::ranges::find_if(kMarks, [&](std::string_view each) { return text.starts_with(each); });
+  if (mark == kMarks.end()) return blanks;
+  text.remove_prefix(mark->size());
+  takeBlanks();
+  return true;
+}
+
+std::string_view takeDigits(std::string_view& text) {
+  const std::size_t end = std::min(text.find_first_not_of("0123456789"), text.size());
+  const std::string_view digits = text.substr(0, end);
+  text.remove_prefix(end);
+  return digits;
+}
+
 }  // namespace
+
+std::string withSemicolons(const Input& input, std::string_view text) {
+  if (!input.list || input.kind != units::Kind::Count) return std::string(text);
+  std::string_view rest = trimmed(text);
+  std::string parted;
+  while (true) {
+    const std::string_view digits = takeDigits(rest);
+    if (digits.empty()) return std::string(text);
+    parted += digits;
+    if (rest.empty()) return parted;
+    if (!takeParting(rest)) return std::string(text);
+    parted += ';';
+  }
+}
 
 Entry entryFrom(const Input& input, std::string_view text, const units::UnitGroup& units) {
   Entry entry;
@@ -66,7 +118,7 @@ Entry entryFrom(const Input& input, std::string_view text, const units::UnitGrou
   } else {
     const units::Unit& bare = units[input.kind];
     entry.unit = bare.name;
-    units::Parsed parsed = units::parse(input.kind, text, bare);
+    units::Parsed parsed = units::parse(input.kind, withSemicolons(input, text), bare);
     entry.values = std::move(parsed.values);
     entry.readings = std::move(parsed.readings);
     if (parsed.plusMinus) entry.plusMinus = std::abs(*parsed.plusMinus);

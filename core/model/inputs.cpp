@@ -8,7 +8,7 @@ namespace {
 using describe::Input;
 
 /// Page order.
-constexpr std::array<const Input*, 150> kTable = {
+constexpr std::array<const Input*, 151> kTable = {
     // Layout and purpose
     &in::cylinderCount,
     &in::cycle,
@@ -22,6 +22,7 @@ constexpr std::array<const Input*, 150> kTable = {
     &in::cylinderAxis,
     &in::cylinderNumber,
     &in::firingOrder,
+    &in::firesLater,
     // Bore, throw, rod, piston
     &in::bore,
     &in::crankThrow,

@@ -45,7 +45,8 @@ using describe::Input;
 // Layout and purpose
 extern const Input cylinderCount, cycle, ignition, use, classLimit;
 // Throws and firing
-extern const Input viewedFrom, rotation, throwAhead, cylinderAxis, cylinderNumber, firingOrder;
+extern const Input viewedFrom, rotation, throwAhead, cylinderAxis, cylinderNumber, firingOrder,
+    firesLater;
 // Bore, throw, rod, piston
 extern const Input bore, crankThrow, stroke, rodLength, compressionHeight, cylinderOffset,
     cylinderOffsetSide, pinOffset, pinOffsetSide;

@@ -26,7 +26,7 @@ double numberInOrder(describe::Reader& read) { return read.cylinder() + 1.0; }
 
 constinit const Input viewedFrom{
     .key = "viewed_from",
-    .label = "Crank looked at from the",
+    .label = "End the crank is seen from",
     .symbol = "",
     .kind = Kind::Choice,
     .choices = kEnds,
@@ -39,18 +39,18 @@ constinit const Input viewedFrom{
 
 constinit const Input rotation{
     .key = "rotation",
-    .label = "Turns, seen from there,",
+    .label = "Sense of rotation seen from there",
     .symbol = "",
     .kind = Kind::Choice,
     .choices = kRotations,
     .typical = answer(Rotation::Clockwise),
     .measure = "Turn the engine the way it starts and look from the end said above.",
-    .synonyms = "sense of rotation, direction of rotation",
+    .synonyms = "turns, direction of rotation",
 };
 
 constinit const Input throwAhead{
     .key = "throw_ahead_rad",
-    .label = "Throw ahead of the first by",
+    .label = "Throw angle ahead of the first",
     .symbol = "ψ",
     .kind = Kind::Angle,
     .scope = Scope::Place,
@@ -64,12 +64,12 @@ constinit const Input throwAhead{
         "How far the crankpin is ahead of the first one in the sense of rotation, one for each "
         "cylinder, 0 for the first. A throw that is ahead comes to its top earlier: this is no "
         "list of top dead centres.",
-    .synonyms = "crank angle, throw angle, crank phase",
+    .synonyms = "crank angle, crank phase",
 };
 
 constinit const Input cylinderAxis{
     .key = "cylinder_axis_rad",
-    .label = "Cylinder axis turned by",
+    .label = "Cylinder axis angle",
     .symbol = "β",
     .kind = Kind::Angle,
     .scope = Scope::Place,
@@ -88,7 +88,7 @@ constinit const Input cylinderAxis{
 
 constinit const Input cylinderNumber{
     .key = "cylinder_number",
-    .label = "Numbered in the workshop",
+    .label = "Workshop number",
     .symbol = "",
     .kind = Kind::Count,
     .scope = Scope::Place,
@@ -98,7 +98,8 @@ constinit const Input cylinderNumber{
     .standing = {.value = std::nullopt,
                  .by = numberInOrder,
                  .origin = "in the order of the entries"},
-    .measure = "The number each cylinder goes by, where it is not the order they are entered in.",
+    .measure =
+        "The number each cylinder goes by, where it is not the order they are entered in: 4-3-2-1.",
     .synonyms = "cylinder numbering",
 };
 
@@ -111,8 +112,24 @@ constinit const Input firingOrder{
     .list = true,
     .typical = 1.0,
     .possible = {.least = 1.0, .most = 99.0},
-    .measure = "The cylinders as they fire, parted by semicolons: 1; 3; 4; 2.",
+    .measure = "The cylinders as they fire: 1-3-4-2.",
     .synonyms = "ignition sequence",
+};
+
+constinit const Input firesLater{
+    .key = "fires_turn_later",
+    .label = "Fires a turn later",
+    .symbol = "",
+    .kind = Kind::Count,
+    .scope = Scope::Place,
+    .list = true,
+    .typical = 0.0,
+    .possible = {.least = 0.0, .most = 1.0},
+    .measure =
+        "Only where the order alone can be fired in several ways, of a four-stroke. One for each "
+        "cylinder as entered: 0 at its first top after that of the cylinder that fires first, 1 a "
+        "turn after it, as 0-1-0. Left empty the most even way is taken.",
+    .synonyms = "exhaust top, second top",
 };
 
 }  // namespace strokewright::model::in

@@ -61,8 +61,9 @@ void sayFirings(BenchWork& work, const std::string& whyNot) {
   }
   const bool even = work.number(out::largestFiringGap, 0) == work.number(out::leastFiringGap, 0);
   const std::string order =
-      work.sheet.star->order +
-      (work.given(in::firingOrder) ? "" : ", the most even order while none is entered");
+      work.sheet.star->order + (work.given(in::firingOrder) || work.given(in::firesLater)
+                                    ? ""
+                                    : ", the most even order while none is entered");
   if (even) {
     say(work, "Fires {1}: evenly.", {order});
   } else {

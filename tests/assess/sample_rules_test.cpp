@@ -127,8 +127,8 @@ TEST(TheTypicalEngine, IsObjectedToForItsShortLinerAlone) {
         input->key == "liner_length_m") {
       continue;
     }
-    // No single number is an order.
-    if (input->key == "firing_order") continue;
+    // No single number is an order, nor tells several cylinders apart.
+    if (input->key == "firing_order" || input->key == "cylinder_number") continue;
     type(engine, input->key, describe::typedText(*input, input->typical));
   }
   const Assessment assessment(project);

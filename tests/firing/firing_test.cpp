@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <ostream>
 #include <random>
 #include <set>
@@ -85,6 +86,33 @@ INSTANTIATE_TEST_SUITE_P(
                             {"1-5-3-6-2-4", "1-5-4-6-2-3", "1-2-3-6-5-4", "1-2-4-6-5-3"}}),
     [](const auto& row) { return row.param.name; });
 
+/// A crank in line, and the order that it is given while none is entered.
+struct FirstRow {
+  const char* name;
+  std::vector<double> tops;  // [degrees]
+  const char* order;
+};
+void PrintTo(const FirstRow& row, std::ostream* out) { *out << row.name; }
+
+class FirstOrder : public testing::TestWithParam<FirstRow> {};
+
+TEST_P(FirstOrder, IsTheCustomaryOneOfTheMostEven) {
+  const auto tops = radians(GetParam().tops);
+  std::vector<double> places(tops.size());
+  std::iota(places.begin(), places.end(), 0.0);
+  const std::vector<double> axes(tops.size());
+  const auto orders = everyOrder(tops, Strokes::Four, {places, axes});
+  EXPECT_EQ(said(orders.front()), GetParam().order);
+}
+
+// Published firing orders of engines in line, from memory: 1-3-4-2, 1-2-4-5-3 and 1-5-3-6-2-4.
+INSTANTIATE_TEST_SUITE_P(Cranks, FirstOrder,
+                         testing::Values(FirstRow{"Four", {0, 180, 180, 0}, "1-3-4-2"},
+                                         FirstRow{"Five", {0, 144, 216, 288, 72}, "1-2-4-5-3"},
+                                         FirstRow{
+                                             "Six", {0, 120, 240, 240, 120, 0}, "1-5-3-6-2-4"}),
+                         [](const auto& row) { return row.param.name; });
+
 TEST(Orders, OfA270TwinAreNotEven) {
   const auto orders = everyOrder(radians({0, 90}), Strokes::Four);
   ASSERT_EQ(orders.size(), 2U);
@@ -161,6 +189,15 @@ TEST(OrderAs, IsTheMostEvenOfItsKind) {
   EXPECT_THAT(degreesBetween(*order, Strokes::Four), testing::ElementsAre(450, 270));
 }
 
+TEST(OrderAt, IsTheOrderOfTheTurnsOrNone) {
+  const auto at = radians({0, 90});
+  const auto order = orderAt(std::vector{0, 1}, at);
+  ASSERT_TRUE(order);
+  EXPECT_THAT(degreesBetween(*order, Strokes::Four), testing::ElementsAre(90, 630));
+  EXPECT_FALSE(orderAt(std::vector{1, 0}, at));
+  EXPECT_TRUE(orderAt(std::vector{1, 0}, radians({0, 0}))) << "fired together, either is first";
+}
+
 // Definition: half the firing angle, backwards. The 270° twin's second lobe stands 225° back.
 TEST(Lobe, StandsBackByHalfTheFiringAngle) {
   EXPECT_NEAR(lobeAngle(0.0), 0.0, 1e-12);
@@ -171,10 +208,10 @@ TEST(Lobe, StandsBackByHalfTheFiringAngle) {
 TEST(Neighbours, AreCountedInTheirBank) {
   const std::vector<double> places = {0.0, 0.1, 0.2, 0.3};
   const std::vector<double> inLine(4, 0.0);
-  EXPECT_EQ(neighboursInSequence({{0, 2, 3, 1}, {}}, places, inLine), 2) << "3-4 and 2-1";
-  EXPECT_EQ(neighboursInSequence({{0, 1, 2, 3}, {}}, places, inLine), 3);
+  EXPECT_EQ(neighboursInSequence({{0, 2, 3, 1}, {}}, {places, inLine}), 2) << "3-4 and 2-1";
+  EXPECT_EQ(neighboursInSequence({{0, 1, 2, 3}, {}}, {places, inLine}), 3);
   const std::vector<double> vee = {0.0, 1.0, 0.0, 1.0};
-  EXPECT_EQ(neighboursInSequence({{0, 1, 2, 3}, {}}, places, vee), 0);
+  EXPECT_EQ(neighboursInSequence({{0, 1, 2, 3}, {}}, {places, vee}), 0);
 }
 
 /// Events [degrees] and the content of the orders ½, 1, 1½, 2.

@@ -182,16 +182,43 @@ TEST(Firing, GoesByTheNumbersOfTheWorkshop) {
   EXPECT_NEAR(table.rows["at_rad"].numbers[1], 180 * kDegree, 1e-9);
 }
 
-TEST(FiringOrder, ThatLeavesOneOutIsForbidden) {
+/// An order that cannot be, and what is said of it.
+struct WrongRow {
+  const char* name;
+  const char* order;
+  const char* says;
+};
+void PrintTo(const WrongRow& row, std::ostream* out) { *out << row.name; }
+
+class WrongOrder : public testing::TestWithParam<WrongRow> {};
+
+TEST_P(WrongOrder, IsForbiddenOnceAndOfTheOrder) {
   model::Project project = engineOf("4", "0; 180; 180; 0");
-  type(project.engines[0], "firing_order", "1; 3; 2; 3");
+  type(project.engines[0], "firing_order", GetParam().order);
   const Assessment assessment(project);
-  const describe::Finding* finding = findingOf(assessment, 0, "firing_order_names_each_once");
-  ASSERT_NE(finding, nullptr);
-  EXPECT_EQ(finding->weight, describe::Weight::Forbids);
-  EXPECT_THAT(told(*finding), HasSubstr("names cylinder 3 2 times"));
-  EXPECT_EQ(assessment(0, out::largestFiringGap).state, State::Refused);
+  int forbids = 0;
+  for (const describe::Finding& finding : assessment.findings(0)) {
+    if (finding.weight != describe::Weight::Forbids) continue;
+    ++forbids;
+    EXPECT_EQ(finding.about.front(), &in::firingOrder) << told(finding);
+    EXPECT_THAT(told(finding), HasSubstr(GetParam().says));
+  }
+  EXPECT_EQ(forbids, 1);
+  EXPECT_NE(assessment(0, out::largestFiringGap).state, State::Value);
 }
+
+INSTANTIATE_TEST_SUITE_P(
+    Slips, WrongOrder,
+    testing::Values(WrongRow{"Twice", "1; 3; 2; 3", "It leaves out 4 and names 3 more than once."},
+                    WrongRow{"Unknown", "1; 3; 5; 2",
+                             "It leaves out 4, and no cylinder goes by 5."},
+                    WrongRow{"Both", "1; 1; 5; 2",
+                             "It leaves out 3; 4, names 1 more than once, and no cylinder goes by "
+                             "5."},
+                    WrongRow{"Alone", "1", "It leaves out 2; 3; 4 and names 1 more than once."},
+                    WrongRow{"Few", "1; 3; 4", "3 numbers for 4 cylinders"},
+                    WrongRow{"Many", "1; 3; 4; 2; 2", "5 numbers for 4 cylinders"}),
+    [](const auto& row) { return row.param.name; });
 
 TEST(FiringOrder, ThatTheThrowsCannotDoIsForbiddenWithThoseTheyCan) {
   model::Project project = engineOf("3", "0; 240; 120", "", "two-stroke");
@@ -200,11 +227,183 @@ TEST(FiringOrder, ThatTheThrowsCannotDoIsForbiddenWithThoseTheyCan) {
   const describe::Finding* finding = findingOf(assessment, 0, "firing_order_fits_the_throws");
   ASSERT_NE(finding, nullptr);
   EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+  EXPECT_EQ(findingOf(assessment, 0, "refused"), nullptr) << "said once";
   ASSERT_FALSE(finding->mends.empty());
-  EXPECT_EQ(finding->mends.front().entries.front().second, "1; 2; 3");
-  type(project.engines[0], "firing_order", finding->mends.front().entries.front().second);
+  const describe::Mend& other = finding->mends.back();
+  EXPECT_EQ(other.entries.front().second, "1; 2; 3");
+  type(project.engines[0], "firing_order", other.entries.front().second);
   const Assessment mended(project);
   EXPECT_EQ(findingOf(mended, 0, "firing_order_fits_the_throws"), nullptr);
+}
+
+// The V8 of the list has axes 0; 90; 1-8-4-3-6-5-7-2, published for such cranks, from memory, fits
+// with the even bank on the other side.
+TEST(FiringOrder, ThatFitsWithTheAxesTurnedRoundSaysSo) {
+  model::Project project =
+      engineOf("8", "0; 0; 90; 90; 270; 270; 180; 180", "0; 90; 0; 90; 0; 90; 0; 90");
+  type(project.engines[0], "firing_order", "1-8-4-3-6-5-7-2");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "firing_order_fits_the_throws");
+  ASSERT_NE(finding, nullptr);
+  ASSERT_FALSE(finding->mends.empty());
+  EXPECT_EQ(finding->mends.front().entries.front().first, &in::cylinderAxis);
+  for (const auto& [input, text] : finding->mends.front().entries) {
+    type(project.engines[0], input->key, text);
+  }
+  const Assessment mended(project);
+  EXPECT_EQ(findingOf(mended, 0, "firing_order_fits_the_throws"), nullptr);
+  EXPECT_NEAR(mended(0, out::largestFiringGap).value, 90 * kDegree, 1e-9);
+}
+
+TEST(FiringOrder, ThatFitsInTheOtherSenseOfRotationSaysSo) {
+  model::Project project = engineOf("3", "0; 240; 120", "", "two-stroke");
+  type(project.engines[0], "firing_order", "1; 3; 2");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "firing_order_fits_the_throws");
+  ASSERT_NE(finding, nullptr);
+  ASSERT_EQ(finding->mends.front().entries.front().first, &in::throwAhead);
+  type(project.engines[0], "throw_ahead_rad", finding->mends.front().entries.front().second);
+  EXPECT_EQ(findingOf(Assessment(project), 0, "firing_order_fits_the_throws"), nullptr);
+}
+
+/// An order typed as one writes it.
+class OrderTyped : public testing::TestWithParam<const char*> {};
+
+TEST_P(OrderTyped, IsReadAndStaysAsTyped) {
+  model::Project project = engineOf("6", "0; 240; 120; 120; 240; 0");
+  type(project.engines[0], "firing_order", GetParam());
+  const describe::Entry& entry = project.engines[0][in::firingOrder];
+  EXPECT_THAT(entry.values, testing::ElementsAre(1, 5, 3, 6, 2, 4));
+  EXPECT_EQ(entry.text, GetParam());
+  const Assessment assessment(project);
+  EXPECT_NEAR(assessment(0, out::largestFiringGap).value, 120 * kDegree, 1e-9);
+  EXPECT_EQ(findingOf(assessment, 0, "read_as", "firing_order"), nullptr);
+}
+
+INSTANTIATE_TEST_SUITE_P(Marks, OrderTyped,
+                         testing::Values("1-5-3-6-2-4", "1 5 3 6 2 4", "1,5,3,6,2,4",
+                                         "1, 5, 3, 6, 2, 4", "1 – 5 – 3 – 6 – 2 – 4",
+                                         "1; 5; 3; 6; 2; 4"));
+
+TEST(OrderTyped, WithAMarkTooManyIsNotRead) {
+  for (const char* text : {"1--3", "1-", "1-a", "-1", "1,,2", "1 | 2"}) {
+    model::Project project = engineOf("2", "0; 180");
+    type(project.engines[0], "firing_order", text);
+    const auto& values = project.engines[0][in::firingOrder].values;
+    EXPECT_LT(values.size(), 2U) << text;
+  }
+}
+
+// By hand: a 270° twin fires at 90 or a turn later, at 450; both are 1-2.
+TEST(Turns, TellOrdersOfTheSameCylindersApart) {
+  model::Project project = engineOf("2", "0; 270");
+  Assessment before(project);
+  const Tabulated orders = before.evaluation().tabulated(0, out::firingOrders);
+  ASSERT_EQ(orders.rows.size(), 2U);
+  EXPECT_EQ(orders.rows["later"].words[0], "");
+  EXPECT_EQ(orders.rows["in_use"].words[0], "in use");
+  EXPECT_EQ(orders.rows["intervals"].words[1], "90-630");
+  type(project.engines[0], "firing_order", "1; 2");
+  type(project.engines[0], "fires_turn_later", orders.rows["later"].words[1]);
+  Assessment taken(project);
+  EXPECT_NEAR(taken(0, out::largestFiringGap).value, 630 * kDegree, 1e-9);
+  EXPECT_EQ(taken(0, out::turnsLater, 1).value, 0.0);
+  const Tabulated after = taken.evaluation().tabulated(0, out::firingOrders);
+  EXPECT_EQ(after.rows["in_use"].words[0], "");
+  EXPECT_EQ(after.rows["in_use"].words[1], "in use");
+}
+
+// Whatever row is taken, its intervals are those of the firings then.
+TEST(Turns, MakeEveryRowOneThatCanBeEntered) {
+  for (const char* cylinders : {"0; 240; 120", "0; 100; 250"}) {
+    model::Project project = engineOf("3", cylinders);
+    Assessment before(project);
+    const Tabulated orders = before.evaluation().tabulated(0, out::firingOrders);
+    for (std::size_t i = 0; i < orders.rows.size(); ++i) {
+      type(project.engines[0], "firing_order", orders.rows["order"].words[i]);
+      type(project.engines[0], "fires_turn_later", orders.rows["later"].words[i]);
+      const Assessment taken(project);
+      const auto row = static_cast<Eigen::Index>(i);
+      EXPECT_NEAR(taken(0, out::largestFiringGap).value, orders.rows["largest_rad"].numbers[row],
+                  1e-9);
+      EXPECT_NEAR(taken(0, out::leastFiringGap).value, orders.rows["least_rad"].numbers[row], 1e-9);
+    }
+  }
+}
+
+TEST(Turns, ThatCannotBeAreForbidden) {
+  struct Row {
+    const char* cycle;
+    const char* order;
+    const char* later;
+  };
+  for (const Row& row : {Row{"four-stroke", "1; 2", "1; 0"}, Row{"two-stroke", "1; 2", "0; 1"},
+                         Row{"four-stroke", "", "1"}, Row{"two-stroke", "", "0; 1"}}) {
+    model::Project project = engineOf("2", "0; 180", "", row.cycle);
+    type(project.engines[0], "firing_order", row.order);
+    type(project.engines[0], "fires_turn_later", row.later);
+    const Assessment assessment(project);
+    const describe::Finding* finding = findingOf(assessment, 0, "turns_later_fit");
+    ASSERT_NE(finding, nullptr) << row.later;
+    EXPECT_EQ(findingOf(assessment, 0, "refused"), nullptr);
+    type(project.engines[0], "fires_turn_later", finding->mends.front().entries.front().second);
+    EXPECT_EQ(Assessment(project)(0, out::largestFiringGap).state, State::Value);
+  }
+}
+
+TEST(CylinderNumbers, ThatAreNotEachAnothersAreForbidden) {
+  for (const char* numbers : {"1; 1; 2", "5"}) {
+    model::Project project = engineOf("3", "0; 240; 120");
+    type(project.engines[0], "cylinder_number", numbers);
+    type(project.engines[0], "firing_order", "1; 3; 2");
+    const Assessment assessment(project);
+    const describe::Finding* finding = findingOf(assessment, 0, "cylinder_numbers_differ");
+    ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+    EXPECT_EQ(finding->mends.front().entries.front().second, "1; 2; 3");
+    EXPECT_EQ(findingOf(assessment, 0, "firing_order_names_each_once"), nullptr);
+    EXPECT_EQ(findingOf(assessment, 0, "refused"), nullptr);
+  }
+}
+
+TEST(Angles, OfOneForAllCylindersAreAskedAbout) {
+  model::Project project = engineOf("2", "0; 0", "75");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "one_axis_for_all");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Objects);
+  type(project.engines[0], "cylinder_axis_rad", finding->mends.front().entries.front().second);
+  const Assessment mended(project);
+  EXPECT_EQ(findingOf(mended, 0, "one_axis_for_all"), nullptr);
+  EXPECT_NEAR(mended(0, out::topAfterFirst, 1).value, 75 * kDegree, 1e-9);
+  const model::Project triple = engineOf("3", "120");
+  const Assessment throws(triple);
+  const describe::Finding* thrown = findingOf(throws, 0, "one_throw_for_all");
+  ASSERT_NE(thrown, nullptr);
+  EXPECT_THAT(told(*thrown), HasSubstr("Are 0.0 · 120.0 · 240.0° meant?"));
+  EXPECT_EQ(findingOf(throws, 0, "all_pistons_together"), nullptr);
+  for (const model::Project& meant : {engineOf("2", "0"), engineOf("1", "30")}) {
+    const Assessment fine(meant);
+    EXPECT_EQ(findingOf(fine, 0, "one_throw_for_all"), nullptr);
+  }
+}
+
+TEST(CrankTops, HaveARowForEachCylinder) {
+  model::Project project = engineOf("2", "0; 270", "0; 0");
+  type(project.engines[0], "cylinder_number", "7; 5");
+  Assessment assessment(project);
+  const Tabulated tops = assessment.evaluation().tabulated(0, out::crankTops);
+  ASSERT_EQ(tops.state, State::Value);
+  EXPECT_EQ(tops.rows["cylinder"].numbers[1], 5.0);
+  EXPECT_NEAR(tops.rows["top_rad"].numbers[1], 90 * kDegree, 1e-9);
+  EXPECT_NEAR(tops.rows["fires_rad"].numbers[1], 450 * kDegree, 1e-9);
+  EXPECT_NEAR(tops.rows["lobe_rad"].numbers[1], 135 * kDegree, 1e-9);
+  // The throws stand where the order cannot be.
+  type(project.engines[0], "firing_order", "1; 2");
+  Assessment refused(project);
+  const Tabulated still = refused.evaluation().tabulated(0, out::crankTops);
+  ASSERT_EQ(still.state, State::Value);
+  EXPECT_TRUE(std::isnan(still.rows["fires_rad"].numbers[1]));
 }
 
 TEST(Throws, AllTogetherAreAskedAbout) {
@@ -318,7 +517,8 @@ TEST(Rods, OfWhichThreeStandOnOnePinAreSaidNotToBeSlaves) {
 // By hand: one that fires 14° after the first has its lobe 7° behind, which is 353° ahead, and it
 // does not jump by a turn under its ±, nor does the lobe of one that fires with the first.
 TEST(Lobes, AreToldWithinATurn) {
-  const model::Project project = engineOf("3", "0; -14; 0 ± 0.5");
+  model::Project project = engineOf("3", "0; -14; 0 ± 0.5");
+  type(project.engines[0], "firing_order", "1-2-3");
   const Assessment assessment(project);
   EXPECT_NEAR(assessment(0, out::lobeBehindFirst, 1).value, 353 * kDegree, 1e-9);
   for (int i = 0; i < 3; ++i) {
@@ -531,6 +731,20 @@ TEST(Rhythm, StandsBesideTheDonors) {
   // By hand: |cos(q 225°)| and |cos(q 180°)| at q = ½.
   EXPECT_NEAR(rhythm.rows["content"].numbers[0], 0.3827, 0.0001);
   EXPECT_NEAR(rhythm.rows["donors"].numbers[0], 0.0, 1e-9);
+}
+
+// By hand: cos 450° is 0, 2 orders at 5500 rpm are 11 000 a minute; what arithmetic adds is not
+// told.
+TEST(Rhythm, IsToldWithoutDust) {
+  model::Project project = engineOf("2", "0; 270");
+  type(project.engines[0], "wanted_speed_rad_s", "5500");
+  Assessment assessment(project);
+  const Tabulated rhythm = assessment.evaluation().tabulated(0, out::rhythm);
+  ASSERT_EQ(rhythm.state, State::Value);
+  EXPECT_EQ(rhythm.rows["content"].numbers[3], 0.0);
+  for (Eigen::Index i = 0; i < 16; ++i) {
+    EXPECT_EQ(rhythm.rows["pulses_a_minute"].numbers[i], 2750.0 * static_cast<double>(i + 1));
+  }
 }
 
 // Each can be typed, turns, and fires; those of an even order do.

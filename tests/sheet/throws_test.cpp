@@ -149,11 +149,11 @@ TEST(ThrowsSheet, SaysWhatIsMissingInsteadOfAnEmptyFigure) {
   model::Project project = sample("burdock-719");
   type(project.engines[1], "throw_ahead_rad", "");
   const BenchSheet sheet = throwsOf(project);
-  EXPECT_EQ(sheet.whyNoDrawing, "Not entered yet: throw ahead of the first by.");
+  EXPECT_EQ(sheet.whyNoDrawing, "Not entered yet: throw angle ahead of the first.");
   EXPECT_FALSE(sheet.star.has_value());
   EXPECT_TRUE(sheet.grids.empty());
   ASSERT_FALSE(sheet.asked.empty());
-  EXPECT_EQ(sheet.asked.front().label, "Throw ahead of the first by");
+  EXPECT_EQ(sheet.asked.front().label, "Throw angle ahead of the first");
 }
 
 TEST(ThrowsSheet, KeepsTheThrowsWhereTheOrderCannotBe) {
@@ -162,7 +162,8 @@ TEST(ThrowsSheet, KeepsTheThrowsWhereTheOrderCannotBe) {
   const BenchSheet sheet = throwsOf(project);
   EXPECT_TRUE(sheet.whyNoDrawing.empty());
   ASSERT_EQ(sheet.grids.size(), 1U);
-  EXPECT_THAT(sheet.notes, Contains(StartsWith("When it fires is not known. These throws cannot")));
+  EXPECT_THAT(sheet.notes,
+              Contains(StartsWith("When it fires is not known. The firing order must")));
   ASSERT_FALSE(sheet.objections.empty());
   EXPECT_EQ(sheet.objections.front().word, "forbids");
 }

@@ -23,13 +23,15 @@ using units::Kind;
 
 QString tr(const char* text) { return QCoreApplication::translate("RhythmPage", text); }
 
-/// The orders that stand out, the strongest first: "2 at 1.00".
+/// The low orders that make the rhythm are the first rows.
+constexpr Eigen::Index kLow = 8;  // up to four, or up to eight, pulses a turn
+
+/// Those of them that stand out, the strongest first: "2.0 with 1.00".
 QStringList strongest(const Desk& desk, const Tabulated& rhythm) {
-  constexpr Eigen::Index kTurns = 8;  // orders up to four, or up to eight, pulses a turn
   constexpr double kHeard = 0.3;
   std::vector<Eigen::Index> rows;
   const Eigen::ArrayXd& contents = rhythm.rows["content"].numbers;
-  for (Eigen::Index row = 0; row < std::min(kTurns, contents.size()); ++row) {
+  for (Eigen::Index row = 0; row < std::min(kLow, contents.size()); ++row) {
     if (contents[row] > kHeard) rows.push_back(row);
   }
   std::ranges::stable_sort(
@@ -50,8 +52,11 @@ Answer answer(const Desk& desk) {
   said.sentence = tr("firings a minute at the speed wanted");
   const Tabulated rhythm = desk.document.evaluation().tabulated(desk.subject(), out::rhythm);
   if (rhythm.state != describe::State::Value) return said;
-  said.further = tr("strongest orders of the rhythm: %1")
-                     .arg(strongest(desk, rhythm).join(QStringLiteral(" · ")));
+  const Eigen::ArrayXd& orders = rhythm.rows["order"].numbers;
+  const double last = orders[std::min(kLow, orders.size()) - 1];
+  said.further = tr("strongest orders of the rhythm up to %1: %2")
+                     .arg(desk.taste.number(Kind::Ratio, last, 1),
+                          strongest(desk, rhythm).join(QStringLiteral(" · ")));
   return said;
 }
 
@@ -68,7 +73,7 @@ PageDescription rhythmPage() {
   return {.key = QStringLiteral("rhythm"),
           .name = tr("Rhythm"),
           .question = tr("In which rhythm does it fire?"),
-          .entries = {{{}, {&in::firingOrder, &in::wantedSpeed, &in::cycle}}},
+          .entries = {{{}, {&in::firingOrder, &in::firesLater, &in::wantedSpeed, &in::cycle}}},
           .results = {&out::firingFrequency, &out::firesAfterFirst, &out::lobeBehindFirst,
                       &out::lobeMoved},
           .decides = {&out::firingFrequency},

@@ -31,7 +31,8 @@ Answer answer(const Desk& desk) {
   Answer said = answerBy(desk, out::largestFiringGap);
   if (said.number.isEmpty()) return said;
   const int engine = desk.subject();
-  const bool entered = desk.document.evaluation().inputGiven(engine, in::firingOrder);
+  const bool entered = desk.document.evaluation().inputGiven(engine, in::firingOrder) ||
+                       desk.document.evaluation().inputGiven(engine, in::firesLater);
   const Tabulated table = desk.document.evaluation().tabulated(engine, out::firingTable);
   QStringList order;
   for (std::size_t i = 0; i < table.rows.size(); ++i) {
@@ -62,18 +63,19 @@ void putCrank(Desk& desk, const Tabulated& cranks, int row) {
   crank.entries = {{&in::cylinderCount, std::to_string(static_cast<int>(count))},
                    {&in::throwAhead, wordsIn(cranks, "throws", row)},
                    {&in::cylinderAxis, wordsIn(cranks, "axes", row)},
-                   {&in::firingOrder, {}}};
+                   {&in::firingOrder, {}},
+                   {&in::firesLater, {}}};
   desk.document.take(desk.subject(), crank, tr("crank"));
 }
 
-/// "1-3-4-2" typed as 1; 3; 4; 2.
+/// "1-3-4-2" typed as 1; 3; 4; 2, and on which turn where the order alone does not say it.
 void putOrder(Desk& desk, const Tabulated& orders, int row) {
   std::string text = wordsIn(orders, "order", row);
   for (char& letter : text) {
     if (letter == '-' || letter == '+') letter = ';';
   }
   describe::Mend order;
-  order.entries = {{&in::firingOrder, text}};
+  order.entries = {{&in::firingOrder, text}, {&in::firesLater, wordsIn(orders, "later", row)}};
   desk.document.take(desk.subject(), order, tr("firing order"));
 }
 
@@ -87,14 +89,15 @@ PageDescription throwsPage() {
                       {tr("Seen from where"), {&in::viewedFrom, &in::rotation}},
                       {tr("Throws and axes"),
                        {&in::throwAhead, &in::cylinderAxis, &in::cylinderNumber}},
-                      {{}, {&in::firingOrder, &in::wantedSpeed}}},
+                      {{}, {&in::firingOrder, &in::firesLater, &in::wantedSpeed}}},
           .results = {&out::largestFiringGap, &out::leastFiringGap, &out::firingFrequency,
                       &out::topAfterFirst, &out::turnsLater, &out::firesAfterFirst,
                       &out::lobeBehindFirst, &out::lobeMoved},
           .decides = {&out::largestFiringGap},
           .answer = &answer,
           .picture = &picture,
-          .tables = {{&out::firingOrders, tr("no throws yet"), &putOrder},
+          .tables = {{&out::crankTops, tr("no throws yet")},
+                     {&out::firingOrders, tr("no throws yet"), &putOrder},
                      {&out::collectors, tr("one cylinder")},
                      {&out::commonCranks, {}, &putCrank}}};
 }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/assess/entry_rules.h"
+#include "core/model/entry_text.h"
 #include "core/units/parse.h"
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
@@ -134,7 +135,8 @@ QString entryEcho(const Document& document, const EntryPlace& place) {
   if (!entry.known() || entry.text.empty()) return {};
   const Taste& taste = document.taste();
   if (entry.unit != taste.style().unit(input.kind)) return {};
-  const units::Parsed read = units::parse(input.kind, entry.text, taste.style().group[input.kind]);
+  const units::Parsed read = units::parse(input.kind, model::withSemicolons(input, entry.text),
+                                          taste.style().group[input.kind]);
   constexpr std::array kHeeds{Heed::Fraction, Heed::OtherUnit, Heed::Step, Heed::Mean};
   const bool says = std::ranges::find_first_of(read.heeds, kHeeds) != read.heeds.end();
   return says ? equalsText(taste, input, entry) : QString();
