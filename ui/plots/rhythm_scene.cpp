@@ -59,7 +59,12 @@ SceneShown rhythmScene(Document& document, int subject) {
         barOf(orders[i] - (both ? 0.0 : 0.5 * width), width, own[i], true));
     if (both) shown.scene.regions.push_back(barOf(orders[i] - width, width, donors[i], false));
   }
-  shown.scene.panels[0].x.to = orders[orders.size() - 1] + step;
+  PlotAxis& along = shown.scene.panels[0].x;
+  along.to = orders[orders.size() - 1] + step;
+  const double every = along.to > 10.0 ? 2.0 : 1.0;
+  for (double order = 0.0; order < along.to; order += every) {
+    along.names.emplace_back(order, document.taste().number(units::Kind::Ratio, order, 0));
+  }
   const QString name = nameOf(document.project(), subject);
   shown.scene.panels[0].y.title =
       compared ? tr("Content; full: %1 · dashed: %2")

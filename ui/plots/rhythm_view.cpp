@@ -170,6 +170,7 @@ void RhythmView::listen() {
 }
 
 void RhythmView::askWhere() {
+  if (sound().isEmpty()) return;  // said before anyone chooses a name
   const QString folder = document_.path().section(QLatin1Char('/'), 0, -2);
   const QString name = tr("%1 rhythm").arg(engine_->currentText()).replace(u'/', u'-');
   QString path = QFileDialog::getSaveFileName(
