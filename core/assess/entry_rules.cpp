@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/describe/common_practice.h"
+#include "core/model/entry_text.h"
 #include "core/model/inputs.h"
 #include "core/model/lists.h"
 #include "core/units/parse.h"
@@ -99,7 +100,7 @@ void offer(Finding& finding, Mend mend) {
 /// The entry's text read once more, for why and how it was read.
 units::Parsed reread(const Input& input, const Entry& entry) {
   const units::Unit* bare = units::findUnit(input.kind, entry.unit);
-  return units::parse(input.kind, entry.text,
+  return units::parse(input.kind, model::withSemicolons(input, entry.text),
                       bare != nullptr ? *bare : units::unitsOf(input.kind)[0]);
 }
 
