@@ -140,6 +140,20 @@ TEST_F(Drawings, EnlargeTheThinLayersAllAlike) {
   }
 }
 
+TEST_F(Drawings, LeaveToTheCaptionWhereTheCrownStandsWhenThePistonHasNoRoom) {
+  QImage paper(560, 460, QImage::Format_RGB32);
+  QPainter painter(&paper);
+  Drafting draft(painter, Medium::screen(paper, QFont(), QPalette()));
+  const units::Style style;
+  EXPECT_TRUE(hasRoomForCrown(draft, QRectF(0, 0, 560, 440), cylinder(), style));
+  EXPECT_FALSE(hasRoomForCrown(draft, QRectF(0, 0, 230, 440), cylinder(), style)) << "too narrow";
+  EXPECT_FALSE(hasRoomForCrown(draft, QRectF(0, 0, 560, 120), cylinder(), style)) << "too low";
+  const QString crown = crownInWords(cylinder(), style);
+  EXPECT_EQ(crown, QStringLiteral("0.15 below deck"));
+  EXPECT_TRUE(stackCaption(8.0, 0, style, crown).endsWith(QStringLiteral("; crown ") + crown));
+  EXPECT_FALSE(stackCaption(8.0, 0, style, {}).contains(QStringLiteral("crown")));
+}
+
 TEST_F(Drawings, TurnWithTheCrank) {
   SectionView view(document_, taste_);
   view.resize(400, 500);

@@ -252,6 +252,24 @@ TEST_F(PrintedSheet, SaysTheDecisiveNumbers) {
   }
 }
 
+TEST_F(PrintedSheet, SaysTheScaleOfItsDrawingsAndWhereTheCrownStands) {
+  for (const char* name : {"burdock-719", "culvert-1040", "tansy-270", "teasel-125"}) {
+    ASSERT_TRUE(document_.open(sample(QLatin1StringView(name))));
+    for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
+      ASSERT_TRUE(writeSheetPdf(document_.assessment(), units::Style(), {}, paper, pdf_, nullptr));
+      const QString text =
+          ran(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), pdf_, QStringLiteral("-")})
+              .simplified();
+      for (const char* words : {"Section at top dead centre, cylinder 1, 1 : [\\d.]+\\.",
+                                "Stack of cylinder 1 at top dead centre, [\\d.]+ : 1",
+                                "\\d\\.\\d\\d (below deck|proud)|flush"}) {
+        EXPECT_TRUE(text.contains(QRegularExpression(QLatin1StringView(words))))
+            << name << ": " << words << " in " << text.toStdString();
+      }
+    }
+  }
+}
+
 TEST_F(PrintedSheet, ShowsTheThrowsWithTheirTops) {
   ASSERT_TRUE(document_.open(sample(QStringLiteral("tansy-270"))));
   for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {

@@ -21,19 +21,43 @@ constexpr double kHead = 0.13;
 constexpr double kUpperBarrel = 0.17;
 constexpr double kLowerBarrel = 0.12;
 constexpr double kCrankcase = 0.13;
-constexpr double kMostOfOneLayer = 0.30;  // thicker ones are broken
-constexpr double kScaled = 1.0 - kHead - kUpperBarrel - kLowerBarrel - kCrankcase;
+constexpr double kMostOfOneLayer = 0.30;                               // thicker ones are broken
+constexpr double kScaled = 1.0 - kHead - kUpperBarrel - kLowerBarrel;  // with the crankcase
 
 constexpr double kMetal = 0.37;  // of the width; the rest is piston
 
-constexpr double kGap = 0.8;          // [mm] between barrel and piston
-constexpr double kToLine = 2.6;       // [mm] from the part to its dimension line
-constexpr double kEdge = 0.5;         // [mm]
-constexpr double kBreak = 1.6;        // [mm] between the two lines of a break
-constexpr double kLeastLayer = 0.25;  // [mm] drawn, so that a foil is still seen
+constexpr double kGap = 0.8;             // [mm] between barrel and piston
+constexpr double kToLine = 2.6;          // [mm] from the part to its dimension line
+constexpr double kEdge = 0.5;            // [mm]
+constexpr double kBreak = 1.6;           // [mm] between the two lines of a break
+constexpr double kTooth = 1.1;           // [mm] of a break
+constexpr double kLeastCrankcase = 5.2;  // [mm]
+constexpr double kLeastLayer = 0.25;     // [mm] drawn, so that a foil is still seen
 
 constexpr std::array kEnlargements = {50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 12.0, 10.0, 8.0,
                                       6.0,  5.0,  4.0,  3.0,  2.5,  2.0,  1.5,  1.0,  0.5};
+
+/// Where the crown stands, in the lines in which it can be written.
+struct CrownWords {
+  QString amount = {};  ///< empty: not known
+  QStringList where = {};
+};
+
+/// A chain is read in one unit: where thicknesses have another than lengths, in that of lengths.
+QString numberOf(const units::Style& style, double value, Kind kind = Kind::FineLength) {
+  const bool oneUnit = style.unit(Kind::Length) == style.unit(Kind::FineLength);
+  return fromCore(style.number(oneUnit ? kind : Kind::Length, value));
+}
+
+QStringList belowDeck() { return {QStringLiteral("below"), QStringLiteral("deck")}; }
+
+CrownWords crownWords(const Cylinder& cylinder, const units::Style& style) {
+  if (!cylinder.deckClearance) return {};
+  const double below = *cylinder.deckClearance;
+  const QString amount = numberOf(style, std::abs(below));
+  if (amount == numberOf(style, 0.0)) return {amount, {QStringLiteral("flush")}};
+  return {amount, below > 0.0 ? belowDeck() : QStringList{QStringLiteral("proud")}};
+}
 
 class StackPainter {
  public:
@@ -43,6 +67,10 @@ class StackPainter {
     chooseEnlargement();
     placeAcross();
     placeDown();
+  }
+
+  bool hasRoomForCrown() const {
+    return crownWords(it_, style_).amount.isEmpty() || !crownLines().isEmpty();
   }
 
   StackDrawn paint() {
@@ -72,6 +100,11 @@ class StackPainter {
 
   // ---- Places
 
+  /// High enough for the arrows of its dimension.
+  double crankcase() const {
+    return std::max(kCrankcase * area_.height(), draft_.mm(kLeastCrankcase));
+  }
+
   void chooseEnlargement() {
     const double aboveDeck = it_.headGasket + std::max<double>(it_.headRecess, 0.0);
     const double atDeck =
@@ -79,7 +112,7 @@ class StackPainter {
     double below = std::max<double>(it_.spacer, 0.0);
     for (const Measure& gasket : it_.baseGaskets) below += gasket;
     const double most = draft_.mm(1000.0);
-    const double room = kScaled * area_.height();
+    const double room = kScaled * area_.height() - crankcase();
     // One thick layer is broken rather than making all others vanish.
     const auto fits = [&](double enlargement) {
       const double scale = enlargement * most;
@@ -124,7 +157,7 @@ class StackPainter {
       foot_ = bottom_;
       return;
     }
-    double y = bottom_ - kCrankcase * area_.height();
+    double y = bottom_ - crankcase();
     seat_ = y;
     if (it_.spacer > 0.0) {
       Layer layer{&it_.spacer, QStringLiteral("spacer"), 0.0, y, false, true};
@@ -222,7 +255,7 @@ class StackPainter {
 
   void paintBreak(double left, double right, double y) {
     const double over = draft_.mm(1.2);
-    const double tooth = draft_.mm(1.1);
+    const double tooth = draft_.mm(kTooth);
     const double half = draft_.mm(kBreak) / 2.0;
     const double middle = (left + right) / 2.0;
     const QPolygonF upper({QPointF(left - over, y), QPointF(middle - 2.0 * tooth, y),
@@ -256,10 +289,17 @@ class StackPainter {
     }
   }
 
-  void paintPiston() {
+  QRectF piston() const {
     const double low = area_.bottom() - draft_.mm(kEdge) - 0.04 * area_.height();
+    return QRectF(QPointF(pistonLeft_, crown_), QPointF(pistonRight_, low));
+  }
+  double pistonBreak() const { return crown_ + 0.45 * piston().height(); }
+  double ringDepth() const { return 0.09 * (pistonRight_ - pistonLeft_); }
+
+  void paintPiston() {
+    const QRectF piston = this->piston();
+    const double low = piston.bottom();
     pin_ = crown_ + 0.68 * (low - crown_);
-    const QRectF piston(QPointF(pistonLeft_, crown_), QPointF(pistonRight_, low));
     QPainter& painter = draft_.painter();
     painter.fillRect(piston, draft_.ink().fill);
     draft_.line(piston.topLeft(), piston.topRight(), draft_.wide());
@@ -270,33 +310,45 @@ class StackPainter {
     const QPointF pin(pistonRight_ - 0.32 * piston.width(), pin_);
     draft_.circle(pin, radius, draft_.wide(), draft_.ink().paper);
     draft_.cross(pin, radius + draft_.mm(1.5));
-    paintBreak(pistonLeft_, pistonRight_, crown_ + 0.45 * (low - crown_));
+    paintBreak(pistonLeft_, pistonRight_, pistonBreak());
     pinRight_ = pin.x() + radius + draft_.mm(1.5);
-    sayCrown(piston);
+    sayCrown();
   }
 
   void paintRings() {
-    const double depth = 0.09 * (pistonRight_ - pistonLeft_);
     const double height = draft_.mm(0.9);
     for (int i = 0; i < 2; ++i) {
       const double y = crown_ + draft_.mm(2.2 + 2.4 * i);
-      draft_.painter().fillRect(QRectF(metalRight_, y, pistonLeft_ - metalRight_ + depth, height),
-                                draft_.ink().line);
+      draft_.painter().fillRect(
+          QRectF(metalRight_, y, pistonLeft_ - metalRight_ + ringDepth(), height),
+          draft_.ink().line);
     }
   }
 
-  void sayCrown(const QRectF& piston) {
-    if (!it_.deckClearance) return;
-    const double below = *it_.deckClearance;
-    const QString amount = number(std::abs(below));
-    QStringList lines = amount == number(0.0) ? QStringList{QStringLiteral("flush")}
-                        : below > 0.0         ? belowDeck()
-                                              : QStringList{QStringLiteral("proud")};
-    const QString where = lines.join(QChar(u' '));
-    if (draft_.textWidth(where) < 0.85 * piston.width()) lines = {where};
-    lines.prepend(amount);
-    QPointF at(piston.center().x() + 0.05 * piston.width(), piston.top() + draft_.mm(0.6));
-    for (const QString& line : lines) {
+  /// Between crown and break, beside the rings.
+  QRectF roomForCrown() const {
+    return QRectF(QPointF(pistonLeft_ + ringDepth(), crown_ + draft_.mm(0.6)),
+                  QPointF(pistonRight_, pistonBreak() - draft_.mm(kBreak / 2.0 + 1.4 * kTooth)));
+  }
+
+  /// As few as find room; none where none do.
+  QStringList crownLines() const {
+    const auto [amount, where] = crownWords(it_, style_);
+    const QSizeF room = roomForCrown().size() - QSizeF(draft_.mm(1.0), 0.0);
+    for (QStringList lines : {QStringList{where.join(QChar(u' '))}, where}) {
+      lines.prepend(amount);
+      const auto fits = [&](const QString& line) { return draft_.textWidth(line) <= room.width(); };
+      if (std::ranges::all_of(lines, fits) &&
+          static_cast<double>(lines.size()) * draft_.textHeight() <= room.height())
+        return lines;
+    }
+    return {};
+  }
+
+  void sayCrown() {
+    const QRectF room = roomForCrown();
+    QPointF at(room.center().x(), room.top());
+    for (const QString& line : crownLines()) {
       draft_.text(at, Qt::AlignHCenter | Qt::AlignTop, line);
       at += QPointF(0.0, draft_.textHeight());
     }
@@ -304,10 +356,8 @@ class StackPainter {
 
   // ---- Dimensions
 
-  /// A chain is read in one unit: where thicknesses have another than lengths, in that of lengths.
   QString number(double value, Kind kind = Kind::FineLength) const {
-    const bool oneUnit = style_.unit(Kind::Length) == style_.unit(Kind::FineLength);
-    return fromCore(style_.number(oneUnit ? kind : Kind::Length, value));
+    return numberOf(style_, value, kind);
   }
   /// Of what was not given no number is shown: none is the builder's.
   QString number(const Measure& measure, Kind kind = Kind::FineLength) const {
@@ -322,7 +372,6 @@ class StackPainter {
   QString squishName() const {
     return it_.compressionIgnition ? QStringLiteral("bumping") : QStringLiteral("squish");
   }
-  static QStringList belowDeck() { return {QStringLiteral("below"), QStringLiteral("deck")}; }
   QString squishText() const {
     return it_.squishGap ? number(*it_.squishGap) : QStringLiteral("–");
   }
@@ -472,11 +521,25 @@ StackDrawn paintStack(Drafting& draft, const QRectF& area, const Cylinder& cylin
   return StackPainter(draft, area, cylinder, style, options).paint();
 }
 
-QString stackCaption(double enlargement, int cylinder, const units::Style& style) {
+bool hasRoomForCrown(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                     const units::Style& style) {
+  return StackPainter(draft, area, cylinder, style, {}).hasRoomForCrown();
+}
+
+QString crownInWords(const Cylinder& cylinder, const units::Style& style) {
+  const auto [amount, where] = crownWords(cylinder, style);
+  if (where == QStringList{QStringLiteral("flush")}) return where.front();
+  return (QStringList{amount} + where).join(QChar(u' ')).trimmed();
+}
+
+QString stackCaption(double enlargement, int cylinder, const units::Style& style,
+                     const QString& crown) {
   const bool whole = enlargement == std::floor(enlargement);
-  return QStringLiteral("Stack of cylinder %1 at top dead centre, %2 : 1")
-      .arg(cylinder + 1)
-      .arg(fromCore(style.number(Kind::Ratio, enlargement, whole ? 0 : 1)));
+  const QString caption =
+      QStringLiteral("Stack of cylinder %1 at top dead centre, %2\u00A0:\u00A01")
+          .arg(cylinder + 1)
+          .arg(fromCore(style.number(Kind::Ratio, enlargement, whole ? 0 : 1)));
+  return crown.isEmpty() ? caption : caption + QStringLiteral("; crown ") + crown;
 }
 
 QString stackInWords(const Cylinder& cylinder, const units::Style& style) {

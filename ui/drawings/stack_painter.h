@@ -30,9 +30,20 @@ struct StackDrawn {
 StackDrawn paintStack(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                       const units::Style& style, const StackOptions& options);
 
-/// "Stack of cylinder 2 at top dead centre, 12 : 1".
+/// Where the piston as it would be drawn has room for where its crown stands; if not, it is left to
+/// the caption.
+bool hasRoomForCrown(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
+                     const units::Style& style);
+
+/// "0.02 below deck", "flush"; empty where it is not known.
+QString crownInWords(const Cylinder& cylinder, const units::Style& style);
+
+/// "Stack of cylinder 2 at top dead centre, 12 : 1", and where the crown stands unless the drawing
+/// says it.
 /// @param cylinder counted from 0
-QString stackCaption(double enlargement, int cylinder, const units::Style& style);
+/// @param crown    as crownInWords() has it; empty: the drawing says it, or it is not known
+QString stackCaption(double enlargement, int cylinder, const units::Style& style,
+                     const QString& crown);
 
 /// The stack read aloud, from the head down.
 QString stackInWords(const Cylinder& cylinder, const units::Style& style);

@@ -33,13 +33,21 @@ void StackView::paintEvent(QPaintEvent* event) {
 }
 
 void StackView::draw(Drafting& draft, const Cylinder& it) {
-  const QRect foot = footBox(stackCaption(kLongEnlargement, cylinder(), taste().style()));
-  StackDrawn drawn = paintStack(draft, aboveFoot(foot), it, taste().style(),
+  const units::Style& style = taste().style();
+  QString crown;
+  const auto caption = [&](double enlargement) {
+    return stackCaption(enlargement, cylinder(), style, crown);
+  };
+  QRect foot = footBox(caption(kLongEnlargement));
+  if (!hasRoomForCrown(draft, aboveFoot(foot), it, style)) {
+    crown = crownInWords(it, style);
+    foot = footBox(caption(kLongEnlargement));
+  }
+  StackDrawn drawn = paintStack(draft, aboveFoot(foot), it, style,
                                 {.highlighted = hovered_ != nullptr ? hovered_ : highlighted_});
   marks_ = std::move(drawn.marks);
   draft.painter().setPen(draft.ink().faint);
-  draft.painter().drawText(foot, Qt::AlignLeft | Qt::TextWordWrap,
-                           stackCaption(drawn.enlargement, cylinder(), taste().style()));
+  draft.painter().drawText(foot, Qt::AlignLeft | Qt::TextWordWrap, caption(drawn.enlargement));
 }
 
 QString StackView::inWords(const Cylinder& it) const { return stackInWords(it, taste().style()); }

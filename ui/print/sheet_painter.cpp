@@ -34,8 +34,9 @@ constexpr double kMostPlot = 42.0;  // height
 constexpr double kLeastPlot = 23.0;
 constexpr double kLeastStack = 44.0;  // height of the enlarged stack
 constexpr double kMostStack = 60.0;
-constexpr double kStackGap = 1.5;  // above it
-constexpr double kStar = 27.0;     // height of the star of the throws
+constexpr double kStackGap = 1.5;    // above it
+constexpr double kStar = 27.0;       // height of the star of the throws
+constexpr double kLongScale = 12.5;  // one that is long to write
 constexpr double kLeastStarWidth = 27.0;
 constexpr std::size_t kMostBeside = 6;  // throws of stars beside each other
 constexpr double kLeastSection = 48.0;  // height; before it is cut shorter there is no star
@@ -395,7 +396,6 @@ class Page {
 
   void paintDrawings() {
     table_.paint(QPointF(inner_.left() + drawings_ + mm(kBetween), top_ + mm(1.0)), pitch_);
-    const double line = draft_.textHeight();
     QRectF area(inner_.left(), top_ + mm(1.0), drawings_, split_ - top_ - mm(2.0));
     area.setBottom(paintStars(area));
     const CylinderOrWhyNot it = cylinderToDraw(assessment_, style_, sheet_.engine, 0);
@@ -404,14 +404,27 @@ class Page {
       inColumn().draw(draft_.painter(), draft_.ink().line, paragraph, area.top());
       return;
     }
-    note_ = {{}, inTerms(notFromNumbers(*it.cylinder)) + QLatin1Char('.')};
-    noteHeight_ = inColumn().height(note_, 0.0);
+    noteHeight_ = inColumn().height(sectionNote(*it.cylinder, kLongScale), 0.0);
     const QRectF section = sectionArea(area, *it.cylinder);
     paintSectionIn(section, *it.cylinder);
-    const QRectF stack(area.left(), section.bottom() + mm(kStackGap), area.width(),
-                       area.bottom() - section.bottom() - mm(kStackGap) - line - mm(0.5));
-    const StackDrawn enlarged = paintStack(draft_, stack, *it.cylinder, style_, {});
-    caption(stackCaption(enlarged.enlargement, 0, style_), area.bottom() - line / 2.0);
+    area.setTop(section.bottom() + mm(kStackGap));
+    paintStackIn(area, *it.cylinder);
+  }
+
+  void paintStackIn(const QRectF& area, const Cylinder& cylinder) {
+    QString crown;
+    const auto note = [&](double enlargement) {
+      return Paragraph{{}, inTerms(stackCaption(enlargement, 0, style_, crown))};
+    };
+    const auto above = [&] {
+      const double words = inColumn().height(note(kLongScale), 0.0) + mm(0.5);
+      return area.adjusted(0.0, 0.0, 0.0, -words);
+    };
+    if (!hasRoomForCrown(draft_, above(), cylinder, style_)) crown = crownInWords(cylinder, style_);
+    const QRectF stack = above();
+    const StackDrawn drawn = paintStack(draft_, stack, cylinder, style_, {});
+    inColumn().draw(draft_.painter(), draft_.ink().faint, note(drawn.enlargement),
+                    stack.bottom() + mm(0.5));
   }
 
   /// At the foot of the drawings: that of the engine, and the donor's beside it where it is another
@@ -476,10 +489,8 @@ class Page {
     return standardReduction(draft_, drawingIn(area), cylinder, style_);
   }
 
-  /// What caption and note leave.
-  QRectF drawingIn(const QRectF& area) const {
-    return area.adjusted(0.0, 0.0, 0.0, -noteHeight_ - draft_.textHeight());
-  }
+  /// What the words under it leave.
+  QRectF drawingIn(const QRectF& area) const { return area.adjusted(0.0, 0.0, 0.0, -noteHeight_); }
 
   QString inTerms(const QString& text) const {
     return options_.words ? fromCore(options_.words(text.toStdString())) : text;
@@ -497,21 +508,26 @@ class Page {
   }
 
   void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
-    const double line = draft_.textHeight();
     const QRectF drawing = drawingIn(area);
     const double top = motion::topDeadCentreAngle(cylinder.mechanism);
     const SectionDrawn drawn =
         paintSection(draft_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
-    caption(QStringLiteral("Section at top dead centre, cylinder 1, ") + scaleText(drawn.reduction),
-            drawing.bottom() + line / 2.0);
-    inColumn().draw(draft_.painter(), draft_.ink().faint, note_, drawing.bottom() + line);
+    inColumn().draw(draft_.painter(), draft_.ink().faint, sectionNote(cylinder, drawn.reduction),
+                    drawing.bottom());
+  }
+
+  Paragraph sectionNote(const Cylinder& cylinder, double reduction) const {
+    return {{},
+            inTerms(QStringLiteral("Section at top dead centre, cylinder 1, %1. %2.")
+                        .arg(scaleText(reduction), notFromNumbers(cylinder)))};
   }
 
   QString scaleText(double reduction) const {
     const double larger = std::max(reduction, 1.0 / reduction);
     const int decimals = larger == std::floor(larger) ? 0 : 1;
     const QString number = fromCore(style_.number(units::Kind::Ratio, larger, decimals));
-    return reduction >= 1.0 ? QStringLiteral("1 : ") + number : number + QStringLiteral(" : 1");
+    return reduction >= 1.0 ? QStringLiteral("1\u00A0:\u00A0") + number
+                            : number + QStringLiteral("\u00A0:\u00A01");
   }
 
   void paintPlots() {
@@ -540,8 +556,7 @@ class Page {
   bool wholeGrounds_ = true;  ///< with those from books
   double pitch_ = kMostPitch;
   double plotHeight_ = 0.0;
-  Paragraph note_;           ///< under the section
-  double noteHeight_ = 0.0;  ///< [device units]
+  double noteHeight_ = 0.0;  ///< [device units] of the words under the section
   Measured objections_;
   Block block_;
 };
