@@ -126,7 +126,8 @@ class ChoiceGrid {
   }
   std::string headed(std::string_view key) const { return work_.headed(column(key)); }
   std::string text(std::string_view key, double number) const {
-    return std::isnan(number) ? std::string(kNothing) : work_.number(column(key).kind, number);
+    if (std::isnan(number)) return std::string(kNothing);
+    return work_.number(column(key).kind, number, column(key).decimals);
   }
   std::string number(std::string_view key, Eigen::Index row) const {
     return text(key, rows_[key].numbers[row]);

@@ -197,7 +197,8 @@ void writePlates(BenchWork& work) {
         grid.columns.push_back(work.headed(
             rows["plate"].words[row] + ": " + std::string(column->symbol), column->kind));
       }
-      grid.rows[cylinder].push_back(work.number(column->kind, rows[key].numbers[at]));
+      grid.rows[cylinder].push_back(
+          work.number(column->kind, rows[key].numbers[at], column->decimals));
     }
   }
   work.sheet.grids.push_back(std::move(grid));

@@ -12,7 +12,8 @@ namespace {
 // All in millimetres.
 constexpr double kLeastLink = 6.5;
 constexpr double kHead = 5.0;     // of the head above its squish face
-constexpr double kAxis = 3.0;     // of centre line under the blocks
+constexpr double kAxis = 1.8;     // around the name of the centre line under the blocks
+constexpr double kWords = 6.8;    // of that name and the caption
 constexpr double kBlock = 20.0;   // width
 constexpr double kBetween = 4.0;  // the two columns
 constexpr double kToLine = 5.0;   // from a block to its dimension line
@@ -24,7 +25,7 @@ class ChainPainter {
         chain_(chain),
         middle_(middleIn(area)),
         face_(area.top() + draft.mm(kHead)),
-        axis_(area.bottom() - draft.textHeight() - draft.mm(kAxis)),
+        axis_(area.bottom() - 2.0 * draft.textHeight() - draft.mm(kAxis)),
         caption_(area.left(), area.bottom() - draft.textHeight() / 2.0) {}
 
   void paint() {
@@ -123,7 +124,7 @@ class ChainPainter {
 
 double leastChainHeight(const sheet::Chain& chain) {
   const auto links = std::max(chain.ofCase.size(), chain.ofCrank.size() + 1);
-  return kLeastLink * static_cast<double>(links) + kHead + kAxis + kLeastLink;
+  return kLeastLink * static_cast<double>(links) + kHead + kAxis + kWords;
 }
 
 void paintChain(Drafting& draft, const QRectF& area, const sheet::Chain& chain) {
