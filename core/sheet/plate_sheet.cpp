@@ -50,18 +50,23 @@ void writeThickness(BenchWork& work) {
       say("Cylinder {1}: thickness {2} ± {3}.", {number, thick, within});
     }
   }
-  if (work.sheet.plate && !work.sheet.plate->partings.empty()) {
+  const bool parted = !work.sheet.plate->partings.empty();
+  const bool tapered = !same && !parted;
+  if (parted) {
     say("One plate for each cylinder, each of its own metal; they part at the dashed lines.", {});
-  } else if (!same) {
-    say("In one piece it is tapered from end to end: parallel does not hold along it.", {});
+  } else if (tapered) {
+    say("In one piece it is tapered from end to end along the crankshaft.", {});
   }
-  say("Flat within {1}, parallel within {2} (common practice).",
+  say(tapered ? "Flat within {1}, parallel across the crankshaft within {2} (common practice)."
+              : "Flat within {1}, parallel within {2} (common practice).",
       {Quantity{Kind::FineLength, plate::kFlatWithin},
        Quantity{Kind::FineLength, plate::kParallelWithin}});
 }
 
 void writeHoles(BenchWork& work, const describe::Rows& rows) {
-  Grid grid{"Holes by their numbers on the drawing; places from the axis of cylinder 1", {}, {}};
+  work.sheet.notes.emplace_back(
+      "Holes by their numbers on the drawing; places from the axis of cylinder 1.");
+  Grid grid{"Holes", {}, {}};
   grid.columns = {"Hole", work.headed("Along", Kind::Length), work.headed("Across", Kind::Length),
                   work.headed("Ø", Kind::Length), work.headed("Wall", Kind::Length)};
   for (std::size_t i = 1; i < rows.size(); ++i) {

@@ -167,6 +167,15 @@ TEST(StackSheet, ShowsAThirdDecimalWhereItIsNotNought) {
   EXPECT_EQ(sheet.grids[0].rows[0][column], "0.795");
 }
 
+TEST(StackSheet, ShowsAPlateWithTheDecimalsOfItsTable) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Stack);
+  const auto plates = std::ranges::find_if(
+      sheet.grids, [](const Grid& it) { return it.heading.starts_with("Plates compared"); });
+  ASSERT_NE(plates, sheet.grids.end());
+  EXPECT_EQ(plates->columns[1], "flat: t, mm");
+  EXPECT_EQ(plates->rows[0][1], "0.945");
+}
+
 TEST(StackSheet, SaysWhatTheGapWaitsFor) {
   model::Project project = sample("burdock-719");
   type(project.engines[1], "rod_length_m", "");
@@ -254,7 +263,7 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
   }
   const BenchSheet unlike = sheetFor(project, SheetKind::Plate);
   ASSERT_TRUE(unlike.plate.has_value());
-  ASSERT_EQ(unlike.notes.size(), 5U);
+  ASSERT_EQ(unlike.notes.size(), 6U);
   EXPECT_EQ(unlike.notes[2], "Cylinder 3: thickness 0.86\u00A0mm ± 0.01\u00A0mm.");
   EXPECT_EQ(unlike.notes[3],
             "One plate for each cylinder, each of its own metal; they part at the dashed lines.");
@@ -264,6 +273,9 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
   const BenchSheet onePiece = sheetFor(project, SheetKind::Plate);
   EXPECT_TRUE(onePiece.plate->partings.empty());
   EXPECT_THAT(onePiece.notes[3], testing::StartsWith("In one piece it is tapered"));
+  EXPECT_THAT(unlike.notes[4], testing::HasSubstr(", parallel within 0.02"));
+  EXPECT_THAT(onePiece.notes[4], testing::HasSubstr(", parallel across the crankshaft within 0.02"))
+      << "nothing that does not hold";
   type(project.engines[1], "plate_tolerance_m", "0.02");
   type(project.engines[1], "spacer_m", "0.95");
   EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),

@@ -278,6 +278,20 @@ TEST_F(PlateOnPaper, TakesLargerPaperWhereItNeedsIt) {
   EXPECT_EQ(sheetPaper(assessment, {}, {}, QPageSize::A4).pageSize().id(), QPageSize::A4);
 }
 
+TEST_F(PlateOnPaper, LiesOnTheSmallestPaperWithItsWordsBesideIt) {
+  model::Project twin = withPlate("tansy-270");
+  model::Engine& engine = twin.engines[static_cast<std::size_t>(twin.target())];
+  engine.set(in::plateLength, typed(in::plateLength, "190"));
+  engine.set(in::spacer, typed(in::spacer, "1.35"));
+  const assess::Assessment assessment(twin);
+  const QPageLayout page = sheetPaper(assessment, {}, order_, QPageSize::A4);
+  EXPECT_EQ(page.pageSize().id(), QPageSize::A4);
+  EXPECT_EQ(page.orientation(), QPageLayout::Landscape);
+  ASSERT_TRUE(writeSheetPdf(assessment, {}, order_, QPageSize::A4, file("plate.pdf"), nullptr));
+  EXPECT_TRUE(printedText(file("plate.pdf")).contains(QStringLiteral("bore 2")));
+  EXPECT_TRUE(hasRun(printedPicture(file("plate.pdf")), 190.0)) << "at full size";
+}
+
 TEST_F(PlateOnPaper, IsNotPrintedOnPaperThatIsTooSmall) {
   const model::Project project = withPlate("burdock-719");
   const assess::Assessment assessment(project);

@@ -9,7 +9,9 @@ namespace strokewright::ui {
 namespace {
 
 constexpr double kMillimetres = 1000.0;  // in a metre
-constexpr double kAround = 11.0;         // [mm] for dimensions and words
+constexpr double kForDimension = 11.0;   // [mm] beside the edge
+constexpr double kForWords = 6.5;        // [mm] beside the thrust side
+constexpr double kForNothing = 1.0;      // [mm] beside the fourth side
 constexpr double kToLine = 5.0;          // [mm] from the edge to the dimension line
 constexpr double kBeyond = 2.5;          // [mm] centre lines run past a circle
 constexpr double kRoomInside = 14.0;     // [mm] of a circle that holds its number
@@ -112,10 +114,15 @@ class PlatePainter {
 
 }  // namespace
 
+QMarginsF plateMargins(PlateLies lies) {
+  const bool upright = lies == PlateLies::Upright;
+  return {kForDimension, kForDimension, upright ? kForWords : kForNothing,
+          upright ? kForNothing : kForWords};
+}
+
 QSizeF plateRoom(const plate::Outline& outline, PlateLies lies) {
   const QSizeF plate(kMillimetres * outline.length, kMillimetres * outline.width);
-  return (lies == PlateLies::Upright ? plate.transposed() : plate) +
-         QSizeF(2.0 * kAround, 2.0 * kAround);
+  return (lies == PlateLies::Upright ? plate.transposed() : plate).grownBy(plateMargins(lies));
 }
 
 void paintPlate(Drafting& draft, QPointF middle, const plate::Outline& outline, PlateLies lies,

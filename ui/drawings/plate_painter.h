@@ -1,6 +1,7 @@
 #pragma once
 /// The spacer plate at full size.
 
+#include <QMarginsF>
 #include <QPointF>
 #include <QSizeF>
 
@@ -16,7 +17,10 @@ enum class PlateLies {
   Upright,  ///< the crankshaft from below upwards, the thrust side on the right
 };
 
-/// Room for the plate with its dimensions [mm].
+/// What its dimensions and words take around the plate [mm].
+QMarginsF plateMargins(PlateLies lies);
+
+/// Room for the plate with these [mm].
 QSizeF plateRoom(const plate::Outline& outline, PlateLies lies);
 
 /// One to one: outline and circles with centre lines, each with its number in the table of holes,

@@ -48,7 +48,11 @@ void PlateView::paintEvent(QPaintEvent* /*event*/) {
   medium.narrow *= medium.millimetre / scale;
   medium.millimetre = scale;
   Drafting draft(painter, medium);
-  paintPlate(draft, QRectF(rect()).center(), outline, PlateLies::Level, taste_.style());
+  const QMarginsF around = plateMargins(PlateLies::Level);
+  const QPointF middle =
+      QRectF(rect()).center() +
+      scale / 2.0 * QPointF(around.left() - around.right(), around.top() - around.bottom());
+  paintPlate(draft, middle, outline, PlateLies::Level, taste_.style());
 }
 
 void PlateView::changeEvent(QEvent* event) {

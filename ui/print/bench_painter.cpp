@@ -44,6 +44,7 @@ constexpr double kMostCrank = 125.0;
 constexpr double kMostStar = 66.0;       // width
 constexpr double kRoomForAngles = 48.0;  // width of a star before they lie over each other
 constexpr double kBetweenGrids = 8.0;    // that stand beside each other
+constexpr double kBesidePlate = 4.0;     // from the plate to the words beside it
 constexpr int kMostReadings = 4;
 constexpr std::size_t kMostRowsFirst = 6;  // of a table that gives way to boxes
 
@@ -69,7 +70,8 @@ class BenchPage {
         page_(draft_, paper),
         sheet_(sheet),
         style_(style),
-        crank_(std::move(crank)) {
+        crank_(std::move(crank)),
+        words_{inner().left(), inner().width()} {
     for (const sheet::Grid& grid : sheet.grids) addGrid(grid);
   }
 
@@ -77,10 +79,10 @@ class BenchPage {
     return std::ranges::all_of(grids_, [](const Laid& it) { return it.grid.fits(); });
   }
 
-  /// The plate lies between what stands above and below it.
+  /// The plate lies between head and foot of the page, with its words.
   bool plateFits() {
     layOut();
-    return plateLies().has_value();
+    return gridsFit() && platePlace().has_value();
   }
 
   void paint() {
@@ -138,7 +140,10 @@ class BenchPage {
   }
 
   double heightOf(const std::vector<Paragraph>& paragraphs) {
-    const TextFlow flow = page_.fullWidth();
+    return heightOf(paragraphs, page_.fullWidth());
+  }
+
+  static double heightOf(const std::vector<Paragraph>& paragraphs, const TextFlow& flow) {
     double height = 0.0;
     for (const Paragraph& paragraph : paragraphs) height += flow.height(paragraph, 0.0);
     return height;
@@ -224,11 +229,11 @@ class BenchPage {
     return paragraphs;
   }
 
-  TextFlow wordsColumn() {
-    return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
-      return LineRoom{inner().left(), mm(kWords - 4.0)};
-    });
+  TextFlow column(const LineRoom& room) {
+    return TextFlow(draft_.font(), *draft_.painter().device(), [room](double) { return room; });
   }
+
+  TextFlow wordsColumn() { return column({inner().left(), mm(kWords - 4.0)}); }
 
   double wordsHeight(const sheet::Asked& asked) {
     const TextFlow flow = wordsColumn();
@@ -281,7 +286,7 @@ class BenchPage {
     for (std::size_t i = 0; i < grids_.size(); ++i) {
       if (!grids_[i].beside) top = bottom;
       if (rows_[i] == 0) continue;
-      grids_[i].grid.paint(QPointF(inner().left() + grids_[i].left, top), rows_[i]);
+      grids_[i].grid.paint(QPointF(words_.left + grids_[i].left, top), rows_[i]);
       bottom = std::max(bottom, top + heightOf(i));
     }
   }
@@ -388,7 +393,7 @@ class BenchPage {
 
   double paintNotes(double top) {
     if (notes().empty()) return top;
-    const TextFlow flow = page_.fullWidth();
+    const TextFlow flow = column(words_);
     double y = top;
     for (const Paragraph& paragraph : notes()) {
       y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
@@ -425,13 +430,24 @@ class BenchPage {
       return top + height + mm(kGap);
     }
     if (sheet_.plate) {
-      const PlateLies lies = plateLies().value_or(PlateLies::Level);
-      height = mm(plateRoom(*sheet_.plate, lies).height());
-      paintPlate(draft_, QPointF(inner().center().x(), top + height / 2.0), *sheet_.plate, lies,
-                 style_);
-      return top + height + mm(kGap);
+      return paintPlateAt(top);
     }
     return top;
+  }
+
+  /// @returns where its words begin
+  double paintPlateAt(double top) {
+    const auto [lies, beside] = platePlace().value_or(PlatePlace{});
+    const QMarginsF around = plateMargins(lies) * mm(1.0);
+    QRectF room(QPointF(inner().left(), top), plateRoom(*sheet_.plate, lies) * mm(1.0));
+    if (beside) {
+      words_ = besidePlate(lies);
+      for (Laid& it : grids_) it.grid.narrowTo(words_.width);
+    } else {
+      room.moveLeft(inner().center().x() - room.width() / 2.0);
+    }
+    paintPlate(draft_, room.marginsRemoved(around).center(), *sheet_.plate, lies, style_);
+    return beside ? top : room.bottom() + mm(kGap);
   }
 
   /// The crank on the left, the star on the right.
@@ -452,13 +468,39 @@ class BenchPage {
     paintCrank(draft_, room, crank_, Viewpoint::isometric(), firstTop(crank_));
   }
 
-  std::optional<PlateLies> plateLies() {
-    const QSizeF room(inner().width(), roomForDrawing());
-    for (const PlateLies lies : {PlateLies::Level, PlateLies::Upright}) {
-      const QSizeF need = plateRoom(*sheet_.plate, lies) * draft_.mm(1.0);
-      if (need.width() <= room.width() && need.height() <= room.height()) return lies;
+  /// How the plate lies, and whether its words stand beside it or below.
+  struct PlatePlace {
+    PlateLies lies = PlateLies::Level;
+    bool beside = false;
+  };
+
+  std::optional<PlatePlace> platePlace() {
+    const double high = foot_ - top_ - mm(2.0 * kGap);
+    for (const bool beside : {false, true}) {
+      for (const PlateLies lies : {PlateLies::Level, PlateLies::Upright}) {
+        const QSizeF need = plateRoom(*sheet_.plate, lies) * mm(1.0);
+        if (need.width() > inner().width() || need.height() > (beside ? high : roomForDrawing()))
+          continue;
+        if (!beside || wordsFit(besidePlate(lies), high)) return PlatePlace{lies, beside};
+      }
     }
     return std::nullopt;
+  }
+
+  LineRoom besidePlate(PlateLies lies) {
+    const double taken = mm(plateRoom(*sheet_.plate, lies).width() + kBesidePlate);
+    return {inner().left() + taken, inner().width() - taken};
+  }
+
+  bool wordsFit(const LineRoom& room, double height) {
+    if (room.width <= 0.0) return false;
+    double needed = heightOf(notes(), column(room)) + mm(2.0 * kGap);
+    for (const sheet::Grid& it : sheet_.grids) {
+      const PrintedGrid grid(draft_, it, room.width);
+      if (grid.needs() > room.width) return false;
+      needed += grid.height(it.rows.size()) + mm(2.0 * kGap);
+    }
+    return needed <= height;
   }
 
   int cylinders() const {
@@ -482,27 +524,34 @@ class BenchPage {
   std::vector<Laid> grids_;
   std::vector<std::size_t> rows_;  ///< of each table that find room
   BoxSize size_;
+  LineRoom words_;     ///< of notes and tables
   double top_ = 0.0;   ///< of what is between head and foot
   double foot_ = 0.0;  ///< of it
 };
 
-/// The widest font in which the tables find room.
-int stretchFor(QPainter& painter, const QSizeF& paper, double millimetre,
-               const sheet::BenchSheet& sheet, const units::Style& style) {
-  for (const int stretch : kStretches) {
-    if (BenchPage(painter, paper, millimetre, stretch, sheet, style).gridsFit()) return stretch;
-  }
-  return kStretches.back();
-}
-
-bool plateFitsOn(const QSizeF& paper, const sheet::BenchSheet& sheet) {
+/// The widest font in which plate and words find room; none: it needs a larger paper.
+std::optional<int> stretchOfPlate(const QSizeF& paper, const sheet::BenchSheet& sheet) {
   constexpr double kDotsInMillimetre = 1200.0 / 25.4;  // as it is printed
   QImage image(8, 8, QImage::Format_RGB32);
   image.setDotsPerMeterX(static_cast<int>(kDotsInMillimetre * 1000.0));
   image.setDotsPerMeterY(static_cast<int>(kDotsInMillimetre * 1000.0));
   QPainter painter(&image);
   const units::Style style;
-  return BenchPage(painter, paper, kDotsInMillimetre, 100, sheet, style).plateFits();
+  for (const int stretch : kStretches) {
+    if (BenchPage(painter, paper, kDotsInMillimetre, stretch, sheet, style).plateFits())
+      return stretch;
+  }
+  return std::nullopt;
+}
+
+/// The widest font in which all finds room.
+int stretchFor(QPainter& painter, const QSizeF& paper, double millimetre,
+               const sheet::BenchSheet& sheet, const units::Style& style) {
+  if (sheet.plate) return stretchOfPlate(paper, sheet).value_or(kStretches.back());
+  for (const int stretch : kStretches) {
+    if (BenchPage(painter, paper, millimetre, stretch, sheet, style).gridsFit()) return stretch;
+  }
+  return kStretches.back();
 }
 
 /// From small to large.
@@ -556,7 +605,7 @@ QPageLayout wholePage(const QPageSize& paper, QPageLayout::Orientation orientati
 QPageLayout takePaper(sheet::BenchSheet& sheet, QPageSize::PageSizeId wanted) {
   const QPageLayout asWanted = wholePage(QPageSize(wanted), QPageLayout::Portrait);
   const auto fits = [&](const QPageLayout& page) {
-    return plateFitsOn(page.fullRect(QPageLayout::Millimeter).size(), sheet);
+    return stretchOfPlate(page.fullRect(QPageLayout::Millimeter).size(), sheet).has_value();
   };
   if (!sheet.plate || fits(asWanted)) return asWanted;
   const auto sayTaken = [&, note = sheet.notes.size()](const QPageLayout& page) {
@@ -567,9 +616,12 @@ QPageLayout takePaper(sheet::BenchSheet& sheet, QPageSize::PageSizeId wanted) {
     sheet.notes[note] = "Drawn for paper of " + paper.toStdString() +
                         ": print it at 100 % on that; a smaller paper would scale the plate.";
   };
+  const bool wide = sheet.plate->length > sheet.plate->width;
+  const auto alongPlate = wide ? QPageLayout::Landscape : QPageLayout::Portrait;
+  const auto acrossPlate = wide ? QPageLayout::Portrait : QPageLayout::Landscape;
   const std::vector<QPageSize::PageSizeId> papers = largerThan(wanted);
   for (const QPageSize::PageSizeId larger : papers) {
-    for (const auto orientation : {QPageLayout::Portrait, QPageLayout::Landscape}) {
+    for (const auto orientation : {alongPlate, acrossPlate}) {
       const QPageLayout page = wholePage(QPageSize(larger), orientation);
       sayTaken(page);
       if (fits(page)) return page;
