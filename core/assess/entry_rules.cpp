@@ -567,6 +567,32 @@ const Rule negativeTolerance{
       });
     }};
 
+/// A table of readings that was entered with a row for each reading: its columns are as many as the
+/// cylinders.
+bool fitsSwapped(const Entry& entry, std::size_t cylinders) {
+  return entry.readings.size() == entry.values.size() &&
+         std::ranges::all_of(entry.readings, [&](const std::vector<double>& row) {
+           return row.size() == cylinders;
+         });
+}
+
+/// "98.12 | 98.13; 98.20 | 98.21 mm", its readings the cylinders and the other way round.
+std::string swappedText(const Input& input, const Entry& entry) {
+  std::string text;
+  std::string unit;
+  for (std::size_t cylinder = 0; cylinder < entry.readings.front().size(); ++cylinder) {
+    std::string_view mark = text.empty() ? "" : "; ";
+    for (const std::vector<double>& row : entry.readings) {
+      const std::string reading = describe::typedText(input, row[cylinder]);
+      const std::size_t end = std::min(reading.find(' '), reading.size());
+      text.append(mark).append(reading, 0, end);
+      unit = reading.substr(end);
+      mark = " | ";
+    }
+  }
+  return text + unit;
+}
+
 const Rule listLength{
     .key = "list_length", .source = kBench, .judge = [](Reader& read, Speaker& speak) {
       eachEntry(read, [&](const Asked& asked) {
@@ -576,11 +602,25 @@ const Rule listLength{
         if (!input.list || entry.values.size() <= 1 || entry.values.size() == n) return;
         const bool byItsRule = &input == &in::firingOrder && entry.values.size() > n;
         if (byItsRule) return;  // an order that names too many is no order
-        say(speak, entry.values.size() < n ? Weight::Forbids : Weight::Objects,
-            {"{1}: {2} numbers for {3} cylinders.",
-             {asked.name(), Quantity{Kind::Count, static_cast<double>(entry.values.size())},
-              Quantity{Kind::Count, static_cast<double>(n)}}},
-            asked);
+        const bool tooFew = entry.values.size() < n;
+        const bool swapped = fitsSwapped(entry, n);
+        const Quantity cylinders{Kind::Count, static_cast<double>(n)};
+        Finding& finding =
+            say(speak, tooFew || swapped ? Weight::Forbids : Weight::Objects,
+                {"{1}: {2} numbers for {3} cylinders.",
+                 {asked.name(), Quantity{Kind::Count, static_cast<double>(entry.values.size())},
+                  cylinders}},
+                asked);
+        if (swapped) {
+          finding.hint = {
+              "Are rows and columns swapped? A row is a cylinder, a column one of its readings.",
+              {}};
+          offer(finding, {.says = {"Swap rows and columns", {}},
+                          .entries = {{&input, swappedText(input, entry)}}});
+        } else if (!tooFew) {
+          finding.hint = {"The first {1} are used and the others are not: leave one for each.",
+                          {cylinders}};
+        }
       });
     }};
 
