@@ -9,6 +9,7 @@
 #include <tuple>
 
 #include "core/model/inputs.h"
+#include "core/model/lists.h"
 #include "tests/assess/rules_fixture.h"
 
 namespace strokewright::assess {
@@ -191,6 +192,24 @@ TEST(ANumberFarOff, InAFieldOfThousandthsIsTakenForInches) {
 TEST(APlusMinus, WithATypedMinusIsForbidden) {
   EXPECT_THAT(said("negative_tolerance", "head_gasket_m", "0.65 ± -0.02"), HasSubstr("−0.020 mm"));
   EXPECT_EQ(said("negative_tolerance", "head_gasket_m", "0.65 ± 0.02"), "");
+}
+
+TEST(AnUnknownWord, InALineOfAListIsToldWithTheWordsThereAre) {
+  model::Project project = sample("burdock-719");
+  std::vector<describe::Entries>& holes = project.engines[kTarget].lists[&model::list::plateHoles];
+  holes.resize(2);
+  holes[1][&model::list::holeFor] =
+      model::entryFrom(model::list::holeFor, "gallery", units::UnitGroup::metric());
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, kTarget, "not_a_number_yet", "hole_for");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, Weight::Objects);
+  EXPECT_EQ(finding->list, &model::list::plateHoles);
+  EXPECT_EQ(finding->item, 1);
+  EXPECT_EQ(told(*finding),
+            "Hole for, line 2 of the holes of the spacer plate: “gallery” is no answer. It takes "
+            "one of “stud”, “dowel”, “water”, “oil”, “chain tunnel”, “other”. | It counts as "
+            "“other”.");
 }
 
 TEST(WhyUnknown, KnowsEveryInput) {

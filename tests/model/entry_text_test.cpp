@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/model/inputs.h"
+#include "core/model/lists.h"
 
 namespace strokewright::model {
 namespace {
@@ -114,22 +115,27 @@ TEST_P(TypedChoice, IsFoundByKeyOrLabel) {
 
 INSTANTIATE_TEST_SUITE_P(
     Spellings, TypedChoice,
-    testing::Values(Row{"Key", &in::cycle, "two_stroke", {answer(Cycle::TwoStroke)}},
-                    Row{"Label", &in::cycle, "two-stroke", {answer(Cycle::TwoStroke)}},
-                    Row{"Blanks", &in::cycle, " Two Stroke ", {answer(Cycle::TwoStroke)}},
-                    Row{"Case", &in::use, "HILL", {answer(Use::Hill)}},
-                    Row{"LongLabel",
-                        &in::crownVolumeSense,
-                        "adds (dish, bowl, pockets)",
-                        {answer(CrownSense::Adds)}},
-                    Row{"List",
-                        &in::crownVolumeSense,
-                        "takes; adds",
-                        {answer(CrownSense::Takes), answer(CrownSense::Adds)}},
-                    Row{"ListWhereNone", &in::use, "hill; race", {}},
-                    Row{"BadPiece", &in::crownVolumeSense, "takes; gives", {}},
-                    Row{"EmptyPiece", &in::crownVolumeSense, "takes;", {}},
-                    Row{"Unknown", &in::cycle, "six-stroke", {}}),
+    testing::Values(
+        Row{"Key", &in::cycle, "two_stroke", {answer(Cycle::TwoStroke)}},
+        Row{"Label", &in::cycle, "two-stroke", {answer(Cycle::TwoStroke)}},
+        Row{"Blanks", &in::cycle, " Two Stroke ", {answer(Cycle::TwoStroke)}},
+        Row{"Case", &in::use, "HILL", {answer(Use::Hill)}},
+        Row{"LongLabel",
+            &in::crownVolumeSense,
+            "adds (dish, bowl, pockets)",
+            {answer(CrownSense::Adds)}},
+        Row{"List",
+            &in::crownVolumeSense,
+            "takes; adds",
+            {answer(CrownSense::Takes), answer(CrownSense::Adds)}},
+        Row{"FirstWord", &in::cycle, "Four", {answer(Cycle::FourStroke)}},
+        Row{"FirstWordOfAnItem", &list::holeFor, "chain", {answer(HoleFor::ChainTunnel)}},
+        Row{"PartOfAWord", &list::holeFor, "cha", {}},
+        Row{"FirstWordOfTwo", &in::platesInStack, "one for", {}},
+        Row{"ListWhereNone", &in::use, "hill; race", {}},
+        Row{"BadPiece", &in::crownVolumeSense, "takes; gives", {}},
+        Row{"EmptyPiece", &in::crownVolumeSense, "takes;", {}},
+        Row{"Unknown", &in::cycle, "six-stroke", {}}),
     [](const auto& row) { return std::string(row.param.name); });
 
 TEST(TypedText, ReadsEveryChoiceByItsKeyAndItsLabel) {

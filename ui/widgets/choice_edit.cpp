@@ -42,7 +42,22 @@ int ChoiceEdit::roomFor(int width) const {
 
 int ChoiceEdit::heightForWidth(int width) const {
   const QFontMetrics metrics = fontMetrics();
-  return ink::rowHeight(metrics, ink::linesOf(metrics, currentText(), roomFor(width)));
+  return ink::rowHeight(metrics, ink::linesOf(metrics, shownText(), roomFor(width)));
+}
+
+/// What objects to the answer or forbids it; nullptr: nothing does.
+const describe::Finding* ChoiceEdit::wrong() const {
+  const describe::Finding* finding = findingAbout(document_, place_);
+  const bool weighs = finding != nullptr && finding->weight != describe::Weight::Remarks;
+  return weighs ? finding : nullptr;
+}
+
+/// The answer, marked where something speaks against it, as numbers are.
+QString ChoiceEdit::shownText() const {
+  const describe::Finding* finding = wrong();
+  if (finding == nullptr) return currentText();
+  const bool heavy = finding->weight == describe::Weight::Forbids;
+  return (heavy ? QStringLiteral("✕ ") : QStringLiteral("! ")) + currentText();
 }
 
 /// Nothing entered first, then the choices, then what is none of them.
@@ -75,6 +90,7 @@ void ChoiceEdit::refresh() {
   if (heightForWidth(width()) != height) updateGeometry();
   const QString name = entryName(document_, place_);
   if (name != accessibleName()) setAccessibleName(name);
+  update();  // it may be marked by what else is entered
 }
 
 void ChoiceEdit::choose(int item) {
@@ -120,8 +136,13 @@ void ChoiceEdit::paintEvent(QPaintEvent*) {
   painter.drawPrimitive(QStyle::PE_IndicatorArrowDown, arrow);
 
   const QRect room(gap / 2, 0, roomFor(width()), height());
-  painter.setPen(currentIndex() == 0 ? ink::muted(palette()) : ink::text(palette()));
-  painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, currentText());
+  QColor colour = currentIndex() == 0 ? ink::muted(palette()) : ink::text(palette());
+  if (const describe::Finding* finding = wrong()) {
+    const bool heavy = finding->weight == describe::Weight::Forbids;
+    colour = heavy ? ink::forbids(palette()) : ink::objects(palette());
+  }
+  painter.setPen(colour);
+  painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, shownText());
 }
 
 }  // namespace strokewright::ui

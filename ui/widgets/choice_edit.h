@@ -9,8 +9,8 @@
 namespace strokewright::ui {
 
 /// Shows one entry that is a choice; "–" stands for not entered, with the default beside it where
-/// there is one. The wheel is ignored while it has no focus. A text in the file that is none of the
-/// choices is shown as it is.
+/// there is one. The wheel is ignored while it has no focus. A text that is none of the choices is
+/// shown as it is, marked.
 class ChoiceEdit final : public QComboBox {
   Q_OBJECT
 
@@ -42,6 +42,8 @@ class ChoiceEdit final : public QComboBox {
  private:
   QStringList wantedItems() const;
   int roomFor(int width) const;
+  const describe::Finding* wrong() const;
+  QString shownText() const;
   void refresh();
   void choose(int item);
 

@@ -102,8 +102,8 @@ std::vector<const Finding*> findingsAbout(const Document& document, const EntryP
   std::vector<const Finding*> findings;
   const int engines = static_cast<int>(document.project().engines.size());
   const bool ofAll = place.engine < 0;
-  for (int engine = ofAll ? 0 : place.engine; engine < (ofAll ? engines : place.engine + 1);
-       ++engine) {
+  const int last = ofAll ? engines : std::min(place.engine + 1, engines);
+  for (int engine = ofAll ? 0 : place.engine; engine < last; ++engine) {
     for (const Finding& finding : document.assessment().findings(engine)) {
       if (speaksOf(document, finding, place)) findings.push_back(&finding);
     }
