@@ -217,6 +217,21 @@ const Result squishGap{
     .valid = "cold, clamped, metal parts; running it closes further (rod stretch, bearings, heat)",
     .value = [](Reader& read) { return deck::squishGap(read(deckClearance), deck::headOf(read)); }};
 
+const Result squishWithSpacerToMake{
+    .key = "squish_gap_with_spacer_to_make_m",
+    .name = "Squish gap with the spacer to make",
+    .symbol = "s",
+    .kind = Kind::FineLength,
+    .judged = Judged::WorstCase,
+    .formula = "s = t_sp − p_0 + t_g − Δt_g/2 + h_rec − h_rise, t_sp the spacer to make",
+    .source = deck::kStack,
+    .valid = "cold, as the squish gap; the plate cut to the spacer to make",
+    .value = [](Reader& read) {
+      if (read.isDonor()) return read.none("nothing is made for a donor");
+      return deck::squishGap(read.held(spacerToMake) - read(protrusionWithoutSpacer),
+                             deck::headOf(read));
+    }};
+
 const Result headMoved{
     .key = "head_moved_m",
     .name = "Head higher than on the donor by",
@@ -237,17 +252,11 @@ const Result headMoved{
 namespace strokewright::deck {
 
 std::span<const describe::Result* const> results() {
-  static constexpr std::array kResults = {&out::heightWithoutSpacer,
-                                          &out::crownHeight,
-                                          &out::protrusionWithoutSpacer,
-                                          &out::spacerToMake,
-                                          &out::spacerInStack,
-                                          &out::deckHeight,
-                                          &out::deckClearance,
-                                          &out::deckClearanceSpread,
-                                          &out::squishGap,
-                                          &out::headMoved,
-                                          &out::bareGap};
+  static constexpr std::array kResults = {
+      &out::heightWithoutSpacer,    &out::crownHeight,         &out::protrusionWithoutSpacer,
+      &out::spacerToMake,           &out::spacerInStack,       &out::deckHeight,
+      &out::deckClearance,          &out::deckClearanceSpread, &out::squishGap,
+      &out::squishWithSpacerToMake, &out::headMoved,           &out::bareGap};
   return kResults;
 }
 

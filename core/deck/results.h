@@ -12,7 +12,8 @@ namespace strokewright::out {
 using describe::Result;
 
 extern const Result headMoved, heightWithoutSpacer, crownHeight, protrusionWithoutSpacer,
-    spacerToMake, spacerInStack, deckHeight, deckClearance, deckClearanceSpread, squishGap, bareGap;
+    spacerToMake, spacerInStack, deckHeight, deckClearance, deckClearanceSpread, squishGap,
+    squishWithSpacerToMake, bareGap;
 
 }  // namespace strokewright::out
 

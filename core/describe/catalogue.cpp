@@ -3,6 +3,7 @@
 #include <stdexcept>
 #include <utility>
 
+#include "core/describe/finding.h"
 #include "core/describe/table.h"
 
 namespace strokewright::describe {

@@ -5,11 +5,12 @@
 #include <string_view>
 #include <vector>
 
-#include "core/describe/finding.h"
 #include "core/describe/input.h"
 #include "core/describe/result.h"
 
 namespace strokewright::describe {
+
+struct Rule;
 
 struct Table;
 

@@ -6,6 +6,7 @@
 #include <numeric>
 #include <utility>
 
+#include "core/describe/finding.h"
 #include "core/describe/said_once.h"
 
 namespace strokewright::describe {
@@ -55,6 +56,7 @@ void Evaluation::fill(EngineState& state) {
   state.values.resize(catalogue_->inputs().size() * n);
   state.slots.resize(state.values.size());
   state.cells.resize(catalogue_->results().size() * n);
+  state.held.resize(state.cells.size());
   for (const Input* input : catalogue_->inputs()) {
     const std::size_t first = at(state, input->number, 0);
     const Slot slot = input->standing.value ? Slot::Standing
@@ -109,9 +111,11 @@ void Evaluation::run() {
       state.varies[index(result->number)] = varies;
       if (result->per == Per::Engine) continue;
       for (int i = 1; i < state.cylinders; ++i) {
-        Cell& cell = state.cells[at(state, result->number, i)];
+        const std::size_t place = at(state, result->number, i);
+        Cell& cell = state.cells[place];
         if (!varies) {
           cell = first;
+          state.held[place] = first.value;
         } else if (evaluated(engine, *result, i).state == State::Value) {
           reads |= cell.notes.read;
         }
@@ -143,6 +147,8 @@ void Evaluation::evaluate(Cell& cell, int engine, const Result& result, int cyli
   }
   cell.state = settled(notes, leaf);
   if (!cell.computed) cell.value = 0.0;
+  EngineState& state = engines_[index(engine)];
+  state.held[at(state, result.number, cylinder)] = cell.value;
 }
 
 State Evaluation::settled(Frame& notes, int leaf) {
@@ -237,11 +243,8 @@ void Evaluation::release() {
   std::copy(unnudged_.begin(), unnudged_.end(), &state.values[at(state, source_.input->number, 0)]);
 }
 
-double Evaluation::nudgedValue(int engine, const Result& result, int cylinder) {
-  EngineState& state = engines_[index(engine)];
-  const std::size_t i = at(state, result.number, result.per == Per::Engine ? 0 : cylinder);
-  if (state.touched[index(result.number)] == 0) return state.cells[i].value;
-  Nudged& nudged = state.nudged[side_][i];
+double Evaluation::nudgedAnew(int engine, const Result& result, int cylinder, std::size_t place) {
+  Nudged& nudged = engines_[index(engine)].nudged[side_][place];
   if (nudged.run != nudgeRun_) {
     nudged.run = nudgeRun_;
     moved(nudged, engine, result, result.per == Per::Engine ? 0 : cylinder);
@@ -260,10 +263,9 @@ void Evaluation::moved(Nudged& nudged, int engine, const Result& result, int cyl
   }
 }
 
-double Evaluation::move(const Result& result, const Cell& cell, const Nudged& up,
-                        const Nudged& down) {
-  const double rise = up.bad ? 0.0 : result.step(cell.value, up.value);
-  const double fall = down.bad ? 0.0 : result.step(cell.value, down.value);
+double Evaluation::move(const Result& result, double from, const Nudged& up, const Nudged& down) {
+  const double rise = up.bad ? 0.0 : result.step(from, up.value);
+  const double fall = down.bad ? 0.0 : result.step(from, down.value);
   if (up.bad || down.bad) return rise - fall;
   if (rise * fall > 0.0) return std::abs(rise) > std::abs(fall) ? rise : fall;  // at an extreme
   return 0.5 * (rise - fall);
@@ -298,7 +300,8 @@ void Evaluation::findReaders(int engine, const std::vector<Source>& sources) {
     const std::size_t place = at(state, result->number, 0);
     readers_[next[input]++] = {.engine = reader,
                                .result = result,
-                               .cells = &state.cells[place],
+                               .held = &state.held[place],
+                               .sums = &state.sums[place],
                                .sides = {&state.nudged[0][place], &state.nudged[1][place]},
                                .shares = carriesTolerance(result->kind),
                                .varies = state.varies[index(result->number)] != 0,
@@ -351,12 +354,11 @@ void Evaluation::addShares(const Source& source, Among among) {
     const int n = cylinders(source.engine);
     const int times = !forAll ? 1 : look.result->apart ? std::min(n, 2) : n;
     for (int i = look.first; i < look.last; ++i) {
-      Cell& cell = look.cells[i];
-      if (cell.state != State::Value) continue;
-      const double one = std::abs(move(*look.result, cell, look.sides[0][i], look.sides[1][i]));
+      const double one =
+          std::abs(move(*look.result, look.held[i], look.sides[0][i], look.sides[1][i]));
       if (look.result->apart && one > 0.0 && ++look.counted > 2) continue;
-      cell.worst += times * one;
-      cell.likely += times * one * one;
+      look.sums[i].worst += times * one;
+      look.sums[i].squares += times * one * one;
     }
   }
 }
@@ -364,7 +366,7 @@ void Evaluation::addShares(const Source& source, Among among) {
 void Evaluation::findTolerances() {
   for (EngineState& state : engines_) {
     for (std::vector<Nudged>& side : state.nudged) side.assign(state.cells.size(), {});
-    for (Cell& cell : state.cells) cell.worst = cell.likely = 0.0;
+    state.sums.assign(state.cells.size(), {});
   }
   nudgeRun_ = 0;
   for (int engine = 0; engine < engines(); ++engine) {
@@ -389,7 +391,10 @@ void Evaluation::findTolerances() {
       for (std::size_t i = 0; i < index(state.cylinders); ++i) {
         Cell& cell = state.cells[first + i];
         if (i == 0 || varies) {
-          cell.likely = std::sqrt(cell.likely);
+          const Sums& sums = state.sums[first + i];
+          const bool known = cell.state == State::Value;
+          cell.worst = known ? sums.worst : 0.0;
+          cell.likely = known ? std::sqrt(sums.squares) : 0.0;
           if (!std::isfinite(cell.worst + cell.likely)) {
             cell.state = State::Refused;
             cell.notes.refusedBy =
@@ -432,6 +437,7 @@ std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> r
       std::any_of(results.begin(), results.end(), [](const Result* it) { return it->picks; });
   for (EngineState& state : engines_) {
     for (std::vector<Nudged>& side : state.nudged) side.resize(state.cells.size());
+    state.sums.resize(state.cells.size());
   }
   std::vector<int> owners = {engine};
   if (referenceDonor_ >= 0 && referenceDonor_ != engine) owners.push_back(referenceDonor_);
@@ -464,7 +470,7 @@ std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> r
              .limit = source.limit,
              .by = {}};
       for (std::size_t i = 0; i < results.size(); ++i) {
-        one.by.push_back(move(*results[i], bases[i], sides[0][i], sides[1][i]));
+        one.by.push_back(move(*results[i], bases[i].value, sides[0][i], sides[1][i]));
       }
     }
   }

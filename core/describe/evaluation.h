@@ -15,6 +15,9 @@
 
 namespace strokewright::describe {
 
+struct Finding;
+struct Rule;
+
 enum class State : std::uint8_t {
   Value,    ///< a number
   Waits,    ///< for entries that are missing
@@ -180,6 +183,12 @@ class Evaluation {
     bool bad = false;  ///< refused under the nudge
   };
 
+  /// What the shares in the ± of one cell come to so far.
+  struct Sums {
+    double worst = 0.0;
+    double squares = 0.0;
+  };
+
   struct EngineState {
     const Entries* entries = nullptr;
     const Lists* own = nullptr;
@@ -190,6 +199,8 @@ class Evaluation {
     std::vector<double> values;  ///< [input * cylinders + cylinder]
     std::vector<Slot> slots;
     std::vector<Cell> cells;            ///< [result * cylinders + cylinder]
+    std::vector<double> held;           ///< their values, close together: read while nudging
+    std::vector<Sums> sums;             ///< of their ±, while it is worked out
     std::vector<Nudged> nudged[2];      ///< like cells, up and down
     std::vector<Reads> reads;           ///< of each result, over all cylinders
     std::vector<std::uint8_t> touched;  ///< each result: reads the entry that is nudged
@@ -232,9 +243,20 @@ class Evaluation {
   void addShares(const Source& source, Among among);
   void nudge(const Source& source, int side);
   void release();
-  double nudgedValue(int engine, const Result& result, int cylinder);
+  double nudgedValue(int engine, const Result& result, int cylinder) {
+    EngineState& state = engines_[index(engine)];
+    const std::size_t place = at(state, result.number, result.per == Per::Engine ? 0 : cylinder);
+    return state.touched[index(result.number)] == 0 ? state.held[place]
+                                                    : nudgedAnew(engine, result, cylinder, place);
+  }
+  double nudgedAnew(int engine, const Result& result, int cylinder, std::size_t place);
+  double heldValue(int engine, const Result& result, int cylinder) const {
+    const EngineState& state = engines_[index(engine)];
+    return state.held[at(state, result.number, result.per == Per::Engine ? 0 : cylinder)];
+  }
   void moved(Nudged& nudged, int engine, const Result& result, int cylinder);
-  static double move(const Result& result, const Cell& cell, const Nudged& up, const Nudged& down);
+  /// @param from the value that nothing has nudged
+  static double move(const Result& result, double from, const Nudged& up, const Nudged& down);
 
   const Catalogue* catalogue_;
   int referenceDonor_;
@@ -245,7 +267,8 @@ class Evaluation {
   struct Looked {
     int engine = 0;
     const Result* result = nullptr;
-    Cell* cells = nullptr;                  ///< of its cylinders
+    const double* held = nullptr;           ///< of its cylinders
+    Sums* sums = nullptr;                   ///< of its cylinders
     Nudged* sides[2] = {nullptr, nullptr};  ///< of its cylinders
     bool shares = false;                    ///< its kind carries a ±
     bool varies = false;                    ///< from cylinder to cylinder

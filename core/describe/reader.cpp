@@ -74,10 +74,6 @@ double Reader::cell(int engine, const Result& result, int cylinder) {
   return cell.value;
 }
 
-double Reader::operator()(const Input& input) { return slot(engine_, input, cylinder_); }
-
-double Reader::operator()(const Result& result) { return cell(engine_, result, cylinder_); }
-
 bool Reader::givenIn(int engine, const Input& input, int cylinder) {
   if (frame_ != nullptr) {
     (engine == engine_ ? frame_->read.own : frame_->read.donor).set(bit(input));
@@ -110,7 +106,7 @@ double Reader::none(std::string_view why) {
 
 double Reader::held(const Result& result) {
   if (frame_ != nullptr) return cell(engine_, result, cylinder_);
-  return evaluation_->cell(engine_, result, cylinder_).value;
+  return evaluation_->heldValue(engine_, result, cylinder_);
 }
 
 std::vector<Move> Reader::moves(std::span<const Result* const> results) {

@@ -69,10 +69,13 @@ std::string marked(std::string_view plain, const Style& style, bool inGroups) {
 std::string Style::number(Kind kind, double si, int decimals) const {
   // A half goes up whichever way it was computed: 1.025 is told alike as a sum and as a difference.
   constexpr double kHalf = 1.0 + 4e-12;
+  constexpr double kDigitsThatCount = 1e10;
   const Unit& unit = group[kind];
   const int finer = unit.decimals - unitsOf(kind).front().decimals;
   const int shown = decimals < 0 ? unit.decimals : std::max(decimals + finer, 0);
-  return marked(fixed(fromSi(unit, si) * kHalf, shown), *this, true);
+  const double number = fromSi(unit, si);
+  const bool told = std::abs(number) * std::pow(10.0, shown) < kDigitsThatCount;
+  return marked(fixed(told ? number * kHalf : number, shown), *this, true);
 }
 
 std::string Style::text(Kind kind, double si, int decimals) const {

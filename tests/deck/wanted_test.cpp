@@ -53,6 +53,25 @@ class Wanted : public testing::Test {
 
 TEST_F(Wanted, IsSilentWhereTheSpacerGivesIt) { EXPECT_EQ(weight(), std::nullopt); }
 
+// By hand: with the spacer to make the crown is its distance nearer to the head than with the one
+// entered; a ratio that closes the gap is not offered with one key.
+TEST_F(Wanted, ARatioThatClosesTheGapSaysSoAndIsNotOffered) {
+  type(target(), "stack_driver", "compression_ratio");
+  type(target(), "wanted_compression_ratio", "12.5");
+  const Assessment assessment(project_);
+  const double closer =
+      assessment(kTarget, out::spacerInStack).value - assessment(kTarget, out::spacerToMake).value;
+  const double left = assessment(kTarget, out::squishWithSpacerToMake).value;
+  EXPECT_NEAR(left, assessment(kTarget, out::squishGap).value - closer, 1e-12);
+  EXPECT_LT(left, 0.8 * mm);
+  const Finding* finding = findingOf(assessment, kTarget, "wanted_not_met");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("That spacer would leave a squish gap of"));
+  for (const describe::Mend& mend : finding->mends) {
+    for (const auto& [input, text] : mend.entries) EXPECT_NE(input->key, "spacer_m");
+  }
+}
+
 TEST_F(Wanted, ChangedAfterTheSpacerIsObjectedToBeforeAnythingElseOfTheDeck) {
   want("1.0");
   const Assessment assessment(project_);

@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "core/describe/evaluation.h"
+#include "core/describe/finding.h"
+#include "core/describe/reader.h"
 #include "core/describe/table.h"
 
 namespace strokewright::describe::toys {

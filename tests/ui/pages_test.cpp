@@ -1,14 +1,17 @@
 /// The window and its pages: everything reached, named, seen whole, and in agreement.
 
+#include <QAbstractButton>
 #include <QAccessible>
 #include <QApplication>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QProcess>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <algorithm>
@@ -19,6 +22,7 @@
 #include "tests/ui/fixture.h"
 #include "ui/pages/comparison.h"
 #include "ui/pages/desk.h"
+#include "ui/pages/difference_label.h"
 #include "ui/pages/limit_lines.h"
 #include "ui/pages/link_button.h"
 #include "ui/pages/main_window.h"
@@ -26,6 +30,7 @@
 #include "ui/pages/page.h"
 #include "ui/pages/paper_palette.h"
 #include "ui/pages/standing.h"
+#include "ui/pages/start_page.h"
 #include "ui/pages/title_strip.h"
 #include "ui/pages/way_through.h"
 #include "ui/plots/plot_theme.h"
@@ -201,6 +206,20 @@ void expectWhole(const QWidget& page) {
         label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
     EXPECT_GE(label->height() + 1, height) << label->text().toStdString();
   }
+}
+
+TEST_F(Window, SaysWholeWhenItWasSavedAndThatItChangedSince) {
+  openSample(u"burdock-719"_s);
+  ASSERT_TRUE(document_.saveAs(inFolder(u"burdock.strokewright"_s)));
+  document_.type(kTarget, in::bore, u"68.5"_s);
+  window_.resize(1366, 768);
+  settle();
+  const auto* strip = window_.findChild<TitleStrip*>();
+  const auto labels = strip->findChildren<QLabel*>();
+  const auto saved = std::ranges::find_if(
+      labels, [](const QLabel* label) { return label->text().endsWith(u", changed since"_s); });
+  ASSERT_NE(saved, labels.end());
+  EXPECT_GE((*saved)->width(), (*saved)->sizeHint().width());
 }
 
 TEST_F(Window, ClipsNoLabelWhateverTheSizeOfTheText) {
@@ -621,8 +640,85 @@ TEST_F(Window, ThePlateFollowsHowManyThereAreToBe) {
   show(platePage());
   EXPECT_EQ(window_.page()->answer().number, u"1.00 · 0.90 · 0.80\u00A0mm"_s);
   document_.type(kTarget, in::platesInStack, u"one_for_all"_s);
+  EXPECT_EQ(window_.page()->answer().number, u"1.00 · 0.90 · 0.80\u00A0mm"_s);
+  EXPECT_TRUE(window_.page()->answer().sentence.contains(u"tapered"_s));
+  document_.type(kTarget, in::spacer, {});
   const double flat = document_.assessment()(kTarget, out::flatSpacer).value;
   EXPECT_EQ(window_.page()->answer().number, taste_.value(out::flatSpacer, flat));
+  EXPECT_TRUE(window_.page()->answer().sentence.contains(u"flat"_s));
+}
+
+TEST_F(Window, ASpacerForARatioSaysTheGapItLeaves) {
+  openSample(u"burdock-719"_s);
+  document_.type(kTarget, in::stackDriver, u"compression_ratio"_s);
+  document_.type(kTarget, in::wantedCompressionRatio, u"13"_s);
+  show(deckPage());
+  const double gap = document_.assessment()(kTarget, out::squishWithSpacerToMake, 0).value;
+  EXPECT_LT(gap, 0.5e-3);
+  EXPECT_TRUE(window_.page()->answer().sentence.contains(
+      u"leaves a squish gap of "_s + taste_.number(units::Kind::FineLength, gap)))
+      << window_.page()->answer().sentence.toStdString();
+}
+
+TEST_F(Window, CountsNoDifferenceWithWhatCannotBe) {
+  openSample(u"burdock-719"_s);
+  show(enginesPage());
+  const auto differences = [&] {
+    QStringList texts;
+    for (const auto* label : window_.page()->findChildren<DifferenceLabel*>()) {
+      texts += label->accessibleName();
+    }
+    return texts;
+  };
+  EXPECT_TRUE(differences().contains(u"difference +2.00"_s));  // bore 68 beside 66
+  document_.type(kTarget, in::bore, u"-3"_s);
+  settle();
+  EXPECT_FALSE(differences().join(u'|').contains(u"69"_s));
+  EXPECT_FALSE(differences().contains(u"difference +2.00"_s));
+}
+
+TEST_F(Window, WhatOnlyChecksKeepsNoSheetUnfinished) {
+  openSample(u"burdock-719"_s);
+  const Desk& desk = *window_.findChild<Desk*>();
+  for (const MissingEntry& missing : missingEntries(desk)) {
+    EXPECT_NE(missing.input, &in::wholeVolume);
+    EXPECT_NE(missing.input, &in::measuredDeckClearance);
+  }
+}
+
+TEST_F(Window, CtrlZInAQuestionIsThatOfTheProject) {
+  openSample(u"burdock-719"_s);
+  const std::string before = document_.entry(kTarget, in::bore).text;
+  document_.type(kTarget, in::bore, u"67"_s);
+  document_.closeStep();
+  for (const QString& key : {u"what_if"_s, u"motion"_s, u"rhythm"_s}) {
+    SCOPED_TRACE(key.toStdString());
+    window_.showPage(key);
+    settle();
+    for (auto* field : window_.page()->findChildren<QLineEdit*>()) {
+      // Where words are searched for, the list that drops down has the keys.
+      if (inputOf(field) != nullptr || !field->isVisible() || field->completer()) continue;
+      field->setFocus();
+      QTest::keyClicks(field, u"9"_s);
+      QTest::keyClick(field, Qt::Key_Z, Qt::ControlModifier);
+      EXPECT_EQ(document_.entry(kTarget, in::bore).text, before);
+      document_.undoStack().redo();
+    }
+  }
+}
+
+TEST_F(Window, TabGoesFromTheKeysOverTheRecentFilesToTheSamples) {
+  const QTemporaryDir folder;
+  document_.startNew();
+  ASSERT_TRUE(document_.saveAs(folder.filePath(u"first.strokewright"_s)));
+  window_.showStart();
+  settle();
+  QStringList reached;
+  QWidget* start = window_.findChild<StartPage*>();
+  for (QWidget* at = start->focusProxy(); reached.size() < 4; at = at->nextInFocusChain()) {
+    if (const auto* key = qobject_cast<const QAbstractButton*>(at)) reached += key->text();
+  }
+  EXPECT_EQ(reached.mid(2), (QStringList{u"first"_s, u"Burdock 719"_s}));
 }
 
 TEST_F(Window, WhereThereIsNoRoomForAPlateItSaysWhatComesOff) {

@@ -32,6 +32,7 @@
 #include "ui/plots/running_scene.h"
 #include "ui/plots/sampling.h"
 #include "ui/plots/survey_scene.h"
+#include "ui/plots/sweep_scene.h"
 #include "ui/widgets/origin_dialog.h"
 #include "ui/widgets/pasted_readings.h"
 #include "ui/widgets/quantity_edit.h"
@@ -102,6 +103,23 @@ TEST_F(SurveyPicture, SaysHowMuchSteeperItIsDrawn) {
   QApplication::processEvents();
   EXPECT_TRUE(view.sentence().contains(u"times as steep"_s)) << view.sentence().toStdString();
   EXPECT_FALSE(view.sentence().contains(u"%1"_s));
+}
+
+TEST_F(SurveyPicture, OfASingleIsNotSaidToBeSteep) {
+  type(in::cylinderCount, u"1"_s);
+  type(in::seatHeight, u"98.12"_s);
+  SceneView view(document_, taste_, u"seats"_s, [this] { return shown_(); });
+  view.resize(800, 600);
+  view.show();
+  QApplication::processEvents();
+  EXPECT_FALSE(view.scene().marks.empty());
+  EXPECT_FALSE(view.sentence().contains(u"as steep"_s)) << view.sentence().toStdString();
+}
+
+TEST_F(SurveyPicture, DoesNotWaitForTheWidthBetweenTheReadingsAcross) {
+  type(in::seatAcross, u"0"_s);
+  type(in::seatAcrossWidth, {});
+  EXPECT_FALSE(shown_().scene.marks.empty()) << shown_().sentence.toStdString();
 }
 
 TEST_F(SurveyPicture, WithoutAPitchItSaysWhatItWaitsFor) {
@@ -334,6 +352,21 @@ class WhatWouldItBe : public Question {
   WhatIfView& view_ = *page_.findChild<WhatIfView*>();
 };
 
+TEST_F(WhatWouldItBe, WhatIsTakenIsMarkedOnce) {
+  const double now = document_.evaluation().inputValue(kTarget, in::spacer, 0);
+  const auto marks = [&](double found) {
+    return sweepScene(document_, {.engine = kTarget,
+                                  .result = &out::squishGap,
+                                  .input = &in::spacer,
+                                  .now = now,
+                                  .wanted = value(out::squishGap),
+                                  .found = found})
+        .marks.size();
+  };
+  EXPECT_EQ(marks(now + 0.1e-3), 2u);
+  EXPECT_EQ(marks(now + 1e-9), 1u) << "it reads the same";
+}
+
 TEST_F(WhatWouldItBe, FindsTheSpacerForAnotherGapAndOneKeyTakesIt) {
   const double wanted = value(out::squishGap) + 0.1e-3;
   auto* field = view_.findChildren<QLineEdit*>().constFirst();
@@ -349,6 +382,26 @@ TEST_F(WhatWouldItBe, FindsTheSpacerForAnotherGapAndOneKeyTakesIt) {
   EXPECT_EQ(document_.entry(kTarget, in::spacer).origin, describe::Origin::Computed);
   document_.undoStack().undo();
   EXPECT_EQ(document_.entry(kTarget, in::spacer).text, "0.95");
+}
+
+TEST_F(WhatWouldItBe, SaysWhyWhatIsWantedCannotBeRead) {
+  ask(out::squishGap, 0.9e-3, in::spacer);
+  for (QLineEdit* each : view_.findChildren<QLineEdit*>()) {
+    if (each->accessibleName() != u"What it should be"_s) continue;
+    each->setFocus();
+    each->selectAll();
+    QTest::keyClicks(each, u"1 1/x"_s);
+  }
+  EXPECT_TRUE(page_.answer().number.isEmpty());
+  EXPECT_TRUE(page_.answer().sentence.contains(u"1 1/x"_s))
+      << page_.answer().sentence.toStdString();
+  EXPECT_FALSE(canTakeWhatIf(desk_));
+}
+
+TEST_F(WhatWouldItBe, SaysThatItIsSoAlready) {
+  ask(out::squishGap, value(out::squishGap), in::spacer);
+  EXPECT_TRUE(page_.answer().sentence.contains(u"as wanted"_s))
+      << page_.answer().sentence.toStdString();
 }
 
 TEST_F(WhatWouldItBe, OffersOnlyEntriesThatMoveTheResult) {

@@ -72,6 +72,7 @@ TEST_F(Folding, ComesBackAsItWasParted) {
   const int line = column_.fontMetrics().height();
   splitter->setSizes({11 * line, splitter->height() - 11 * line});
   QApplication::processEvents();
+  Q_EMIT splitter->splitterMoved(11 * line, 1);  // as the mouse does
   const QList<int> parted = sizes();
   const QByteArray kept = column_.saveState();
   setLines(18);
@@ -81,6 +82,13 @@ TEST_F(Folding, ComesBackAsItWasParted) {
   EXPECT_TRUE(first_->isVisible());
   EXPECT_TRUE(second_->isVisible());
   EXPECT_EQ(sizes(), parted);
+}
+
+TEST_F(Folding, KeepsNothingThatNobodyParted) {
+  EXPECT_TRUE(column_.saveState().isEmpty());
+  setLines(18);
+  setLines(30);
+  EXPECT_TRUE(column_.saveState().isEmpty());
 }
 
 TEST_F(Folding, AStateThatCannotBeReadIsSharedOutAnew) {

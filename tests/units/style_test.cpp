@@ -42,7 +42,7 @@ TEST(Style, FiveDigitsAreGroupedAndFourAreNot) {
   EXPECT_EQ(style.number(Kind::Speed, 9142 * rpm), "9142");
   EXPECT_EQ(style.number(Kind::Acceleration, 41794), "41\u202F794");
   EXPECT_EQ(style.number(Kind::Acceleration, -41794), "−41\u202F794");
-  EXPECT_EQ(style.number(Kind::RingConstant, 1234567.25), "1\u202F234\u202F567.2");
+  EXPECT_EQ(style.number(Kind::RingConstant, 1234567.25), "1\u202F234\u202F567.3");
   EXPECT_EQ(style.number(Kind::RingConstant, 9999.96), "10\u202F000.0");
 }
 

@@ -423,8 +423,8 @@ class SectionPainter {
     return measure.given ? length(measure.value) : QStringLiteral("?");
   }
   /// Of a height in the stack: a number where the whole stack is known.
-  QString height(double value, Kind kind) const {
-    return it_.deckClearance ? length(value, kind) : QStringLiteral("?");
+  QString height(double value) const {
+    return it_.deckClearance ? length(value) : QStringLiteral("?");
   }
 
   void vertical(double x, double edgeLow, double low, double edgeHigh, double high,
@@ -458,13 +458,13 @@ class SectionPainter {
       vertical(right, flange, pin, flange, crown(), length(it_.compressionHeight));
     } else {
       const double below = it_.deckHeight - crown();
-      vertical(right, flange, crown(), flange, it_.deckHeight, height(below, Kind::FineLength));
+      vertical(right, flange, crown(), flange, it_.deckHeight, height(below));
     }
     const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + kToCallouts);
     const double leftmost = std::min(left, at(-crankReach(), 0.0).x() - draft_.mm(3.0));
     vertical(leftmost, at(-crankReach(), 0.0).x() - draft_.mm(2.0), 0.0,
              beside(-outside(kFlange), 0.0).x() - draft_.mm(0.8), it_.deckHeight,
-             height(it_.deckHeight, Kind::Length));
+             height(it_.deckHeight));
     paintCallouts();
   }
 
@@ -489,7 +489,7 @@ class SectionPainter {
     const QString word = it_.spacer > 0.0 ? QStringLiteral("spacer") : QStringLiteral("skim");
     draft_.leader(plateTip(), foot, word, true);
     draft_.text(foot + QPointF(-draft_.mm(0.7), draft_.textHeight()), Qt::AlignRight,
-                length(std::abs(it_.spacer.value), Kind::FineLength), true);
+                length(std::abs(it_.spacer.value)), true);
   }
 
   Drafting& draft_;

@@ -19,6 +19,14 @@ namespace in = model::in;
 
 QString tr(const char* text) { return QCoreApplication::translate("DeckPage", text); }
 
+/// ", which leaves a squish gap of 0.10 mm": a ratio is not bought with the gap unseen.
+QString leavesGap(const Desk& desk, int engine) {
+  return known(desk, engine, out::squishWithSpacerToMake)
+             ? tr(", which leaves a squish gap of %1")
+                   .arg(figures(desk, engine, out::squishWithSpacerToMake))
+             : QString();
+}
+
 /// "for a squish gap of 0.90 mm".
 QString wanted(const Desk& desk, int engine) {
   const describe::Evaluation& evaluation = desk.document.assessment().evaluation();
@@ -30,9 +38,11 @@ QString wanted(const Desk& desk, int engine) {
     case model::StackDriver::SquishGap:
       return tr("for a squish gap of %1").arg(figure(in::wantedSquish));
     case model::StackDriver::DeckClearance:
-      return tr("for a deck clearance of %1").arg(figure(in::wantedDeckClearance));
+      return tr("for a deck clearance of %1%2")
+          .arg(figure(in::wantedDeckClearance), leavesGap(desk, engine));
     case model::StackDriver::CompressionRatio:
-      return tr("for a compression ratio of %1").arg(figure(in::wantedCompressionRatio));
+      return tr("for a compression ratio of %1%2")
+          .arg(figure(in::wantedCompressionRatio), leavesGap(desk, engine));
   }
   return {};
 }
@@ -90,10 +100,11 @@ PageDescription deckPage() {
                   {tr("Limits behind the objections"),
                    {&in::squishLeast, &in::squishMost, &in::spacerLeast, &in::spacerMost,
                     &in::seatSpread, &in::deckSpread}}},
-      .results = {&out::spacerToMake, &out::spacerInStack, &out::squishGap, &out::compressionRatio,
-                  &out::deckClearance, &out::protrusionWithoutSpacer, &out::ratioPerTenth,
-                  &out::deckClearanceSpread, &out::deckHeight, &out::heightWithoutSpacer,
-                  &out::crownHeight, &out::bareGap, &out::headMoved},
+      .results = {&out::spacerToMake, &out::spacerInStack, &out::squishGap,
+                  &out::squishWithSpacerToMake, &out::compressionRatio, &out::deckClearance,
+                  &out::protrusionWithoutSpacer, &out::ratioPerTenth, &out::deckClearanceSpread,
+                  &out::deckHeight, &out::heightWithoutSpacer, &out::crownHeight, &out::bareGap,
+                  &out::headMoved},
       .decides = {&out::spacerToMake, &out::squishGap},
       .answer = &answer,
       .picture = &picture,

@@ -17,6 +17,13 @@ DifferenceLabel::DifferenceLabel(const Desk& desk, const describe::Input& input,
   refresh();
 }
 
+/// Entered, and possible: nothing is counted with what cannot be.
+bool DifferenceLabel::entered(const describe::Evaluation& evaluation, int engine,
+                              int cylinder) const {
+  return evaluation.inputGiven(engine, input_, cylinder) &&
+         evaluation.inputStands(engine, input_, cylinder);
+}
+
 QString DifferenceLabel::difference() const {
   if (input_.kind == units::Kind::Choice || engine_ < 0 || comparedWith_ < 0) {
     return {};
@@ -24,9 +31,8 @@ QString DifferenceLabel::difference() const {
   const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
   const int cylinder = std::max(0, desk_.cylinder());
   if (cylinder >= evaluation.cylinders(engine_) ||
-      cylinder >= evaluation.cylinders(comparedWith_) ||
-      !evaluation.inputGiven(engine_, input_, cylinder) ||
-      !evaluation.inputGiven(comparedWith_, input_, cylinder)) {
+      cylinder >= evaluation.cylinders(comparedWith_) || !entered(evaluation, engine_, cylinder) ||
+      !entered(evaluation, comparedWith_, cylinder)) {
     return {};
   }
   return desk_.taste.difference(input_.kind,

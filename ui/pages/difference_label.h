@@ -3,6 +3,7 @@
 
 #include <QWidget>
 
+#include "core/describe/evaluation.h"
 #include "core/describe/input.h"
 
 namespace strokewright::ui {
@@ -25,6 +26,7 @@ class DifferenceLabel final : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  bool entered(const describe::Evaluation& evaluation, int engine, int cylinder) const;
   QString difference() const;
 
   const Desk& desk_;

@@ -62,6 +62,7 @@ PageDescription fillingsPage() {
                       &out::crownByBurette, &out::crownClosure, &out::clearanceVolume,
                       &out::compressionRatio},
           .decides = {&out::ratioByBurette},
+          .checks = true,
           .answer = &answer,
           .picture = &picture,
           .tables = {{.table = &out::volumesFilled, .whenEmpty = tr("nothing is filled yet")}}};

@@ -112,9 +112,11 @@ void LimitLines::refresh() {
   for (const Line& line : lines_) {
     const int engine = line.donors ? donor_ : subject_;
     const bool stands = engine >= 0 && evaluation.inputStands(engine, *line.limit);
+    const bool given = engine >= 0 && evaluation.inputGiven(engine, *line.limit);
     const QString number =
-        stands ? desk_.taste.value(*line.limit, evaluation.inputValue(engine, *line.limit))
-               : tr("not entered");
+        stands  ? desk_.taste.value(*line.limit, evaluation.inputValue(engine, *line.limit))
+        : given ? tr("not possible")
+                : tr("not entered");
     if (line.number->text() != number) {
       line.number->setText(number);
       line.number->setAccessibleName(desk_.taste.label(*line.limit) + u": "_s + number);

@@ -209,6 +209,11 @@ void MainWindow::makeViewMenu() {
   menu->addAction(tr("&Next page"), QKeySequence(tr("Ctrl+Tab")), this, [this] { stepPage(1); });
   menu->addAction(tr("&Previous page"), QKeySequence(tr("Ctrl+Shift+Tab")), this,
                   [this] { stepPage(-1); });
+  menu->addAction(tr("&Why this answer"), QKeySequence(tr("Ctrl+I")), this, [this] {
+    if (page() != nullptr) {
+      page()->explainAnswer();
+    }
+  });
   menu->addSeparator();
   menu->addAction(tr("Text &larger"), QKeySequence::ZoomIn, this,
                   [this] { scaleText(textPercent_ + kTextStep); });

@@ -53,6 +53,7 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
       answerLine_(new AnswerLine(description.deed.says, this)),
       across_(new QSplitter(Qt::Horizontal, this)) {
   across_->setChildrenCollapsible(false);
+  connect(across_, &QSplitter::splitterMoved, this, [this] { parted_ = true; });
   across_->setHandleWidth(16);
   makeLeftSide();
   makeRightSide();
@@ -75,11 +76,7 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   connect(&desk_, &Desk::whatIfAsked, this, &Page::refreshWhenSeen);
   connect(&desk_, &Desk::stackChosen, this, &Page::refreshWhenSeen);
   connect(foot, &FindingsFoot::relined, this, &Page::orderTabs);
-  connect(answerLine_, &AnswerLine::whyAsked, this, [this] {
-    if (desk_.subject() >= 0) {
-      Q_EMIT desk_.whyAsked(desk_.subject(), answer().result, desk_.cylinder());
-    }
-  });
+  connect(answerLine_, &AnswerLine::whyAsked, this, &Page::explainAnswer);
   connect(answerLine_, &AnswerLine::entryAsked, this,
           [this] { Q_EMIT desk_.entryAsked(answer().unlocksOf, answer().unlocks); });
   connect(answerLine_, &AnswerLine::deedAsked, this, [this] { description_.deed.act(desk_); });
@@ -225,6 +222,12 @@ bool Page::focusList(const describe::List& list, int item, const describe::Input
   return false;
 }
 
+void Page::explainAnswer() {
+  if (desk_.subject() >= 0 && answer().result != nullptr) {
+    Q_EMIT desk_.whyAsked(desk_.subject(), answer().result, desk_.cylinder());
+  }
+}
+
 void Page::explain(int engine, const describe::Result& result, int cylinder) {
   if (whyPlace_ != nullptr) {
     bringUp(*whyPlace_);
@@ -335,7 +338,9 @@ void Page::keepLayout() const {
     return;
   }
   QSettings settings;
-  settings.setValue(layoutKey(description_, u"across"_s), across_->saveState());
+  if (parted_) {
+    settings.setValue(layoutKey(description_, u"across"_s), across_->saveState());
+  }
   if (left_ != nullptr) {
     settings.setValue(layoutKey(description_, u"left"_s), left_->saveState());
   }

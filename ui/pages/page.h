@@ -33,6 +33,8 @@ class Page final : public QWidget {
   bool focusList(const describe::List& list, int item = 0, const describe::Input* column = nullptr);
   void focusFirst();
 
+  /// Opens the working of the answer, where it has one.
+  void explainAnswer();
   /// Opens the working of this result.
   void explain(int engine, const describe::Result& result, int cylinder);
 
@@ -73,6 +75,7 @@ class Page final : public QWidget {
   PaneColumn* left_ = nullptr;   ///< picture and tables
   PaneColumn* right_ = nullptr;  ///< entries, lists and results
   bool laidOut_ = false;
+  bool parted_ = false;  ///< a person moved the handle between the sides
 };
 
 }  // namespace strokewright::ui

@@ -65,6 +65,7 @@ struct PageDescription {
   std::vector<const describe::Result*> awaits = {};
   bool namesEngines = false;  ///< names and notes of the engines are entered here
   bool speaksOfAll = false;   ///< every finding of the project belongs here
+  bool checks = false;        ///< by another way: nothing on the sheet waits for it
   /// The question is put at all; nullptr: where something that decides or is awaited applies.
   bool (*needed)(const Desk& desk) = nullptr;
   Answer (*answer)(const Desk& desk) = nullptr;

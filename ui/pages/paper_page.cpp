@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 #include <QFormLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
@@ -24,6 +25,28 @@ using model::Project;
 
 QString tr(const char* text) { return QCoreApplication::translate("PaperPage", text); }
 
+/// Where on paper what is objected to stands: a variant without a column has its own sheet.
+QString whereListed(const Desk& desk) {
+  const auto onSheet = [&desk](int engine) {
+    return engine == desk.subject() || engine == desk.donor();
+  };
+  static const PageDescription everything{
+      .key = {}, .name = {}, .question = {}, .speaksOfAll = true};
+  int all = 0;
+  int listed = 0;
+  for (const SharedFinding& shared : findingsOf(desk, everything)) {
+    if (shared.finding->weight == describe::Weight::Remarks) continue;
+    ++all;
+    listed += std::ranges::any_of(shared.engines, onSheet);
+  }
+  return listed == all ? tr("One page; what is objected to is listed on it.")
+         : listed > 0
+             ? tr("One page; what is objected to in %1 is listed on it, what is in the "
+                  "variants is not.")
+                   .arg(desk.document.engineName(desk.subject()))
+             : tr("One page; what is objected to is in the variants, which are not on it.");
+}
+
 Answer answer(const Desk& desk) {
   Answer said;
   const LeftToDo left = leftToDo(desk);
@@ -34,7 +57,7 @@ Answer answer(const Desk& desk) {
                                        : tr("Unfinished");
   said.sentence = forbidden ? tr("Something forbids it; the sheet says so on its face.")
                   : left.objections > 0
-                      ? tr("One page; what is objected to is listed on it.")
+                      ? whereListed(desk)
                       : tr("One page with the section, the stack, donor and target beside it.");
   said.further = leftText(left);
   if (!left.missing.empty()) {

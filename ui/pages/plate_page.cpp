@@ -95,13 +95,17 @@ bool oneForEach(const Desk& desk) {
 /// A plate for each cylinder as entered, or to make; else the flat one.
 Answer answer(const Desk& desk) {
   const bool each = oneForEach(desk);
-  const describe::Result& result = each ? out::spacerInStack : out::flatSpacer;
+  const bool entered =
+      desk.subject() >= 0 && desk.document.entry(desk.subject(), in::spacer).known();
+  const describe::Result& result = each || entered ? out::spacerInStack : out::flatSpacer;
   Answer said = answerBy(desk, result);
   if (said.number.isEmpty()) return said;
-  if (each) {
-    said.sentence = desk.document.entry(desk.subject(), in::spacer).known()
-                        ? tr("a plate for each cylinder, as entered")
-                        : tr("a plate for each cylinder, to make");
+  if (each || entered) {
+    const bool flat = desk.document.assessment().sameInAll(desk.subject(), result);
+    said.sentence = each   ? entered ? tr("a plate for each cylinder, as entered")
+                                     : tr("a plate for each cylinder, to make")
+                      : flat ? tr("one flat plate under all barrels, as entered")
+                           : tr("one tapered plate under all barrels, as entered");
     said.further = leaves(desk, out::squishGap, out::compressionRatio);
   } else {
     said.sentence = tr("one flat plate under all barrels");

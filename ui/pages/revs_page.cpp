@@ -89,7 +89,7 @@ QWidget* picture(Desk& desk, QWidget* parent) {
   column->addStretch(1);
   auto* scroll = new QScrollArea(sides);
   scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setAccessibleName(tr("Limits and the next revs"));
   scroll->setWidgetResizable(true);
   scroll->setWidget(below);
   below->setAutoFillBackground(false);

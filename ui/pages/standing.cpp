@@ -173,6 +173,9 @@ std::vector<MissingEntry> missingEntries(const Desk& desk) {
   const assess::Assessment& assessment = desk.document.assessment();
   describe::Reads reads;
   for (const PageDescription& page : pages()) {
+    if (page.checks) {
+      continue;
+    }
     for (const auto* results : {&page.decides, &page.awaits}) {
       for (const describe::Result* result : *results) {
         reads |= assessment(desk.subject(), *result).notes.missing;

@@ -58,13 +58,14 @@ StartPage::StartPage(Taste& taste, QWidget* parent)
   column->addSpacing(8);
 
   auto* keys = new QHBoxLayout;
-  auto* fresh = new QPushButton(tr("&New conversion"), body);
+  auto* fresh = new QPushButton(tr("Ne&w conversion"), body);
   fresh->setDefault(true);
   auto* open = new QPushButton(tr("&Open a file…"), body);
   keys->addWidget(fresh);
   keys->addWidget(open);
   keys->addStretch(1);
   column->addLayout(keys);
+  open_ = open;
   connect(fresh, &QPushButton::clicked, this, &StartPage::newAsked);
   connect(open, &QPushButton::clicked, this, &StartPage::openAsked);
   setFocusProxy(fresh);
@@ -127,6 +128,16 @@ void StartPage::fillRecent() {
   if (row == 0) {
     recent_->addWidget(new QLabel(tr("nothing yet"), widget()), 0, 0);
   }
+  // Tab goes as the eye does: these were made after the samples.
+  QWidget* before = open_;
+  for (int i = 0; i < recent_->count(); ++i) {
+    QWidget* widget = recent_->itemAt(i)->widget();
+    if ((widget->focusPolicy() & Qt::TabFocus) != 0) {
+      setTabOrder(before, widget);
+      before = widget;
+    }
+  }
+  setTabOrder(before, firstSample_);
 }
 
 void StartPage::addSamples(QVBoxLayout& column) {
@@ -140,6 +151,9 @@ void StartPage::addSamples(QVBoxLayout& column) {
     auto* name = new LinkButton(sample.name, this);
     connect(name, &LinkButton::clicked, this,
             [this, sample] { Q_EMIT sampleAsked(sample.path, sample.name); });
+    if (firstSample_ == nullptr) {
+      firstSample_ = name;
+    }
     grid->addWidget(name, row, 0);
     grid->addWidget(new QLabel(sample.says, this), row++, 1);
   }

@@ -43,6 +43,8 @@ class StartPage final : public QScrollArea {
   Taste& taste_;
   QLabel* question_ = nullptr;
   QGridLayout* recent_;
+  QWidget* open_ = nullptr;
+  QWidget* firstSample_ = nullptr;
 };
 
 }  // namespace strokewright::ui

@@ -74,6 +74,7 @@ PageDescription surveyPage() {
                   &out::squishWithFlat, &out::ratioWithFlat, &out::taperAtFirst, &out::taperAlong,
                   &out::taperedSpacer, &out::squishWithTaper, &out::ratioWithTaper},
       .decides = {&out::deckClosure},
+      .checks = true,
       .answer = &answer,
       .picture = &picture,
       .tables = {{.table = &out::seats},

@@ -1,5 +1,6 @@
 #include <QCoreApplication>
 
+#include "core/assess/entry_rules.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/answering.h"
@@ -63,7 +64,10 @@ QString nearest(const Desk& desk, const assess::Solution& found) {
 /// Why what stands where the wanted value is asked for is no number.
 QString unread(const Desk& desk) {
   const WhatIf& asked = desk.whatIf();
-  const Input wanted{.label = asked.result->name, .kind = asked.result->kind};
+  const Input wanted{.key = asked.result->key,
+                     .label = asked.result->name,
+                     .symbol = asked.result->symbol,
+                     .kind = asked.result->kind};
   describe::Entry entry;
   entry.text = asked.wantedTyped.toStdString();
   return desk.taste.sentence(assess::whyUnknown(wanted, entry));

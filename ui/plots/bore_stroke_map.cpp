@@ -150,6 +150,12 @@ class BoreStrokeMap::Parts {
             .arg(layout.empty() ? tr("%1 cylinders").arg(evaluation.cylinders(trial->target()))
                                 : fromCore(layout),
                  follows, nameOf(project, trial->target()));
+    if (evaluation.inputGiven(trial->target(), in::spacer) ||
+        evaluation.inputGiven(trial->target(), in::headGasketBore)) {
+      text +=
+          tr(" What is put into the target is bore and stroke alone: spacer and head gasket stay "
+             "as entered.");
+    }
     if (document.assessment()(trial->target(), out::workingSpeed).state != State::Value) {
       text += tr(" Regions of the rev limits wait for the revs wanted.");
     }

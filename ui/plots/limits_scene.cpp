@@ -172,7 +172,11 @@ QString limitsSentence(const assess::Assessment& assessment, const Taste& taste)
   const int target = assessment.project().target();
   if (target < 0) return tr("There is no target to judge.");
   const QString why = whyNot(assessment, taste, target, out::revCeiling);
-  if (!why.isEmpty()) return tr("The rev ceiling %1.").arg(why);
+  if (!why.isEmpty()) {
+    const bool refused = assessment(target, out::revCeiling).state == State::Refused;
+    return refused ? tr("There is no rev ceiling. %1").arg(why)
+                   : tr("The rev ceiling %1.").arg(why);
+  }
   const auto value = [&](const Result& result) {
     return taste.value(result, assessment(target, result).value);
   };

@@ -85,9 +85,8 @@ void ChoiceEdit::refresh() {
   const describe::Entry& entry = document_.entry(place_);
   const bool other = items.size() > static_cast<qsizetype>(place_.input->choices.size()) + 1;
   const int chosen = entry.known() ? static_cast<int>(entry.values.front()) + 1 : 0;
-  const int height = heightForWidth(width());
   setCurrentIndex(other ? count() - 1 : chosen);
-  if (heightForWidth(width()) != height) updateGeometry();
+  if (heightForWidth(width()) != height()) updateGeometry();
   const QString name = entryName(document_, place_);
   if (name != accessibleName()) setAccessibleName(name);
   update();  // it may be marked by what else is entered

@@ -33,6 +33,7 @@ PaneColumn::PaneColumn(Qt::Orientation along, double share, QWidget* parent)
   column->addWidget(tabs_);
   column->addWidget(splitter_, 1);
   connect(tabs_, &QTabBar::currentChanged, this, &PaneColumn::showPanes);
+  connect(splitter_, &QSplitter::splitterMoved, this, [this] { parted_ = splitter_->saveState(); });
 }
 
 void PaneColumn::addPane(QWidget* pane, Least least) {
@@ -74,9 +75,6 @@ void PaneColumn::fit() {
   const int needed = std::accumulate(least.begin(), least.end(), (count() - 1) * kHandle);
   const bool fold = count() > 1 && along(size()) < needed;
   const bool other = fold != folded_;
-  if (fold && other) {
-    parted_ = splitter_->saveState();
-  }
   folded_ = fold;
   setLeast(fold ? std::vector<int>(panes_.size()) : least);
   if (other) {
@@ -124,7 +122,7 @@ void PaneColumn::shareOut() {
   splitter_->setSizes(sizes);
 }
 
-QByteArray PaneColumn::saveState() const { return folded_ ? parted_ : splitter_->saveState(); }
+QByteArray PaneColumn::saveState() const { return parted_; }
 
 void PaneColumn::restoreState(const QByteArray& state) {
   parted_ = state;

@@ -37,7 +37,7 @@ class PaneColumn final : public QWidget {
   /// After what the panes need has changed.
   void fit();
 
-  QByteArray saveState() const;  ///< as parted while all were seen
+  QByteArray saveState() const;  ///< as a person parted them; empty: nobody did
   /// Empty, or one that cannot be read: as at first.
   void restoreState(const QByteArray& state);
 
@@ -62,7 +62,7 @@ class PaneColumn final : public QWidget {
   std::vector<Pane> panes_;
   QTabBar* tabs_;
   QSplitter* splitter_;
-  QByteArray parted_;  ///< by a person, before it was folded
+  QByteArray parted_;  ///< by a person
   bool folded_ = false;
   bool shared_ = false;  ///< its length was shared out once
 };

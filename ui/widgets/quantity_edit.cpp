@@ -116,7 +116,7 @@ void QuantityEdit::show(const QString& shown) {
   if (shown == text()) return;
   setText(shown);
   if (hasFocus()) {
-    selectAll();
+    selectFromTheEnd();
   } else {
     home(false);  // the beginning of a long list is seen
   }
@@ -233,6 +233,12 @@ void QuantityEdit::align() {
 
 // Keys, wheel, mouse -----------------------------------------------------------------------------
 
+/// Everything, the first digits in sight.
+void QuantityEdit::selectFromTheEnd() {
+  setCursorPosition(static_cast<int>(text().size()));
+  cursorBackward(true, static_cast<int>(text().size()));
+}
+
 bool QuantityEdit::event(QEvent* event) {
   switch (event->type()) {
     case QEvent::ShortcutOverride:
@@ -267,7 +273,7 @@ void QuantityEdit::focusInEvent(QFocusEvent* event) {
     selectOnRelease_ = true;
   } else if (event->reason() != Qt::PopupFocusReason &&
              event->reason() != Qt::ActiveWindowFocusReason) {
-    selectAll();
+    selectFromTheEnd();
   }
   Q_EMIT attention(place_.input);
 }
@@ -296,7 +302,7 @@ void QuantityEdit::leaveEvent(QEvent* event) {
 
 void QuantityEdit::mouseReleaseEvent(QMouseEvent* event) {
   QLineEdit::mouseReleaseEvent(event);
-  if (selectOnRelease_ && !hasSelectedText()) selectAll();
+  if (selectOnRelease_ && !hasSelectedText()) selectFromTheEnd();
   selectOnRelease_ = false;
 }
 
@@ -319,7 +325,7 @@ void QuantityEdit::keyPressEvent(QKeyEvent* event) {
     QLineEdit::keyPressEvent(event);
     if (enter && !goTo(neighbour(false))) {
       document_.closeStep();
-      selectAll();
+      selectFromTheEnd();
     }
   }
 }
@@ -372,7 +378,7 @@ bool QuantityEdit::goTo(QuantityEdit* field) {
 bool QuantityEdit::restore() {
   const int steps = document_.undoStack().index();
   document_.undoOpenStep(Document::mergeKey(place_));
-  selectAll();
+  selectFromTheEnd();
   return document_.undoStack().index() != steps;
 }
 

@@ -83,6 +83,7 @@ class QuantityEdit final : public QLineEdit {
   int linesIn(int width) const;
   bool wraps() const;
   void align();
+  void selectFromTheEnd();
   void showOriginKey();
   void openOrigins();
   void step(int by);
