@@ -58,11 +58,12 @@ int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writ
                                              .paper = paper ? paperOf(*paper) : "",
                                              .path = path});
   if (error) throw Unusable({*error});
-  const int status = verdict(assessment, opened.named);
-  if (status != 0) {
-    err << "“" << path << "” is written, but something forbids it to leave for the bench.\n";
-  }
-  return status;
+  const std::vector<std::string> forbids = whatForbids(assessment, opened.named);
+  if (forbids.empty()) return 0;
+  err << "“" << path << "” is written, but must not leave for the bench. " << forbids.front();
+  if (forbids.size() > 1) err << " And " << forbids.size() - 1 << " more: see strokewright check.";
+  err << '\n';
+  return 1;
 }
 
 }  // namespace strokewright::app

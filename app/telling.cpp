@@ -67,14 +67,20 @@ std::string sentenceOf(const Finding& finding) {
   return sentence;
 }
 
+namespace {
+
+std::string withItsCylinder(const Assessment& assessment, int engine, const Finding& finding) {
+  std::string sentence = sentenceOf(finding);
+  if (finding.cylinder < 0 || assessment.evaluation().cylinders(engine) == 1) return sentence;
+  return joined({"Cylinder ", std::to_string(finding.cylinder + 1), ": ", sentence});
+}
+
+}  // namespace
+
 void addFindings(TextTable& table, const Assessment& assessment, int engine) {
-  const bool several = assessment.evaluation().cylinders(engine) > 1;
   for (const Finding& finding : assessment.findings(engine)) {
-    std::string sentence = sentenceOf(finding);
-    if (several && finding.cylinder >= 0) {
-      sentence = joined({"Cylinder ", std::to_string(finding.cylinder + 1), ": ", sentence});
-    }
-    table.add({std::string(weightWord(finding.weight)), std::move(sentence)});
+    table.add(
+        {std::string(weightWord(finding.weight)), withItsCylinder(assessment, engine, finding)});
     for (const describe::Mend& mend : finding.mends) {
       std::string offer = joined({word(mend.says, kBench), ":"});
       for (const auto& [input, text] : mend.entries) {
@@ -85,17 +91,29 @@ void addFindings(TextTable& table, const Assessment& assessment, int engine) {
   }
 }
 
-int verdict(const Assessment& assessment, std::optional<int> named) {
-  for (const int engine : enginesShown(assessment, named)) {
-    const auto findings = assessment.findings(engine);
-    if (!findings.empty() && findings.front().weight == describe::Weight::Forbids) return 1;
+std::vector<std::string> whatForbids(const Assessment& assessment, std::optional<int> named) {
+  std::vector<std::string> sentences;
+  const std::vector<int> engines = enginesShown(assessment, named);
+  for (const int engine : engines) {
+    const auto& name = assessment.project().engines[static_cast<std::size_t>(engine)].name;
+    for (const Finding& finding : assessment.findings(engine)) {
+      if (finding.weight != describe::Weight::Forbids) continue;
+      const std::string sentence = withItsCylinder(assessment, engine, finding);
+      sentences.push_back(engines.size() > 1 ? joined({name, ": ", sentence}) : sentence);
+    }
   }
+  const bool ofOthers = sentences.empty();  // the sheet speaks of the donor too
   const sheet::Sheet page = sheet::sheetOf(
       assessment, kBench, {.engine = named.value_or(-1), .date = {}, .programVersion = {}});
-  const auto stops = [](const sheet::Objection& objection) {
-    return objection.word == "refused" || objection.word == weightWord(describe::Weight::Forbids);
-  };
-  return std::ranges::any_of(page.objections, stops) ? 1 : 0;
+  for (const sheet::Objection& it : page.objections) {
+    if (it.word == "refused" || (ofOthers && it.word == weightWord(describe::Weight::Forbids)))
+      sentences.push_back(it.sentence);
+  }
+  return sentences;
+}
+
+int verdict(const Assessment& assessment, std::optional<int> named) {
+  return whatForbids(assessment, named).empty() ? 0 : 1;
 }
 
 }  // namespace strokewright::app

@@ -41,9 +41,14 @@ std::string sentenceOf(const describe::Finding& finding);
 /// Weight, sentence, and what would put it right as it is given to --set.
 void addFindings(TextTable& table, const assess::Assessment& assessment, int engine);
 
-/// The exit status: 1 where something forbids or a result of the sheet is refused, else 0.
+/// What must not leave for the bench: the findings that forbid as addFindings() words them, and
+/// results of the sheet that are refused.
 /// @param named  the engine it is asked of, with its sheet; none: all, with the sheet of the
 /// target.
+std::vector<std::string> whatForbids(const assess::Assessment& assessment,
+                                     std::optional<int> named);
+
+/// The exit status: 1 where something forbids or a result of the sheet is refused, else 0.
 int verdict(const assess::Assessment& assessment, std::optional<int> named);
 
 }  // namespace strokewright::app

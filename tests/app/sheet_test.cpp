@@ -51,6 +51,21 @@ TEST(Sheet, IsWrittenAllTheSameWhereSomethingForbids) {
   EXPECT_THAT(it.err, HasSubstr("“out.pdf” is written"));
 }
 
+TEST(Sheet, ThatMustNotLeaveNamesTheFirstThatForbidsAsCheckWordsIt) {
+  Asked asked;
+  const std::vector<std::string> touching{sample("burdock-719"), "--set", "spacer_m=-0.5"};
+  std::vector<std::string> call{"sheet", "-o", "out.pdf"};
+  call.insert(call.end(), touching.begin(), touching.end());
+  const Ran it = ran(call, asked.writer());
+  EXPECT_THAT(it.err, HasSubstr("must not leave for the bench. Burdock 719: "));
+  EXPECT_THAT(it.err, HasSubstr(" more: see strokewright check."));
+  std::vector<std::string> check{"check", "--engine", "Burdock 719"};
+  check.insert(check.end(), touching.begin(), touching.end());
+  const std::string told = ran(check).out;
+  const std::size_t first = told.find_first_not_of(' ', told.find("forbids") + 7);
+  EXPECT_THAT(it.err, HasSubstr("Burdock 719: " + told.substr(first, 60))) << told;
+}
+
 TEST(Sheet, IsNotWrittenOverAProjectOrItsBackup) {
   for (const std::string& path :
        {sample("burdock-719"), std::string("other.STROKEWRIGHT"), sample("burdock-719") + "~"}) {
