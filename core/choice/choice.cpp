@@ -75,7 +75,9 @@ Answer choose(const Question& question) {
   if (alike) {
     searchAlike(pieces, best, answer.tally);
   } else {
-    answer.searchedAll = searchMixed(pieces, best, answer.tally);
+    const Searched searched = searchMixed(pieces, best, answer.tally);
+    answer.searchedAll = searched.all;
+    answer.noneNearer = searched.noneNearer;
   }
   answer.best = stacksOf(question, pieces, best);
   return answer;

@@ -158,6 +158,9 @@ struct Answer {
   /// be proven worse: there are too many stacks that nearly meet the limits, and better ones than
   /// those on the list may exist.
   bool searchedAll = true;
+  /// Where it had to stop: none that was left out is nearer, or spreads less, than the last on the
+  /// list, though one as near may have a larger gap at worst or fewer parts.
+  bool noneNearer = true;
 };
 
 /// The best stacks.

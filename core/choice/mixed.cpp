@@ -130,7 +130,7 @@ class MixedSearch {
         bests_(pieces.cylinders.size()),
         used_(pieces.quantities.size()) {}
 
-  bool search() {
+  Searched search() {
     countGroups();
     const auto after = [](const Group& one, const Group& other) { return other.rank < one.rank; };
     std::ranges::make_heap(groups_, after);
@@ -143,13 +143,26 @@ class MixedSearch {
         ++group.firstBeside;
         ++group.lastBeside;
       }
+      if (tooLong()) leastLeft_ = std::min(leastLeft_, group.rank.key);
+    }
+    if (tooLong() && !groups_.empty()) {
+      leastLeft_ = std::min(leastLeft_, groups_.front().rank.key);
     }
     tally_.undecided -= static_cast<double>(best_.candidates().size());
-    return !tooLong() && !(dropped_ && best_.mayTake(*dropped_));
+    return {.all = !tooLong() && !(dropped_ && best_.mayTake(*dropped_)),
+            .noneNearer = noneNearer()};
   }
 
  private:
   bool tooLong() const { return steps_ > effort_.steps; }
+
+  // By the keys that what was left out cannot go under. Sums of whole nanometres are exact.
+  bool noneNearer() const {
+    if (best_.candidates().empty()) return false;
+    const double least = dropped_ ? std::min(leastLeft_, dropped_->key) : leastLeft_;
+    const double rounding = pieces_.sortsBySquish() ? 0.0 : kRounding;
+    return best_.candidates().back().rank.key <= least * (1.0 - rounding);
+  }
 
   std::size_t cylinders() const { return pieces_.cylinders.size(); }
 
@@ -651,6 +664,8 @@ class MixedSearch {
   std::vector<Group> groups_;
   std::vector<std::vector<Cell>> cells_;  // of the head gaskets of each group
   double middle_;                         // what is wanted; where spread sorts, what all can have
+  double leastLeft_ =
+      std::numeric_limits<double>::infinity();  // key of groups not searched through
   std::optional<Rank> dropped_;  // none of the stacks that were passed over unseen is ranked better
   // Of each cylinder.
   std::vector<RowFinder> finders_;
@@ -665,7 +680,7 @@ class MixedSearch {
 
 }  // namespace
 
-bool searchMixed(const Pieces& pieces, BestList& best, Tally& tally, const Effort& effort) {
+Searched searchMixed(const Pieces& pieces, BestList& best, Tally& tally, const Effort& effort) {
   return MixedSearch(pieces, effort, best, tally).search();
 }
 

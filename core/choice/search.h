@@ -20,9 +20,13 @@ struct Effort {
   std::size_t setsToSpread = 2000;
 };
 
+/// What is known of the stacks outside the list: Answer::searchedAll and noneNearer.
+struct Searched {
+  bool all = true;  ///< none belongs on it; false where it had to stop, or dropped what may be best
+  bool noneNearer = true;
+};
+
 /// Plates, gaskets or both may differ from cylinder to cylinder.
-/// @return whether no stack outside the list belongs on it; false where it had to stop, or dropped
-///         what may be among the best
-bool searchMixed(const Pieces& pieces, BestList& best, Tally& tally, const Effort& effort = {});
+Searched searchMixed(const Pieces& pieces, BestList& best, Tally& tally, const Effort& effort = {});
 
 }  // namespace strokewright::choice

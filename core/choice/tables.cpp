@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <tuple>
 
 #include "core/chamber/results.h"
 #include "core/deck/results.h"
@@ -297,6 +298,78 @@ std::vector<Loser> nearestLosers(const Question& question) {
   return losers;
 }
 
+/// Takes the limit away that a stack was lost by.
+void lift(Question& question, Reason reason) {
+  Wants& wants = question.wants;
+  switch (reason) {
+    case Reason::TooClose:
+      wants.squishLeast = -Wants::kNoLimit;
+      break;
+    case Reason::TooCloseAtWorst:
+      wants.leastAtWorst = -Wants::kNoLimit;
+      break;
+    case Reason::TooWide:
+      wants.squishMost = Wants::kNoLimit;
+      break;
+    case Reason::RatioOver:
+      wants.ratioMost = Wants::kNoLimit;
+      break;
+    case Reason::RatioUnder:
+      wants.ratioLeast = -Wants::kNoLimit;
+      break;
+    case Reason::TooFew:
+      for (Part& part : question.shelf) part.quantity.reset();
+      break;
+    case Reason::SquishSpreadOver:
+      wants.squishSpread = Wants::kNoLimit;
+      break;
+    case Reason::RatioSpreadOver:
+      wants.ratioSpread = Wants::kNoLimit;
+      break;
+    case Reason::Beaten:
+      break;
+  }
+}
+
+/// Every limit that a stack breaks, in the order of the reasons.
+std::vector<Loss> limitsBroken(Question question, const Stack& stack) {
+  std::vector<Set> sets;
+  for (const Fit& fit : stack.cylinders) sets.push_back(fit.set);
+  std::vector<Loss> broken;
+  for (std::size_t i = 0; i < kReasonCount; ++i) {
+    const std::optional<Loss> loss = judge(question, sets).loss;
+    // No room above the piston is no limit that could be lifted.
+    if (!loss || (!broken.empty() && broken.back().reason == loss->reason)) break;
+    broken.push_back(*loss);
+    lift(question, loss->reason);
+  }
+  return broken;
+}
+
+/// Where no stack fits: what keeps out the one that comes nearest to fitting, which is the nearest
+/// to what is wanted of those that break the fewest limits. A spread comes first, since it is the
+/// seats that force it and no part mends it.
+std::vector<Loss> hindrances(const Question& question) {
+  std::vector<Loss> fewest;
+  for (const Stack& stack : nearestOfAll(question).best) {
+    std::vector<Loss> broken = limitsBroken(question, stack);
+    if (!broken.empty() && (fewest.empty() || broken.size() < fewest.size())) {
+      fewest = std::move(broken);
+    }
+  }
+  std::ranges::stable_partition(fewest, [](const Loss& loss) {
+    return loss.reason == Reason::SquishSpreadOver || loss.reason == Reason::RatioSpreadOver;
+  });
+  return fewest;
+}
+
+/// Empty where every stack was looked at.
+std::string stopped(const Answer& answer) {
+  if (answer.searchedAll) return {};
+  return answer.noneNearer ? "the search stopped; others as near may exist, none nearer"
+                           : "the search stopped; a better one may exist";
+}
+
 /// Why there are fewer parts than lines on the shelf; empty where there are not.
 std::string partsLeftOut(Reader& read) {
   const Bores bores = boresOf(read);
@@ -429,6 +502,16 @@ constexpr Column kBeaten[] = {
     {.key = "parts_needed", .name = "Needed", .kind = Kind::Count},
     {.key = "parts_there", .name = "There", .kind = Kind::Count}};
 
+constexpr Column kNotes[] = {{.key = "says", .name = "What is to be known", .words = true},
+                             {.key = "is_m", .name = "Is", .kind = Kind::FineLength},
+                             {.key = "limit_m", .name = "Limit", .kind = Kind::FineLength},
+                             {.key = "ratio_is", .name = "Ratio is", .kind = Kind::Ratio},
+                             {.key = "ratio_limit", .name = "Ratio limit", .kind = Kind::Ratio},
+                             {.key = "parts_needed", .name = "Needed", .kind = Kind::Count},
+                             {.key = "parts_there", .name = "There", .kind = Kind::Count},
+                             {.key = "others", .name = "Also", .words = true},
+                             {.key = "do", .name = "What may help", .words = true}};
+
 constexpr std::string_view kHow = "every stack that can be laid from the shelf, ranked";
 constexpr std::string_view kFrom = "plane geometry; Heywood ch. 2";
 constexpr std::string_view kFor =
@@ -513,6 +596,49 @@ LostBy lostBy(const choice::Question& question, choice::Reason reason) {
                                                                           : LostBy::GapApart;
 }
 
+/// "gap under the least, cylinder 2"
+std::string wordsOf(const choice::Question& question, const choice::Loss& loss) {
+  std::string why(kReasons[static_cast<std::size_t>(loss.reason)]);
+  if (loss.cylinder != choice::kNone && question.cylinders.size() > 1) {
+    why += ", cylinder " + std::to_string(loss.cylinder + 1);
+  }
+  return why;
+}
+
+/// What may help where cylinders lie apart; empty: other parts.
+std::string_view whatToDo(const choice::Wants& wants, choice::Reason reason) {
+  const bool apart =
+      reason == choice::Reason::SquishSpreadOver || reason == choice::Reason::RatioSpreadOver;
+  if (!apart) return {};
+  if (wants.onePlateForAll) return "plates: one for each";
+  return wants.sameGasketsInAll ? "gaskets: may differ" : "";
+}
+
+/// What keeps every stack out.
+void addHindrance(const choice::Question& question, Rows& rows) {
+  const std::vector<choice::Loss> hindrances = choice::hindrances(question);
+  if (hindrances.empty()) return;
+  const choice::Loss& first = hindrances.front();
+  const bool flat = first.reason == choice::Reason::SquishSpreadOver &&
+                    question.wants.onePlateForAll && question.wants.sameGasketsInAll;
+  std::string says =
+      flat ? "one flat plate leaves the gaps too far apart" : wordsOf(question, first);
+  std::string others;
+  for (std::size_t i = 1; i < hindrances.size(); ++i) {
+    others += (others.empty() ? "" : ", ") + wordsOf(question, hindrances[i]);
+  }
+  const LostBy by = lostBy(question, first.reason);
+  const bool length = by == LostBy::Gap || by == LostBy::GapApart;
+  const bool parts = by == LostBy::Parts;
+  const auto where = [](bool kind, double value) {
+    return kind && std::isfinite(value) ? value : describe::kAbsent;
+  };
+  rows.add({std::move(says), where(length, first.value), where(length, first.limit),
+            where(!length && !parts, first.value), where(!length && !parts, first.limit),
+            where(parts, first.value), where(parts, first.limit), std::move(others),
+            std::string(whatToDo(question.wants, first.reason))});
+}
+
 void addRows(const choice::Question& question, double place, const choice::Loser& loser,
              Rows& rows) {
   const choice::Loss& loss = loser.loss;
@@ -520,10 +646,7 @@ void addRows(const choice::Question& question, double place, const choice::Loser
   const auto number = [&](LostBy kind, double value) {
     return kind == by && std::isfinite(value) ? value : describe::kAbsent;
   };
-  std::string why(kReasons[static_cast<std::size_t>(loss.reason)]);
-  if (loss.cylinder != choice::kNone && loser.stack.cylinders.size() > 1) {
-    why += ", cylinder " + std::to_string(loss.cylinder + 1);
-  }
+  const std::string why = wordsOf(question, loss);
   for (const Alike& alike : alikeIn(loser.stack)) {
     const choice::Set& set = alike.least.set;
     rows.add({place, alike.cylinders, thicknessOrNone(question, set.plate),
@@ -596,11 +719,15 @@ const Table stacksLost{
       }
       const std::string leftOut = choice::partsLeftOut(read);
       if (!leftOut.empty()) rows.add({leftOut, describe::kAbsent});
-      if (!answer.searchedAll) {
-        rows.add({"the search stopped; a better one may exist", describe::kAbsent});
-      }
-      if (!choice::nearestOfAll(question).searchedAll) {
-        rows.add({"the search of the nearest that lost stopped; a nearer one may exist",
+      const std::string stopped = choice::stopped(answer);
+      if (!stopped.empty()) rows.add({stopped, describe::kAbsent});
+      const choice::Answer& nearest = choice::nearestOfAll(question);
+      if (!nearest.searchedAll) {
+        rows.add({nearest.noneNearer
+                      ? "the search of the nearest that lost stopped; others as near "
+                        "may exist, none nearer"
+                      : "the search of the nearest that lost stopped; a nearer one "
+                        "may exist",
                   describe::kAbsent});
       }
     }};
@@ -624,9 +751,51 @@ const Table stacksBeaten{
       }
     }};
 
+const Table choiceNotes{
+    .key = "choice_notes",
+    .name = "What is to be known of the choice",
+    .per = Per::Engine,
+    .columns = kNotes,
+    .formula =
+        "what keeps out the stack that breaks the fewest limits, of several the nearest; "
+        "whether every stack was looked at",
+    .source = kFrom,
+    .valid = kFor,
+    .fill = [](Reader& read, Rows& rows) {
+      const choice::Question question = choice::questionOf(read);
+      if (!read.complete()) return;
+      const choice::Answer& answer = choice::chosen(question);
+      if (answer.best.empty()) addHindrance(question, rows);
+      const std::string stopped = choice::stopped(answer);
+      if (stopped.empty()) return;
+      constexpr double kNone = describe::kAbsent;
+      rows.add({stopped, kNone, kNone, kNone, kNone, kNone, kNone, "", ""});
+    }};
+
 }  // namespace strokewright::out
 
 namespace strokewright::choice {
+
+describe::Sentence noteIn(const describe::Rows& notes, std::size_t row) {
+  const auto number = [&](std::string_view key, Kind kind) {
+    return Quantity{kind, notes[key].numbers[static_cast<Eigen::Index>(row)]};
+  };
+  const auto words = [&](std::string_view key) { return notes[key].words[row]; };
+  const bool helps = !words("do").empty();
+  const bool others = !words("others").empty();
+  const std::string also = helps ? words("do") : words("others");
+  for (const auto& [is, limit, kind] : {std::tuple{"is_m", "limit_m", Kind::FineLength},
+                                        std::tuple{"ratio_is", "ratio_limit", Kind::Ratio},
+                                        std::tuple{"parts_needed", "parts_there", Kind::Count}}) {
+    const Quantity value = number(is, kind);
+    if (std::isnan(value.value)) continue;
+    return {helps    ? "{1}: {2}, limit {3}. May help: {4}."
+            : others ? "{1}: {2}, limit {3}. Also: {4}."
+                     : "{1}: {2}, limit {3}.",
+            {words("says"), value, number(limit, kind), also}};
+  }
+  return {"{1}.", {words("says")}};
+}
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {&incompleteParts, &platesOnTheShelf,
@@ -636,7 +805,7 @@ std::span<const Rule* const> rules() {
 
 std::span<const describe::Table* const> tables() {
   static constexpr std::array kTables = {&out::stackChoices, &out::stackEntries, &out::stacksLost,
-                                         &out::stacksBeaten};
+                                         &out::stacksBeaten, &out::choiceNotes};
   return kTables;
 }
 

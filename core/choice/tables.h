@@ -22,6 +22,8 @@ extern const Table stackEntries;
 extern const Table stacksLost;
 /// The nearest stacks that are not in stackChoices, in rows like those, each with its reason.
 extern const Table stacksBeaten;
+/// In a few words: what keeps every stack out where none fits, and whether the search stopped.
+extern const Table choiceNotes;
 
 }  // namespace strokewright::out
 
@@ -33,6 +35,9 @@ std::span<const describe::Table* const> tables();
 /// The shelf, the cylinders and the wants of an engine.
 /// @throws describe::Refusal as choose()
 Question questionOf(describe::Reader& read);
+
+/// One row of choiceNotes in a sentence.
+describe::Sentence noteIn(const describe::Rows& notes, std::size_t row);
 
 /// The texts that put a stack into the entries of an engine: spacer, base gaskets, head gasket and
 /// its bore, without what was measured of another gasket; one number for all cylinders where they

@@ -221,6 +221,11 @@ void writeChoice(BenchWork& work) {
                                    .best("The best stacks from the shelf",
                                          "The first {1} of the {2} best stacks from the shelf"));
   }
+  const auto notes = work.tabulated(out::choiceNotes);
+  for (std::size_t row = 0; notes.rows && row < notes.rows->size(); ++row) {
+    work.sheet.notes.push_back("Choice from the shelf. " +
+                               describe::word(choice::noteIn(*notes.rows, row), work.style));
+  }
   if (!lost.rows || lost.rows->size() == 0) return;
   work.sheet.grids.push_back(ChoiceGrid(work, *lost.rows)
                                  .lost("The nearest stacks that lost",

@@ -154,6 +154,8 @@ TEST_P(UnlikeCylindersTried, IsNotSaidToBeDoneWhereItIsNot) {
   Dice dice(2);
   int done = 0;
   int stopped = 0;
+  int provenNearest = 0;
+  int leftOpen = 0;
   for (int i = 0; i < 400; ++i) {
     SCOPED_TRACE(i);
     const Question question = randomQuestion(dice, GetParam());
@@ -163,7 +165,8 @@ TEST_P(UnlikeCylindersTried, IsNotSaidToBeDoneWhereItIsNot) {
     const Pieces pieces(question);
     BestList best;
     Answer fast;
-    fast.searchedAll = searchMixed(pieces, best, fast.tally, effort);
+    const Searched searched = searchMixed(pieces, best, fast.tally, effort);
+    fast.searchedAll = searched.all;
     fast.best = stacksOf(question, pieces, best);
     const Answer plain = chooseFromEveryStack(question);
     if (fast.searchedAll) {
@@ -171,15 +174,22 @@ TEST_P(UnlikeCylindersTried, IsNotSaidToBeDoneWhereItIsNot) {
       expectSame(fast, plain);
     } else {
       ++stopped;
+      leftOpen += searched.noneNearer ? 0 : 1;
       ASSERT_LE(fast.best.size(), plain.best.size());
       for (std::size_t place = 0; place < fast.best.size(); ++place) {
         EXPECT_GE(fast.best[place].rank, plain.best[place].rank);
+        if (searched.noneNearer) {
+          ++provenNearest;
+          EXPECT_NEAR(fast.best[place].rank, plain.best[place].rank, 1e-12);
+        }
       }
     }
     if (HasFailure()) return;
   }
   EXPECT_GT(done, 40);
   EXPECT_GT(stopped, 10);
+  EXPECT_GT(provenNearest, 10);
+  EXPECT_GT(leftOpen, 0);
 }
 
 INSTANTIATE_TEST_SUITE_P(Choice, UnlikeCylindersTried, testing::ValuesIn(allModes(false)));

@@ -219,10 +219,10 @@ TEST_F(ShelfOfTheTriple, SaysWhichSearchStopped) {
   for (int i = 0; i < 70; ++i) addPart(project_, "base gasket", hundredths(10, i));
   for (int i = 0; i < 30; ++i) addPart(project_, "plate", hundredths(50, i));
   for (int i = 0; i < 30; ++i) addPart(project_, "head gasket", hundredths(40, i), "69.5");
-  EXPECT_THAT(
-      stopped(),
-      testing::ElementsAre("the search stopped; a better one may exist",
-                           "the search of the nearest that lost stopped; a nearer one may exist"));
+  EXPECT_THAT(stopped(),
+              testing::ElementsAre("the search stopped; others as near may exist, none nearer",
+                                   "the search of the nearest that lost stopped; others as near "
+                                   "may exist, none nearer"));
 }
 
 TEST_F(ShelfOfTheSingle, SaysWhyTheOthersLost) {
@@ -232,6 +232,57 @@ TEST_F(ShelfOfTheSingle, SaysWhyTheOthersLost) {
   ASSERT_EQ(told.rows.size(), 1U);
   EXPECT_EQ(told.rows["why"].words[0], "gap under the least");
   EXPECT_EQ(told.rows["stacks"].numbers[0], 1.0);
+}
+
+/// What the page says below its answer, and the mark behind it.
+std::vector<std::string> notesOn(Assessment& assessment) {
+  const Tabulated told = assessment.evaluation().tabulated(kTarget, out::choiceNotes);
+  EXPECT_EQ(told.state, State::Value);
+  std::vector<std::string> notes;
+  for (std::size_t row = 0; row < told.rows.size(); ++row) {
+    describe::Finding note;
+    note.says = noteIn(told.rows, row);
+    notes.push_back(assess::told(note));
+  }
+  return notes;
+}
+
+TEST_F(ShelfOfTheSingle, HasNothingToNoteWhereStacksFit) {
+  Assessment assessment(project_);
+  EXPECT_THAT(notesOn(assessment), testing::IsEmpty());
+}
+
+// The conversion's own figures: 0.90, 1.00 and 1.10; 1.10 comes nearest to 1.20.
+TEST_F(ShelfOfTheSingle, NamesTheLimitThatKeepsTheNearestOut) {
+  type(project_.engines[kTarget], "squish_least_m", "1.20");
+  type(project_.engines[kTarget], "wanted_squish_m", "1.25");
+  Assessment assessment(project_);
+  EXPECT_THAT(notesOn(assessment),
+              testing::ElementsAre("Gap under the least: 1.10 mm, limit 1.20 mm. | "));
+}
+
+TEST_F(ShelfOfTheSingle, NamesThePartThatHasRunOut) {
+  for (describe::Entries& item : project_.lists[&list::shelf]) put(item, list::partQuantity, "0");
+  Assessment assessment(project_);
+  EXPECT_THAT(notesOn(assessment),
+              testing::ElementsAre("More of a part than there are: 1, limit 0. | "));
+}
+
+// Seats 0.135 apart, measured; one flat plate can take none of it up. Many stacks lack parts as
+// well.
+TEST_F(ShelfOfTheTriple, NamesTheFlatPlateWhereTheSeatsLieApart) {
+  model::Engine& engine = project_.engines[kTarget];
+  type(engine, "plates_in_stack", "one_for_all");
+  type(engine, "gaskets_in_stack", "same_in_all");
+  type(engine, "seat_height_m", "98.12; 98.18; 98.255");
+  for (describe::Entries& item : project_.lists[&list::shelf]) put(item, list::partQuantity, "1");
+  Assessment assessment(project_);
+  const std::vector<std::string> notes = notesOn(assessment);
+  ASSERT_EQ(notes.size(), 1U);
+  EXPECT_THAT(
+      notes.front(),
+      testing::StartsWith("One flat plate leaves the gaps too far apart: 0.14 mm, limit 0.05 mm."));
+  EXPECT_THAT(notes.front(), testing::HasSubstr("May help: plates: one for each."));
 }
 
 TEST_F(ShelfOfTheSingle, PutsAStackIntoTheEntriesAsText) {

@@ -239,6 +239,8 @@ TEST(StackSheet, SaysWhereNoStackFromTheShelfServes) {
   type(project.engines[1], "squish_least_m", "0.5");
   const BenchSheet sheet = sheetFor(project, SheetKind::Stack);
   EXPECT_THAT(sheet.notes, testing::Contains("No stack from the shelf keeps within the limits."));
+  EXPECT_THAT(sheet.notes,
+              testing::Contains(testing::StartsWith("Choice from the shelf. Gap over the most: ")));
   const Grid* lost = gridHeaded(sheet, "The nearest stacks that lost");
   ASSERT_NE(lost, nullptr);
   EXPECT_EQ(lost->rows[0][0], "gap over the most");

@@ -133,11 +133,11 @@ TEST_F(ChoicePage, SaysThatTheShelfIsEmpty) {
   EXPECT_FALSE(put()->isEnabled());
 }
 
-TEST_F(ChoicePage, SaysThatNoneFitsAndWhyMostLost) {
+TEST_F(ChoicePage, SaysThatNoneFitsAndWhatKeepsThemOut) {
   type(in::squishLeast, u"9 mm"_s);
   type(in::squishMost, u"9.1 mm"_s);
   EXPECT_EQ(answer().sentence, u"No stack from the shelf fits."_s);
-  EXPECT_TRUE(answer().further.startsWith(u"gap under the least: "_s))
+  EXPECT_TRUE(answer().further.startsWith(u"Gap under the least"_s))
       << answer().further.toStdString();
   EXPECT_EQ(table(out::stackChoices).message(), u"no stack fits"_s);
   EXPECT_FALSE(put()->isEnabled());

@@ -98,18 +98,14 @@ QString reach(const Desk& desk, const Tabulated& stacks, const StackRows& rows, 
   return low == high ? low : low + QStringLiteral(" … ") + high;
 }
 
-/// Why most stacks lost; empty where none did.
-QString mostLost(const Desk& desk, const Tabulated& lost) {
-  if (lost.state != describe::State::Value || lost.rows.size() == 0) return {};
-  const Eigen::ArrayXd& stacks = lost.rows["stacks"].numbers;
-  Eigen::Index most = 0;
-  for (Eigen::Index row = 1; row < stacks.size(); ++row) {
-    if (stacks[row] > stacks[most]) most = row;
+/// What keeps every stack out, and whether the search stopped.
+QStringList notes(const Desk& desk) {
+  const Tabulated told = tabulated(desk, out::choiceNotes);
+  QStringList sentences;
+  for (std::size_t row = 0; row < told.rows.size(); ++row) {
+    sentences += desk.taste.sentence(choice::noteIn(told.rows, row));
   }
-  return tr("%1: %2 of %3 stacks")
-      .arg(desk.taste.inTerms(fromCore(lost.rows["why"].words[static_cast<std::size_t>(most)])),
-           desk.taste.number(Kind::Count, stacks[most]),
-           desk.taste.number(Kind::Count, (stacks.isNaN()).select(0.0, stacks).sum()));
+  return sentences;
 }
 
 Answer answer(const Desk& desk) {
@@ -125,7 +121,7 @@ Answer answer(const Desk& desk) {
   }
   if (stacks.rows.size() == 0) {
     said.sentence = tr("No stack from the shelf fits.");
-    said.further = mostLost(desk, tabulated(desk, out::stacksLost));
+    said.further = joined(notes(desk));
     return said;
   }
   const StackRows rows = spokenOf(desk, stacks);
@@ -137,7 +133,8 @@ Answer answer(const Desk& desk) {
                            reach(desk, stacks, rows, Kind::Ratio, "ratio", "ratio_most"));
   const double atWorst =
       stacks.rows["squish_at_worst_m"].numbers.segment(rows.first, rows.count).minCoeff();
-  said.further = tr("at worst %1").arg(desk.taste.shown(Kind::FineLength, atWorst));
+  const QString worst = tr("at worst %1").arg(desk.taste.shown(Kind::FineLength, atWorst));
+  said.further = joined(QStringList(worst) + notes(desk));
   return said;
 }
 
