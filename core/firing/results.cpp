@@ -55,11 +55,6 @@ std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders
 
 }  // namespace
 
-const std::string_view kOneCamshaft =
-    "Where followers stand turned about one camshaft as their banks are, the lobes of a bank "
-    "turned by {1} come as much further ahead on a camshaft that turns with the crank, and as much "
-    "further back on one that turns against it; measure how the followers stand.";
-
 double aheadOf(Reader& read) {
   if (read.cylinders() == 1 && !read.given(in::throwAhead)) return 0.0;
   return read(in::throwAhead);

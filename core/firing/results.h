@@ -33,11 +33,6 @@ std::span<const describe::Table* const> tables();
 /// [rad] How far the throw of this cylinder is ahead of the first; a single needs none to be said.
 double aheadOf(describe::Reader& read);
 
-/// What becomes of lobe angles where the followers of all banks ride on one camshaft; {1} an angle
-/// by which a bank is turned.
-/// @source plane geometry: follower at β in the sense of the crank, camshaft at half its speed
-extern const std::string_view kOneCamshaft;
-
 /// The place in the donor of the cylinder that goes by the same number; nothing where none does, or
 /// where the donor has another number of cylinders.
 std::optional<describe::Reader> besideOf(describe::Reader& read);

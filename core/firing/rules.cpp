@@ -523,6 +523,13 @@ const Rule mirrored{
            .entries = {{&in::throwAhead, typed(in::throwAhead, throws.donors)}}});
     }};
 
+/// Followers at β in the sense of the crank, a camshaft at half its speed: by plane geometry its
+/// lobes come at β − α_f / 2 where it turns with the crank, at −β − α_f / 2 where against it.
+constexpr std::string_view kOneCamshaft =
+    "Where followers stand turned about one camshaft as their banks are, the lobes of a bank "
+    "turned by {1} come as much further ahead on a camshaft that turns with the crank, and as much "
+    "further back on one that turns against it; measure how the followers stand.";
+
 const Rule lobesOfBanks{
     .key = "lobes_are_of_each_bank",
     .source = "plane geometry: a follower turned by β meets its lobe as much later or earlier",
@@ -544,6 +551,21 @@ const Rule lobesOfBanks{
       finding.hint = {kOneCamshaft, {angle(most)}};
     }};
 
+/// The banks stand to each other as the donor’s do.
+bool axesAreTheDonors(Reader& read) {
+  Reader first = read.at(0);
+  std::optional<Reader> firstOfDonor = besideOf(first);
+  for (int i = 0; firstOfDonor && i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    std::optional<Reader> there = besideOf(here);
+    if (!there) return false;
+    const double own = here(in::cylinderAxis) - first(in::cylinderAxis);
+    const double donors = there->donor(in::cylinderAxis) - firstOfDonor->donor(in::cylinderAxis);
+    if (std::abs(std::remainder(own - donors, kTurn)) > 0.1 * kDegree) return false;
+  }
+  return true;
+}
+
 const Rule camshaftToMake{
     .key = "lobes_move",
     .source = "the camshaft turns at half the speed of the crank",
@@ -561,12 +583,18 @@ const Rule camshaftToMake{
         }
       }
       if (std::abs(most) < 0.5 * kDegree) return;
-      speak.say(
+      Finding& finding = speak.say(
           Weight::Objects,
           {"The donor’s camshaft does not fit this crank: the lobes of cylinder {1} must move "
            "by {2} on it, and ignition and trigger with them.",
            {number(cylinder), angle(most)}},
           {&in::throwAhead, &in::firingOrder, &in::firesLater});
+      if (axesAreTheDonors(read)) return;
+      finding.hint = {
+          "That holds for a camshaft of each bank’s own. The axes are not the donor’s: one "
+          "camshaft "
+          "in the case moves by another angle.",
+          {}};
     }};
 
 }  // namespace

@@ -100,10 +100,10 @@ double bankTurned(const BenchWork& work) {
 void sayBanks(BenchWork& work) {
   const double turned = bankTurned(work);
   if (turned == 0.0) return;
-  work.sheet.notes.emplace_back(
-      "Lobes: for a camshaft of each bank’s own, each seen from its bank. Not for one camshaft in "
-      "the case.");
-  say(work, firing::kOneCamshaft, {describe::Quantity{Kind::Angle, turned, 1}});
+  say(work,
+      "Lobes are for a camshaft of each bank. One camshaft in the case, followers turned with the "
+      "bank: lobes {1} further ahead, or back where it turns against the crank.",
+      {describe::Quantity{Kind::Angle, turned, 1}});
 }
 
 std::string topWithLikely(const BenchWork& work, int cylinder) {

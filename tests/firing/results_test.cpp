@@ -545,6 +545,12 @@ TEST(Lobes, MoveWithTheThrows) {
   const describe::Finding* finding = findingOf(assessment, 1, "lobes_move");
   ASSERT_NE(finding, nullptr);
   EXPECT_THAT(told(*finding), HasSubstr("lobes of cylinder 2"));
+  EXPECT_TRUE(finding->hint.pattern.empty());
+  // With other banks the angle is one for a camshaft of each bank alone.
+  model::Project vee = project;
+  type(vee.engines[1], "cylinder_axis_rad", "0; 75");
+  const Assessment banks(vee);
+  EXPECT_THAT(told(*findingOf(banks, 1, "lobes_move")), HasSubstr("each bank’s own"));
 }
 
 TEST(Crank, InMirrorImageIsNoticed) {

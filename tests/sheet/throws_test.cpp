@@ -211,10 +211,11 @@ TEST(ThrowsSheet, HasTheReadersDecimalMarkInWordsToo) {
 
 TEST(ThrowsSheet, SaysOfAVeeForWhichCamshaftItsLobesAre) {
   const CrankRow vee{"", "2", "0; 0", "0; 75", "", ""};
-  EXPECT_THAT(throwsOf(projectOf(vee)).notes, Contains(HasSubstr("Not for one camshaft")));
+  EXPECT_THAT(throwsOf(projectOf(vee)).notes,
+              Contains(HasSubstr("Lobes are for a camshaft of each bank")));
   const CrankRow twin{"", "2", "0; 270", "", "", ""};
   EXPECT_THAT(throwsOf(projectOf(twin)).notes,
-              testing::Not(Contains(HasSubstr("Not for one camshaft"))));
+              testing::Not(Contains(HasSubstr("Lobes are for a camshaft of each bank"))));
 }
 
 // α = β − ψ: a throw ahead by 1.3° comes to its top 358.7° after the first.

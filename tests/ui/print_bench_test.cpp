@@ -246,7 +246,7 @@ TEST_F(ThrowsOnPaper, DrawsTheCrankOrSaysWhatIsMissing) {
   EXPECT_TRUE(printed().contains(QStringLiteral("No drawing.")));
   document_.type(kTarget, in::rodLength, QStringLiteral("118"));
   document_.type(kTarget, in::throwAhead, {});
-  EXPECT_TRUE(printed().contains(QStringLiteral("Not entered yet: throw ahead")));
+  EXPECT_TRUE(printed().contains(QStringLiteral("Not entered yet: throw angle ahead")));
 }
 
 class PlateOnPaper : public WithDocument {
