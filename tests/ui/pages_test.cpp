@@ -212,8 +212,7 @@ TEST_F(Window, SaysWholeWhenItWasSavedAndThatItChangedSince) {
   openSample(u"burdock-719"_s);
   ASSERT_TRUE(document_.saveAs(inFolder(u"burdock.strokewright"_s)));
   document_.type(kTarget, in::bore, u"68.5"_s);
-  window_.resize(1366, 768);
-  settle();
+  show(pages().front());
   const auto* strip = window_.findChild<TitleStrip*>();
   const auto labels = strip->findChildren<QLabel*>();
   const auto saved = std::ranges::find_if(
@@ -674,6 +673,10 @@ TEST_F(Window, CountsNoDifferenceWithWhatCannotBe) {
   document_.type(kTarget, in::bore, u"-3"_s);
   settle();
   EXPECT_FALSE(differences().join(u'|').contains(u"69"_s));
+  EXPECT_FALSE(differences().contains(u"difference unlike"_s));
+  document_.type(kTarget, in::rodLength, u"118; 119; 118"_s);
+  settle();
+  EXPECT_TRUE(differences().contains(u"difference unlike"_s));
   EXPECT_FALSE(differences().contains(u"difference +2.00"_s));
 }
 

@@ -1,5 +1,6 @@
 #include "ui/pages/title_strip.h"
 
+#include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -19,15 +20,21 @@ namespace strokewright::ui {
 using namespace Qt::StringLiterals;
 using units::Kind;
 
+namespace {
+
+constexpr int kAsItNeeds = 0;  // share of a cell that is as wide as what it says; never cut
+
+}  // namespace
+
 TitleStrip::TitleStrip(Desk& desk, QWidget* parent)
     : QWidget(parent), desk_(desk), cells_(new QHBoxLayout(this)) {
   cells_->setContentsMargins(24, 4, 12, 4);
   cells_->setSpacing(24);
   project_ = addCell(tr("project"), 3);
   engine_ = addCell(tr("engine"), 3);
-  units_ = addCell(tr("units"), 2);
+  units_ = addCell(tr("units"), kAsItNeeds);
   revision_ = addCell(tr("revision"), 1);
-  saved_ = addCell(tr("saved"), 3);
+  saved_ = addCell(tr("saved"), kAsItNeeds);
   left_ = addCell(tr("open"), 4);
   connect(&desk_.document, &Document::projectChanged, this, &TitleStrip::refresh);
   connect(&desk_.document, &Document::fileChanged, this, &TitleStrip::refreshFile);
@@ -43,7 +50,8 @@ QLabel* TitleStrip::addCell(const QString& caption, int share) {
   cell->addWidget(captions_.back());
   auto* value = new QLabel(this);
   value->setToolTip(caption);
-  value->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  value->setSizePolicy(share == kAsItNeeds ? QSizePolicy::Preferred : QSizePolicy::Ignored,
+                       QSizePolicy::Fixed);
   value->setTextFormat(Qt::PlainText);
   cell->addWidget(value);
   cells_->addLayout(cell, share);
@@ -75,6 +83,12 @@ void TitleStrip::refreshFile() {
   say(*saved_,
       desk_.document.modified() && !path.isEmpty() ? tr("%1, changed since").arg(time) : time);
   refresh();
+}
+
+/// The lines between cells move with them.
+bool TitleStrip::event(QEvent* event) {
+  if (event->type() == QEvent::LayoutRequest) update();
+  return QWidget::event(event);
 }
 
 void TitleStrip::paintEvent(QPaintEvent*) {

@@ -22,6 +22,7 @@ class TitleStrip final : public QWidget {
   void setCaptioned(bool captioned);
 
  protected:
+  bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
