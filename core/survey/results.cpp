@@ -37,6 +37,17 @@ void addPoints(Reader read, std::vector<SeatPoint>& points) {
   points.push_back({.along = along, .across = -half, .height = height - rise});
 }
 
+/// The plane along the crankshaft. Both readings of a seat lie as far on either side of its middle:
+/// what it rises across changes neither level nor slope along, so neither waits for the width.
+SeatPlane lineOf(Reader& read) {
+  std::vector<SeatPoint> points;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    points.push_back({.along = here(out::cylinderPosition), .height = here(in::seatHeight)});
+  }
+  return fitPlane(points);
+}
+
 SeatPlane planeOf(Reader& read) {
   std::vector<SeatPoint> points;
   for (int i = 0; i < read.cylinders(); ++i) addPoints(read.at(i), points);
@@ -121,7 +132,7 @@ const Result seatLevel{.key = "seat_level_m",
                        .valid = survey::kSeats,
                        .value = [](Reader& read) {
                          if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
-                         return survey::planeOf(read).level;
+                         return survey::lineOf(read).level;
                        }};
 
 const Result seatOffPlane{.key = "seat_off_plane_m",
@@ -149,7 +160,7 @@ const Result seatSlopeAlong{.key = "seat_slope_along",
                             .valid = survey::kSeats,
                             .value = [](Reader& read) {
                               if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
-                              return survey::planeOf(read).slopeAlong;
+                              return survey::lineOf(read).slopeAlong;
                             }};
 
 const Result seatSlopeAcross{.key = "seat_slope_across",
@@ -219,7 +230,7 @@ const Table seats{.key = "seats",
                   .source = survey::kFit,
                   .valid = survey::kSeats,
                   .fill = [](Reader& read, Rows& rows) {
-                    const survey::SeatPlane plane = survey::planeOf(read);
+                    const survey::SeatPlane plane = survey::lineOf(read);
                     for (int i = 0; i < read.cylinders(); ++i) {
                       Reader here = read.at(i);
                       const double along = here(cylinderPosition);

@@ -264,6 +264,25 @@ TEST(Seats, TellTheTiltAcrossWhereBothSidesWereRead) {
   EXPECT_NEAR(assessment(1, out::seatRisePerPitch).value, 0.085e-3, 1e-9);
 }
 
+TEST(Seats, LieAlongTheCrankshaftAsTheyDoWhateverTheyRiseAcross) {
+  model::Project project = sample("burdock-719");
+  model::Engine& target = project.engines[1];
+  type(target, "cylinder_pitch_m", "84");
+  const Assessment middle(project);
+  for (const char* across : {"0", "0.03; 0.04; 0.05"}) {
+    type(target, "seat_across_m", across);
+    const Assessment assessment(project);
+    for (const describe::Result* result :
+         {&out::seatLevel, &out::seatSlopeAlong, &out::seatRisePerPitch}) {
+      EXPECT_EQ(assessment(1, *result).value, middle(1, *result).value) << result->key;
+      EXPECT_EQ(assessment(1, *result).state, describe::State::Value) << "no width is needed";
+    }
+    describe::Evaluation evaluation = assessment.evaluation();
+    EXPECT_EQ(evaluation.tabulated(1, out::seats).state, describe::State::Value);
+    EXPECT_EQ(assessment(1, out::seatSlopeAcross).state, describe::State::Waits);
+  }
+}
+
 TEST(Seats, ThatTiltAcrossAreObjectedTo) {
   model::Project project = sample("burdock-719");
   model::Engine& target = project.engines[1];
