@@ -6,9 +6,11 @@
 #include <QTest>
 #include <QWheelEvent>
 #include <QXmlStreamReader>
+#include <algorithm>
 #include <limits>
 
 #include "tests/ui/fixture.h"
+#include "tests/ui/print_page.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_theme.h"
 #include "ui/plots/plot_widget.h"
@@ -169,6 +171,26 @@ TEST_F(Plot, AnSvgIsWellFormedAndKeepsItsText) {
   while (!xml.atEnd()) xml.readNext();
   EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
   EXPECT_TRUE(content.contains("travel, mm"));
+}
+
+TEST_F(Plot, FiguresOfAnAxisKeepApartHoweverLowItIs) {
+  PlotScene scene = smallScene();
+  scene.panels[0].y.from = 92.27;
+  scene.panels[0].y.to = 92.53;
+  scene.curves[0].y = {92.3, 92.4, 92.5};
+  const QString path = folder_.filePath(QStringLiteral("low.pdf"));
+  for (const int height : {100, 120, 160, 400}) {
+    EXPECT_EQ(savePlot(scene, {600, height}, path), QString());
+    std::vector<PrintedWord> figures = printedWords(path);
+    std::erase_if(figures,
+                  [](const PrintedWord& it) { return !it.text.startsWith(QStringLiteral("92")); });
+    std::ranges::sort(figures, {}, [](const PrintedWord& it) { return it.box.top(); });
+    ASSERT_GE(figures.size(), 2u) << height;
+    for (std::size_t i = 1; i < figures.size(); ++i) {
+      EXPECT_GE(figures[i].box.top() - figures[i - 1].box.top(), 0.8 * figures[i].box.height())
+          << height;
+    }
+  }
 }
 
 TEST_F(Plot, APictureIsLightWhateverTheScreen) {

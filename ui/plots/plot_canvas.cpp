@@ -32,13 +32,13 @@ QString numberText(const units::Style& style, double number, int decimals) {
 /// Ticks at plain numbers, or at parts of a turn, worded in the style of the scene.
 class Ticker final : public QCPAxisTicker {
  public:
-  Ticker(const QCPAxis& drawn, const PlotAxis& axis, const units::Style& style)
-      : drawn_(drawn), axis_(axis), style_(style) {}
+  /// @param most ticks where there is room
+  Ticker(const QCPAxis& drawn, const PlotAxis& axis, const units::Style& style, int most)
+      : drawn_(drawn), axis_(axis), style_(style), most_(most) {}
 
  protected:
   double getTickStep(const QCPRange& range) override {
-    spread(range);
-    step_ = QCPAxisTicker::getTickStep(range);
+    step_ = spread(range);
     if (axis_.degrees && step_ > 5.0) {
       static constexpr std::array kParts{10.0, 15.0, 30.0, 45.0, 90.0, 180.0, 360.0};
       const auto* const part = std::lower_bound(kParts.begin(), kParts.end() - 1, step_ * 0.8);
@@ -60,26 +60,39 @@ class Ticker final : public QCPAxisTicker {
   }
 
  private:
-  /// Side by side no more figures than have room, once that is known.
-  void spread(const QCPRange& range) {
-    const int room = drawn_.axisRect()->width();
-    if (drawn_.orientation() != Qt::Horizontal || room <= 0) return;
+  /// The step at which no more figures stand side by side or above each other than have room, once
+  /// that is known.
+  double spread(const QCPRange& range) {
     const QFontMetricsF metrics(drawn_.tickLabelFont());
-    const double widest = metrics.horizontalAdvance(numberText(style_, range.upper, 0));
-    setTickCount(std::clamp(static_cast<int>(room / (2.0 * widest)), 2, kMostTicks));
+    const QRect room = drawn_.axisRect()->rect();
+    setTickCount(most_);
+    if (room.isEmpty()) return QCPAxisTicker::getTickStep(range);
+    if (drawn_.orientation() == Qt::Horizontal) {
+      const double widest = metrics.horizontalAdvance(numberText(style_, range.upper, 0));
+      setTickCount(std::clamp(static_cast<int>(room.width() / (2.0 * widest)), 2, most_));
+      return QCPAxisTicker::getTickStep(range);
+    }
+    const double least = kLineHeights * metrics.height() * range.size() / room.height();
+    double step = QCPAxisTicker::getTickStep(range);
+    for (int count = most_ - 1; count > 0 && step < least; --count) {
+      setTickCount(count);
+      step = QCPAxisTicker::getTickStep(range);
+    }
+    return step;
   }
 
-  static constexpr int kMostTicks = 5;
+  static constexpr double kLineHeights = 1.0;  // between figures, which have no descent
   const QCPAxis& drawn_;
   PlotAxis axis_;
   units::Style style_;
+  int most_;
   double step_ = 1.0;
 };
 
 QSharedPointer<QCPAxisTicker> tickerFor(const QCPAxis& drawn, const PlotAxis& axis,
-                                        const units::Style& style) {
+                                        const units::Style& style, int most) {
   if (axis.names.empty()) {
-    return QSharedPointer<Ticker>::create(drawn, axis, style);
+    return QSharedPointer<Ticker>::create(drawn, axis, style, most);
   }
   auto words = QSharedPointer<QCPAxisTickerText>::create();
   for (const auto& [at, name] : axis.names) {
@@ -293,11 +306,12 @@ class Annotations final : public Drawing {
     const QPointF beside(gap, -h / 2);
     // Bare words belong to what ends there, a bar or a line: on its far side, never over it.
     const std::array bareOffsets{beside, beside + QPointF(w, 0.0), beside + QPointF(2 * w, 0.0)};
-    const std::array markOffsets{QPointF(gap, -h - gap),      QPointF(gap, -2 * h - gap),
-                                 QPointF(gap, -3 * h - gap),  beside,
+    // Next to its mark; over another label only where all sides are taken.
+    const std::array markOffsets{QPointF(gap, -h - gap),      beside,
                                  QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
                                  QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
-                                 QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap)};
+                                 QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap),
+                                 QPointF(gap, -2 * h - gap),  QPointF(gap, -3 * h - gap)};
     const QRectF limits = room.adjusted(0, 0, rightMargin(), 0);
     const std::span<const QPointF> offsets =
         bare ? std::span<const QPointF>(bareOffsets) : std::span<const QPointF>(markOffsets);
@@ -529,6 +543,13 @@ class Sheet final : public QCustomPlot {
     isLaidOut_ = true;
   }
 
+  /// For paper of this size: the figures of an axis depend on its length.
+  void layOutOn(QSize paper) {
+    setViewport(QRect(QPoint(), paper));
+    updateLayout();
+    isLaidOut_ = false;
+  }
+
   CursorLines* lines;
 
  protected:
@@ -604,10 +625,9 @@ class PlotCanvas::Parts {
       QCPAxis& x = *rect->axis(QCPAxis::atBottom);
       x.setTickLabels(lowest);
       x.setLabel(lowest ? panel.x.title : QString());
-      x.setTicker(tickerFor(x, panel.x, scene.style));
+      x.setTicker(tickerFor(x, panel.x, scene.style, 5));
       QCPAxis& y = *rect->axis(QCPAxis::atLeft);
-      y.setTicker(tickerFor(y, panel.y, scene.style));
-      y.ticker()->setTickCount(scene.panels.size() > 1 ? 4 : 7);
+      y.setTicker(tickerFor(y, panel.y, scene.style, scene.panels.size() > 1 ? 4 : 7));
       y.grid()->setVisible(panel.y.names.empty());
     }
   }
@@ -765,6 +785,7 @@ void PlotCanvas::paint(QPainter& painter, const QRectF& target, double pixel) {
   const QSize size = (target.size() / pixel).toSize();
   QPicture picture;
   QCPPainter vectors;
+  parts_->plot.layOutOn(size);
   vectors.begin(&picture);
   vectors.setModes(QCPPainter::pmVectorized | QCPPainter::pmNoCaching | QCPPainter::pmNonCosmetic);
   parts_->plot.toPainter(&vectors, size.width(), size.height());

@@ -56,8 +56,8 @@ void SceneView::sayWords() {
   QStringList words{sentence_};
   if (!exaggerated_.isEmpty()) {
     const QPointF unit = plot_->toWidget(0, {1.0, 1.0}) - plot_->toWidget(0, {0.0, 0.0});
-    words +=
-        exaggerated_.arg(QLocale::c().toString(twoDigits(std::abs(unit.y() / unit.x())), 'f', 0));
+    const double times = std::round(twoDigits(std::abs(unit.y() / unit.x())));
+    if (times > 1.0) words += exaggerated_.arg(QLocale::c().toString(times, 'f', 0));
   }
   words.removeAll(QString());
   readout_->setRemark(words.join(u' '));

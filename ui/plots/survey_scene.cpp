@@ -50,7 +50,8 @@ class Survey {
       drawPlates();
       fitHeights();
       keepTable(shown_.scene, std::move(seats.rows));
-      shown_.exaggerated = tr("Heights are drawn %1 times as steep as they are.");
+      if (along_.size() > 1)
+        shown_.exaggerated = tr("Heights are drawn %1 times as steep as they are.");
     } else {
       sentences_ << tr("The seats are not shown: %1.")
                         .arg(whyNot(document_.assessment(), taste_, seats.state, seats.notes));

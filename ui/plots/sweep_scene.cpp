@@ -123,9 +123,11 @@ class Sweep {
                PlotMark::Shape::Ring);
     }
     if (swept_.wanted) results_.add(y(*swept_.wanted));
-    if (swept_.found && swept_.wanted && *swept_.found != now()) {
-      addPoint(*swept_.found, *swept_.wanted, taste_.value(*swept_.input, *swept_.found),
-               PlotMark::Shape::Disc);
+    if (!swept_.found || !swept_.wanted) return;
+    // What reads alike is one and the same: it has been taken.
+    const QString found = taste_.value(*swept_.input, *swept_.found);
+    if (found != taste_.value(*swept_.input, now())) {
+      addPoint(*swept_.found, *swept_.wanted, found, PlotMark::Shape::Disc);
     }
   }
 
