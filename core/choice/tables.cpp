@@ -357,7 +357,7 @@ std::vector<Loss> hindrances(const Question& question) {
       fewest = std::move(broken);
     }
   }
-  std::ranges::stable_partition(fewest, [](const Loss& loss) {
+  std::stable_partition(fewest.begin(), fewest.end(), [](const Loss& loss) {
     return loss.reason == Reason::SquishSpreadOver || loss.reason == Reason::RatioSpreadOver;
   });
   return fewest;
