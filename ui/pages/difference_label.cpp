@@ -29,15 +29,24 @@ QString DifferenceLabel::difference() const {
     return {};
   }
   const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
-  const int cylinder = std::max(0, desk_.cylinder());
-  if (cylinder >= evaluation.cylinders(engine_) ||
-      cylinder >= evaluation.cylinders(comparedWith_) || !entered(evaluation, engine_, cylinder) ||
-      !entered(evaluation, comparedWith_, cylinder)) {
-    return {};
+  const int cylinders =
+      std::min(evaluation.cylinders(engine_), evaluation.cylinders(comparedWith_));
+  const bool one = desk_.cylinder() >= 0;
+  QString all;
+  for (int i = one ? desk_.cylinder() : 0; i < (one ? desk_.cylinder() + 1 : cylinders); ++i) {
+    if (i >= cylinders || !entered(evaluation, engine_, i) ||
+        !entered(evaluation, comparedWith_, i)) {
+      return {};
+    }
+    const QString text =
+        desk_.taste.difference(input_.kind, evaluation.inputValue(engine_, input_, i) -
+                                                evaluation.inputValue(comparedWith_, input_, i));
+    if (!all.isEmpty() && text != all) {
+      return tr("unlike");
+    }
+    all = text;
   }
-  return desk_.taste.difference(input_.kind,
-                                evaluation.inputValue(engine_, input_, cylinder) -
-                                    evaluation.inputValue(comparedWith_, input_, cylinder));
+  return all;
 }
 
 void DifferenceLabel::refresh() {
