@@ -66,9 +66,9 @@ class Neighbours {
 
  private:
   static bool nextToEachOther(const Standing& standing, std::size_t one, std::size_t other) {
-    const auto& [places, axes] = standing;
+    const std::span<const double> places = standing.places;
     const auto sameBank = [&](std::size_t here, std::size_t there) {
-      return within(axes[here] - axes[there], kTurn) == 0.0;
+      return within(standing.axes[here] - standing.axes[there], kTurn) == 0.0;
     };
     if (one == other || !sameBank(one, other)) return false;
     const auto [from, to] = std::minmax(places[one], places[other]);

@@ -265,6 +265,7 @@ void askOneForAll(Reader& read, Speaker& speak, const Input& input,
                                {&input});
   for (const std::vector<double>& angles : meant) {
     std::vector<Quantity> told;
+    told.reserve(angles.size());
     for (const double each : angles) told.push_back(angle(each));
     if (finding.mends.empty()) finding.hint = {"Are {1} meant?", {told}};
     finding.mends.push_back(
@@ -276,6 +277,7 @@ void askOneForAll(Reader& read, Speaker& speak, const Input& input,
 template <typename Angle>
 std::vector<double> eachOf(Reader& read, const Angle& angleAt) {
   std::vector<double> angles;
+  angles.reserve(static_cast<std::size_t>(read.cylinders()));
   for (int i = 0; i < read.cylinders(); ++i) angles.push_back(angleAt(i));
   return angles;
 }

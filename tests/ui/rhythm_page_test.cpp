@@ -162,6 +162,25 @@ TEST_F(RhythmPage, SaysWhyThereIsNothingToHear) {
       << said[3][0].toString().toStdString();
 }
 
+TEST_F(RhythmPage, SaysSoBeforeItAsksForAName) {
+  ASSERT_NE(view_, nullptr);
+  QSignalSpy said(&desk_, &Desk::said);
+  QTest::keyClicks(speed(), u"fast"_s);
+  QTest::mouseClick(button(u"Save sound"_s), Qt::LeftButton);  // no dialog, which would wait
+  ASSERT_EQ(said.size(), 1);
+  EXPECT_TRUE(said[0][0].toString().contains(u"“fast” is no speed"_s));
+}
+
+TEST_F(RhythmPage, IsTickedAtWholeOrders) {
+  document_.type(kTarget, in::cycle, u"two-stroke"_s);
+  document_.type(kTarget, in::firingOrder, QString());
+  const PlotScene scene = rhythmScene(document_, kTarget).scene;
+  const auto& ticks = scene.panels[0].x.names;
+  ASSERT_GE(ticks.size(), 5U);
+  for (const auto& [order, name] : ticks) EXPECT_EQ(name, QString::number(order));
+  EXPECT_EQ(ticks[1].first, 2.0);
+}
+
 TEST_F(RhythmPage, SparesTheProject) {
   ASSERT_NE(view_, nullptr);
   const QString path = inFolder(u"job.strokewright"_s);

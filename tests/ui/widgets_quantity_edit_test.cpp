@@ -287,6 +287,19 @@ TEST_F(NumberField, ItsNameSaysWhatOfWhichEngineAndInWhichUnit) {
   EXPECT_EQ(field_->accessibleName(), QStringLiteral("Bore, Burdock 719, in"));
 }
 
+TEST_F(NumberField, TellsOfNumbersThatNameCylindersNoTypicalOnes) {
+  document_.type(kTarget, in::firingOrder, QString());
+  const QString tip = entryTip(document_, {kTarget, in::firingOrder});
+  EXPECT_TRUE(tip.contains(QStringLiteral("1-3-4-2"))) << tip.toStdString();
+  for (const char* not_ : {"Typical", "readings", "|"}) {
+    EXPECT_FALSE(tip.contains(QLatin1StringView(not_))) << tip.toStdString();
+  }
+  document_.type(kTarget, in::cylinderCount, QStringLiteral("3"));
+  document_.type(kTarget, in::cylinderNumber, QString());
+  EXPECT_TRUE(
+      entryDefault(document_, {kTarget, in::cylinderNumber}).startsWith(QStringLiteral("1; 2; 3")));
+}
+
 TEST_F(NumberField, ItsTipTellsHowToMeasureAndWhatIsUsual) {
   typeBore(QStringLiteral("98.20"));
   const QString tip = entryTip(document_, {kTarget, in::bore});
