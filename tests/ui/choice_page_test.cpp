@@ -1,5 +1,6 @@
 #include <QApplication>
 #include <QTest>
+#include <QToolButton>
 
 #include "core/choice/tables.h"
 #include "core/model/lists.h"
@@ -9,6 +10,8 @@
 #include "ui/pages/main_window.h"
 #include "ui/pages/page.h"
 #include "ui/pages/standing.h"
+#include "ui/widgets/entry_words.h"
+#include "ui/widgets/finding_line.h"
 #include "ui/widgets/list_edit.h"
 #include "ui/widgets/table_view.h"
 
@@ -158,6 +161,30 @@ TEST_F(ChoicePage, TheShelfIsWrittenOnBesideIt) {
   document_.removeItem(shelf->place(), 0);
   EXPECT_EQ(shelf->lines(), 11);
   EXPECT_LT(table(out::stacksLost).filled().rows["stacks"].numbers.sum(), considered);
+}
+
+TEST_F(ChoicePage, AWrongLineIsToldAtTheFootMarkedAndLedTo) {
+  const EntryPlace place({&model::list::shelf}, 1, model::list::partQuantity);
+  document_.type(place, u"1.5"_s);
+  QApplication::processEvents();
+  const describe::Finding* finding = findingAbout(document_, place);
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+  EXPECT_EQ(findingAbout(document_, {{&model::list::shelf}, 2, model::list::partQuantity}),
+            nullptr);
+  EXPECT_TRUE(entryTip(document_, place).contains(u"1.5 cannot be"_s))
+      << entryTip(document_, place).toStdString();
+  const Desk desk(document_, taste_);
+  EXPECT_EQ(stateOf(desk, choicePage()).standing, Standing::Forbidden);
+
+  FindingLine* line = nullptr;
+  for (FindingLine* each : window_.page()->findChildren<FindingLine*>()) {
+    if (each->finding().list == &model::list::shelf) line = each;
+  }
+  ASSERT_NE(line, nullptr) << "it stands at the foot of the page";
+  line->findChild<QToolButton*>()->click();
+  EXPECT_EQ(QApplication::focusWidget(),
+            window_.page()->findChild<ListEdit*>()->field(1, model::list::partQuantity));
 }
 
 TEST_F(ChoicePage, TakesTheUnitsOfTheReader) {
