@@ -20,8 +20,8 @@ std::string withSemicolons(const describe::Input& input, std::string_view text);
 ///
 /// Text that makes no sense for the input is kept and its values stay unknown. A choice is found by
 /// key or label, whatever the case and whether blanks, hyphens or underscores part the words, or by
-/// the first words of one that no other begins with ("chain" for a chain tunnel); it is whole in its
-/// number, so its text is not kept. Blank text gives the empty entry.
+/// the first words of one that no other begins with ("chain" for a chain tunnel); it is whole in
+/// its number, so its text is not kept. Blank text gives the empty entry.
 ///
 /// @param units  the units bare numbers are in; its unit of the input's kind is noted in the entry.
 /// @returns      an entry without origin, instrument, date and note; never throws.

@@ -24,8 +24,6 @@ class PassesUndoOn final : public QObject {
 
 }  // namespace
 
-void leaveUndoToDocument(QLineEdit& field) {
-  field.installEventFilter(new PassesUndoOn(&field));
-}
+void leaveUndoToDocument(QLineEdit& field) { field.installEventFilter(new PassesUndoOn(&field)); }
 
 }  // namespace strokewright::ui
