@@ -14,7 +14,6 @@
 
 namespace strokewright::firing {
 
-namespace in = model::in;
 using units::Kind;
 
 namespace {
@@ -79,6 +78,7 @@ struct Pointing {
 const std::vector<Pointing>& pointings() {
   static const std::vector<Pointing> kPointings = [] {
     std::vector<Pointing> all;
+    all.reserve(kLayouts.size());
     for (const Layout& layout : kLayouts) {
       all.push_back(
           {angles(layout.throws, layout.cylinders), angles(layout.axes, layout.cylinders)});
