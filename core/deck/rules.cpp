@@ -116,16 +116,17 @@ const Rule wantedNotMet{
                       Quantity{wanted.kind, givenOf(read, wanted)}, fine(toMake), fine(entered)}},
                     std::move(about));
       if (!usual) return;
-      const double left = read(out::squishWithSpacerToMake);
-      const double atWorst = left - read.worst(out::squishWithSpacerToMake);
-      const bool closes = atWorst <= 0.0 || left < read(in::squishLeast) - kRounding;
-      if (&wanted != &in::wantedSquish && closes) {
-        finding.hint = {
-            "That spacer would leave a squish gap of {1}, {2} at worst case, where {3} is "
-            "the least.",
-            {fine(left), fine(atWorst), fine(read(in::squishLeast))}};
-        offerWanted(read, finding, wanted);
-        return;
+      if (&wanted != &in::wantedSquish && read.known(out::squishWithSpacerToMake)) {
+        const double left = read(out::squishWithSpacerToMake);
+        const double atWorst = left - read.worst(out::squishWithSpacerToMake);
+        if (atWorst <= 0.0 || left < read(in::squishLeast) - kRounding) {
+          finding.hint = {
+              "That spacer would leave a squish gap of {1}, {2} at worst case, where {3} is "
+              "the least.",
+              {fine(left), fine(atWorst), fine(read(in::squishLeast))}};
+          offerWanted(read, finding, wanted);
+          return;
+        }
       }
       if (!noPlate) {
         finding.mends.push_back(takeComputed(in::spacer, deck::spacerAsMade(toMake)));

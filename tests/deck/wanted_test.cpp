@@ -72,6 +72,14 @@ TEST_F(Wanted, ARatioThatClosesTheGapSaysSoAndIsNotOffered) {
   }
 }
 
+// What the spacer would leave is not known without a head gasket; that it is not the one wanted is.
+TEST_F(Wanted, IsJudgedWhereTheGapIsNotKnown) {
+  type(target(), "stack_driver", "deck_clearance");
+  type(target(), "wanted_deck_clearance_m", "1.5");
+  type(target(), "head_gasket_m", "");
+  EXPECT_NE(weight(), std::nullopt);
+}
+
 TEST_F(Wanted, ChangedAfterTheSpacerIsObjectedToBeforeAnythingElseOfTheDeck) {
   want("1.0");
   const Assessment assessment(project_);

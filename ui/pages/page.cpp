@@ -351,6 +351,7 @@ void Page::keepLayout() const {
 
 void Page::resetLayout() {
   QSettings().remove(u"layout/"_s + description_.key);
+  parted_ = false;
   restoreLayout();
 }
 

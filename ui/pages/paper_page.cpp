@@ -1,7 +1,6 @@
 #include <QCoreApplication>
 #include <QFormLayout>
 #include <QVBoxLayout>
-#include <algorithm>
 
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
@@ -25,26 +24,13 @@ using model::Project;
 
 QString tr(const char* text) { return QCoreApplication::translate("PaperPage", text); }
 
-/// Where on paper what is objected to stands: a variant without a column has its own sheet.
-QString whereListed(const Desk& desk) {
-  const auto onSheet = [&desk](int engine) {
-    return engine == desk.subject() || engine == desk.donor();
-  };
-  static const PageDescription everything{
-      .key = {}, .name = {}, .question = {}, .speaksOfAll = true};
-  int all = 0;
-  int listed = 0;
-  for (const SharedFinding& shared : findingsOf(desk, everything)) {
-    if (shared.finding->weight == describe::Weight::Remarks) continue;
-    ++all;
-    listed += std::ranges::any_of(shared.engines, onSheet);
-  }
-  return listed == all ? tr("One page; what is objected to is listed on it.")
-         : listed > 0
-             ? tr("One page; what is objected to in %1 is listed on it, what is in the "
-                  "variants is not.")
-                   .arg(desk.document.engineName(desk.subject()))
-             : tr("One page; what is objected to is in the variants, which are not on it.");
+/// Where what is objected to stands: the sheet has a column for one variant at most.
+QString whereListed(const Desk& desk, const LeftToDo& left) {
+  if (left.ofVariants == 0) return tr("One page; what is objected to is listed on it.");
+  return tr("One page; what is objected to in %1 is listed on it, what is in a variant where it "
+            "has "
+            "a column.")
+      .arg(desk.document.engineName(desk.subject()));
 }
 
 Answer answer(const Desk& desk) {
@@ -57,7 +43,7 @@ Answer answer(const Desk& desk) {
                                        : tr("Unfinished");
   said.sentence = forbidden ? tr("Something forbids it; the sheet says so on its face.")
                   : left.objections > 0
-                      ? whereListed(desk)
+                      ? whereListed(desk, left)
                       : tr("One page with the section, the stack, donor and target beside it.");
   said.further = leftText(left);
   if (!left.missing.empty()) {

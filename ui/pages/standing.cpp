@@ -200,7 +200,13 @@ LeftToDo leftToDo(const Desk& desk) {
   static const PageDescription everything{
       .key = {}, .name = {}, .question = {}, .speaksOfAll = true};
   for (const SharedFinding& shared : findingsOf(desk, everything)) {
-    left.objections += shared.finding->weight != Weight::Remarks;
+    if (shared.finding->weight == Weight::Remarks) {
+      continue;
+    }
+    ++left.objections;
+    left.ofVariants += std::ranges::none_of(shared.engines, [&desk](int engine) {
+      return engine == desk.subject() || engine == desk.donor();
+    });
   }
   left.missing = missingEntries(desk);
   return left;

@@ -53,6 +53,7 @@ std::vector<MissingEntry> missingEntries(const Desk& desk);
 /// What is left to do in the whole project.
 struct LeftToDo {
   int objections = 0;  ///< and what is forbidden
+  int ofVariants = 0;  ///< of them those of neither subject nor donor
   std::vector<MissingEntry> missing;
 };
 LeftToDo leftToDo(const Desk& desk);
