@@ -27,7 +27,7 @@ const Result sweptVolume{
     .name = "Swept volume of one cylinder",
     .symbol = "V_d",
     .kind = Kind::Volume,
-    .formula = "V_d = π/4 · B² · 2 r; with an offset π/4 · B² · S_t",
+    .formula = "V_d = π/4 · B² · 2 r; or π/4 · B² · S_t; the true stroke where there is an offset",
     .source = "Heywood ch. 2",
     .valid = "any bore and stroke",
     .value = [](Reader& read) {
@@ -70,7 +70,7 @@ const Result boreStrokeRatio{
     .name = "Bore to stroke",
     .symbol = "B/S",
     .kind = Kind::Ratio,
-    .formula = "B / S, with S = 2 r",
+    .formula = "B / S = B / (2 r)",
     .source = "definition",
     .valid = "any bore and stroke",
     .value = [](Reader& read) { return read(in::bore) / (2 * read(crankRadius)); }};
@@ -80,7 +80,7 @@ const Result gasketVolume{
     .name = "Volume inside the head gasket",
     .symbol = "V_gasket",
     .kind = Kind::Volume,
-    .formula = "V_gasket = π/4 · D_g² · t_g; the hole measured, V_g, where it was",
+    .formula = "V_gasket = π/4 · D_g² · t_g; or V_g; the hole as measured where it was",
     .source = "plane geometry",
     .valid = "a round hole; one that is not round: the circle of equal area",
     .value = [](Reader& read) {
@@ -114,9 +114,9 @@ const Result volumesBesideStack{
 const Result volumesBesideDeck{
     .key = "volumes_beside_deck_m3",
     .name = "Clearance volume less the deck volume",
-    .symbol = "V_c − V_deck",
+    .symbol = "V_b",
     .kind = Kind::Volume,
-    .formula = "V_0 + V_gasket",
+    .formula = "V_b = V_0 + V_gasket",
     .source = "sum of measured volumes",
     .valid = "crown volume taken from the plane of the compression height",
     .value = [](Reader& read) { return read(volumesBesideStack) + read(gasketVolume); }};

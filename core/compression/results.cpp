@@ -49,7 +49,7 @@ const Result clearanceVolume{
     .name = "Clearance volume",
     .symbol = "V_c",
     .kind = Kind::Volume,
-    .formula = "V_c = V_ch ∓ V_cr + V_gasket + V_deck + V_crev",
+    .formula = "V_c = V_b + V_deck; V_b = V_ch ∓ V_cr + V_gasket + V_crev",
     .source = "sum of measured volumes",
     .valid = "everything above the piston at top dead centre",
     .value = [](Reader& read) { return read(volumesBesideDeck) + read(deckVolume); }};

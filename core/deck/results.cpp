@@ -63,8 +63,8 @@ const Result heightWithoutSpacer{
     .symbol = "H − t_sp",
     .kind = Kind::Length,
     .formula =
-        "H_case + t_bg + t_bg2 + t_bg3 + H_barrel, or H_0; + liner protrusion where the "
-        "height was taken to the block face",
+        "H − t_sp = H_case + t_bg + t_bg2 + t_bg3 + H_barrel; or H_0; or H_case + t_bg + t_bg2 + "
+        "t_bg3 + H_barrel + h_l; or H_0 + h_l; h_l where the height was taken to the block face",
     .source = deck::kStack,
     .valid = deck::kRigid,
     .value = [](Reader& read) {
@@ -141,9 +141,8 @@ const Result spacerToMake{
     .kind = Kind::FineLength,
     .judged = Judged::WorstCase,
     .formula =
-        "t_sp = δ_w + p_0, with δ_w wanted, or s_w − t_g + Δt_g/2 − h_rec + h_rise, or from the "
-        "ratio "
-        "wanted; minus: take that much off instead",
+        "t_sp = δ_w + p_0; or s_w − t_g + Δt_g/2 − h_rec + h_rise + p_0; or "
+        "(V_d / (ε_w − 1) − V_b) / (π/4 · B²) + p_0; minus: take that much off instead",
     .source = deck::kStack,
     .valid = deck::kRigid,
     .value = [](Reader& read) {
@@ -223,7 +222,7 @@ const Result squishWithSpacerToMake{
     .symbol = "s",
     .kind = Kind::FineLength,
     .judged = Judged::WorstCase,
-    .formula = "s = t_sp − p_0 + t_g − Δt_g/2 + h_rec − h_rise, t_sp the spacer to make",
+    .formula = "s = t_sp − p_0 + t_g − Δt_g/2 + h_rec − h_rise; t_sp the spacer to make",
     .source = deck::kStack,
     .valid = "cold, as the squish gap; the plate cut to the spacer to make",
     .value = [](Reader& read) {

@@ -90,7 +90,7 @@ constinit const Input heightTakenTo{
 constinit const Input linerProud{
     .key = "liner_proud_m",
     .label = "Liner protrusion",
-    .symbol = "",
+    .symbol = "h_l",
     .kind = Kind::FineLength,
     .scope = Scope::Part,
     .list = true,

@@ -86,7 +86,7 @@ const Result rodRatio{
     .name = "Rod ratio",
     .symbol = "L/S",
     .kind = Kind::Ratio,
-    .formula = "L / S, with S = 2 r",
+    .formula = "L / S = L / (2 r)",
     .source = "trade form of the rod ratio",
     .valid = "any crank",
     .value = [](Reader& read) { return read(in::rodLength) / (2 * read(crankRadius)); }};

@@ -26,6 +26,31 @@ TEST(FormulaWithNumbers, LeavesLongerWordsAlone) {
             QStringLiteral("x = S_t + (1) + max((1))"));
 }
 
+const QString kWays = QStringLiteral("t = d + p; or s − g + p; or v / a + p; minus: take it off");
+
+TEST(FormulaUsed, IsTheWayForWhichThereAreNumbers) {
+  const FormulaUsed used = formulaUsed(kWays, {{QStringLiteral("s"), QStringLiteral("1.0")},
+                                               {QStringLiteral("g"), QStringLiteral("0.3")},
+                                               {QStringLiteral("p"), QStringLiteral("0.5")}});
+  EXPECT_EQ(used.plain, QStringLiteral("t = s − g + p; minus: take it off"));
+  EXPECT_EQ(used.filled, QStringLiteral("t = (1.0) − (0.3) + (0.5)"));
+  EXPECT_TRUE(used.whole);
+}
+
+TEST(FormulaUsed, KeepsAllWaysWhereNumbersAreMissing) {
+  const FormulaUsed used = formulaUsed(kWays, {{QStringLiteral("p"), QStringLiteral("0.5")}});
+  EXPECT_EQ(used.plain, kWays);
+  EXPECT_FALSE(used.whole);
+}
+
+TEST(FormulaUsed, TellsSymbolsWithTwoMarksApart) {
+  EXPECT_EQ(formulaUsed(QStringLiteral("x = V_c,w − V_c"),
+                        {{QStringLiteral("V_c"), QStringLiteral("2")},
+                         {QStringLiteral("V_c,w"), QStringLiteral("3")}})
+                .filled,
+            QStringLiteral("x = (3) − (2)"));
+}
+
 class Why : public WithDocument {
  protected:
   void SetUp() override {
@@ -100,6 +125,32 @@ TEST_F(Why, EscapeCloses) {
 TEST_F(Why, ClosesWhenItsEngineGoes) {
   document_.removeEngine(kTarget);
   EXPECT_FALSE(panel_.isVisible());
+}
+
+/// A fresh spacer, asked of each of the three it may be made for: the sum stands as it was done.
+TEST_F(Why, ShowsTheSumThatGaveTheSpacer) {
+  ASSERT_TRUE(document_.openCopy(sample(QStringLiteral("burdock-719")), QString()));
+  const int target = document_.project().target();
+  const auto sum = [&](const char* driver, const describe::Input* wanted, const char* typed) {
+    document_.type(target, in::stackDriver, QString::fromUtf8(driver));
+    document_.type(target, *wanted, QString::fromUtf8(typed));
+    panel_.explain(target, out::spacerToMake, 0);
+    QString result = document_.taste().value(
+        out::spacerToMake, document_.assessment()(target, out::spacerToMake, 0).value);
+    result.replace(QChar::Nbsp, QChar::Space);
+    EXPECT_TRUE(panel_.plainText().contains(QStringLiteral(" = ") + result))
+        << panel_.plainText().toStdString();
+  };
+  sum("squish gap", &in::wantedSquish, "1.0");
+  EXPECT_TRUE(says("t_sp = s_w − t_g + Δt_g/2 − h_rec + h_rise + p_0; minus:"));
+  EXPECT_TRUE(says("t_sp = (1.00 mm) − (0.75 mm)"));
+  EXPECT_FALSE(says("δ_w"));
+  sum("deck clearance", &in::wantedDeckClearance, "0.5");
+  EXPECT_TRUE(says("t_sp = δ_w + p_0; minus:"));
+  EXPECT_TRUE(says("t_sp = (0.50 mm) + ("));
+  sum("compression ratio", &in::wantedCompressionRatio, "10.5");
+  EXPECT_TRUE(says("t_sp = (V_d / (ε_w − 1) − V_b) / (π/4 · B²) + p_0"));
+  EXPECT_TRUE(says("/ ((10.50) − 1)"));
 }
 
 /// Every result of every sample can be explained.

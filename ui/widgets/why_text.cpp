@@ -47,6 +47,34 @@ QString row(const QString& symbol, const QString& link, const QString& label, co
            from.toHtmlEscaped());
 }
 
+/// A formula with numbers in the place of symbols.
+struct Filled {
+  QString text;
+  int put = 0;   ///< numbers
+  int left = 0;  ///< words that stayed, π apart
+
+  bool whole() const { return put > 0 && left == 0; }
+};
+
+Filled filled(const QString& formula, const Symbols& symbols) {
+  static const QRegularExpression word(QStringLiteral("\\p{L}[\\p{L}\\p{M}\\p{Nd}_]*(,\\p{L}+)?"));
+  Filled done{.text = formula};
+  for (qsizetype at = formula.indexOf(QChar(u'=')) + 1;;) {
+    const QRegularExpressionMatch match = word.match(done.text, at);
+    if (!match.hasMatch()) return done;
+    const auto found = std::ranges::find(symbols, match.captured(), &Symbols::value_type::first);
+    at = match.capturedEnd();
+    if (found != symbols.end()) {
+      const QString put = QStringLiteral("(%1)").arg(found->second);
+      done.text.replace(match.capturedStart(), match.capturedLength(), put);
+      at = match.capturedStart() + put.size();
+      ++done.put;
+    } else if (match.captured() != QStringLiteral("π")) {
+      ++done.left;
+    }
+  }
+}
+
 /// One question and what answers it.
 class Working {
  public:
@@ -104,9 +132,12 @@ class Working {
   }
 
   QString formula() const {
-    const QString plain = fromCore(result_.formula);
-    const QString filled = formulaWithNumbers(plain, symbols());
-    return paragraph(plain) + (filled == plain ? QString() : paragraph(filled));
+    FormulaUsed used = formulaUsed(fromCore(result_.formula), symbols());
+    if (used.filled == used.plain) return paragraph(used.plain);
+    if (used.whole && cell_.state == State::Value) {
+      used.filled += QStringLiteral(" = ") + taste_.value(result_, cell_.value);
+    }
+    return paragraph(used.plain) + paragraph(used.filled);
   }
 
   bool stands(const Input& input) const {
@@ -206,17 +237,29 @@ class Working {
 }  // namespace
 
 QString formulaWithNumbers(const QString& formula, const Symbols& symbols) {
-  static const QRegularExpression word(QStringLiteral("\\p{L}[\\p{L}\\p{M}\\p{Nd}_]*"));
-  QString text = formula;
-  for (qsizetype at = text.indexOf(QChar(u'=')) + 1;;) {
-    const QRegularExpressionMatch match = word.match(text, at);
-    if (!match.hasMatch()) return text;
-    const auto found = std::ranges::find(symbols, match.captured(), &Symbols::value_type::first);
-    const QString put =
-        found == symbols.end() ? match.captured() : QStringLiteral("(%1)").arg(found->second);
-    text.replace(match.capturedStart(), match.capturedLength(), put);
-    at = match.capturedStart() + put.size();
+  return filled(formula, symbols).text;
+}
+
+FormulaUsed formulaUsed(const QString& formula, const Symbols& symbols) {
+  static const QString mark = QStringLiteral("; ");
+  static const QString other = QStringLiteral("or ");
+  QStringList remarks = formula.split(mark);
+  QStringList ways{remarks.takeFirst()};
+  const QString head = ways.front().left(ways.front().indexOf(QChar(u'=')) + 1);
+  while (!remarks.isEmpty() && remarks.front().startsWith(other)) {
+    const QString way = remarks.takeFirst().mid(other.size());
+    ways += head.isEmpty() ? way : head + QChar(u' ') + way;
   }
+  QString used;
+  Filled most;
+  for (const QString& way : ways) {
+    const Filled tried = filled(way, symbols);
+    if (!tried.whole() || (most.whole() && tried.put <= most.put)) continue;
+    used = way;
+    most = tried;
+  }
+  if (most.whole()) return {(QStringList{used} + remarks).join(mark), most.text, true};
+  return {formula, filled(formula, symbols).text, false};
 }
 
 QString whyText(Document& document, int engine, const Result& result, int cylinder) {

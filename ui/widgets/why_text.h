@@ -16,6 +16,19 @@ namespace strokewright::ui {
 QString formulaWithNumbers(const QString& formula,
                            const std::vector<std::pair<QString, QString>>& symbols);
 
+/// The formula as it was used, and the same with the numbers put in.
+struct FormulaUsed {
+  QString plain;
+  QString filled;      ///< without what the formula remarks behind its semicolons
+  bool whole = false;  ///< a number stands for every symbol
+};
+
+/// A formula may name several ways: "t = a + b; or c + b; minus: the other way round". The way that
+/// was used is the longest for all of whose symbols there is a number; where there is none, all
+/// stay.
+FormulaUsed formulaUsed(const QString& formula,
+                        const std::vector<std::pair<QString, QString>>& symbols);
+
 /// Rich text whose links are "input:KEY@ENGINE" and "result:KEY@ENGINE@CYLINDER".
 /// @param cylinder counted from 0; -1 is shown as the first.
 QString whyText(Document& document, int engine, const describe::Result& result, int cylinder);
