@@ -6,10 +6,13 @@
 
 #include <QImage>
 #include <QMouseEvent>
+#include <QPushButton>
 #include <QSlider>
 #include <QTest>
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 #include <vector>
 
 #include "tests/ui/fixture.h"
@@ -39,6 +42,8 @@ FigureCylinder cylinder(double ahead, double axis, double along, double offset =
           .name = QStringLiteral("1"),
           .lobe = {}};
 }
+
+bool isDark(const QImage& image, int x, int y) { return qGray(image.pixel(x, y)) < 128; }
 
 // Common practice, no published source: the first throw up, the second ahead by three quarters of a
 // turn points to the left where the crank turns clockwise, to the right where it does not.
@@ -103,6 +108,7 @@ TEST(CrankFigure, StaysInItsRoomAtEveryAngle) {
     one.lobe = kTurn * i / 4.0;
     four.cylinders.push_back(one);
   }
+  four.camshaft = QStringLiteral("assumed");
   for (const Viewpoint& viewpoint : {Viewpoint::fromTheEnd(), Viewpoint::isometric()}) {
     for (const double angle : {0.0, 1.0, 2.5, 4.0, 6.0}) {
       const QImage image = painted(four, viewpoint, angle);
@@ -117,6 +123,66 @@ TEST(CrankFigure, StaysInItsRoomAtEveryAngle) {
     }
   }
   EXPECT_NE(painted(four, Viewpoint::isometric(), 0.0), painted(four, Viewpoint::isometric(), 0.5));
+}
+
+// Plane geometry: the walls of a piston stand before the small end whatever the angle, seen from
+// the end its outline is all that is seen of it.
+TEST(CrankFigure, HidesWhatOfTheRodStandsInThePiston) {
+  const CrankFigure one{.cylinders = {cylinder(0.0, 0.0, 0.0)}};
+  for (const double angle : {0.0, 0.7, 1.6, 2.8, 3.6, 5.0}) {
+    const QImage image = painted(one, Viewpoint::fromTheEnd(), angle);
+    // Crown and lower edge of the skirt are the highest two lines that go right across.
+    std::vector<int> across;
+    for (int y = 0; y < image.height(); ++y) {
+      int dark = 0;
+      for (int x = 0; x < image.width(); ++x) dark += isDark(image, x, y) ? 1 : 0;
+      const bool begins = across.empty() || y > across.back() + 3;
+      if (dark > 50 && begins) across.push_back(y);
+    }
+    ASSERT_GE(across.size(), 2u) << angle;
+    int left = 0;
+    const int middle = (across[0] + across[1]) / 2;
+    while (left < image.width() && !isDark(image, left, middle)) ++left;
+    int right = image.width() - 1;
+    while (right > left && !isDark(image, right, middle)) --right;
+    ASSERT_GT(right - left, 40);
+    for (int y = across[0] + 4; y < across[1] - 4; ++y) {
+      for (int x = left + 4; x < right - 4; ++x) {
+        ASSERT_FALSE(isDark(image, x, y)) << angle << ": " << x << ", " << y;
+      }
+    }
+  }
+}
+
+TEST(CrankFigure, IsAsLargeAsItsRoomAllows) {
+  CrankFigure twelve;
+  for (int i = 0; i < 12; ++i) {
+    const double ahead[] = {0.0, 240.0, 120.0, 120.0, 240.0, 0.0};
+    FigureCylinder one = cylinder(ahead[i / 2], i % 2 == 0 ? 0.0 : 60.0, 75e-3 * (i / 2));
+    one.along += i % 2 == 0 ? 0.0 : 18e-3;
+    one.lobe = kTurn * i / 12.0;
+    twelve.cylinders.push_back(one);
+  }
+  for (const QString& camshaft : {QString(), QStringLiteral("assumed")}) {
+    twelve.camshaft = camshaft;
+    for (const Viewpoint& viewpoint : {Viewpoint::fromTheEnd(), Viewpoint::isometric()}) {
+      const QImage image = painted(twelve, viewpoint, 0.0);
+      int least = image.width();
+      int most = 0;
+      int highest = image.height();
+      int lowest = 0;
+      for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+          if (image.pixelColor(x, y) == QColor(Qt::white)) continue;
+          least = std::min(least, x);
+          most = std::max(most, x);
+          highest = std::min(highest, y);
+          lowest = std::max(lowest, y);
+        }
+      }
+      EXPECT_GT(std::max(most - least, lowest - highest), 0.9 * image.width());
+    }
+  }
 }
 
 class CrankOnScreen : public WithDocument {
@@ -152,6 +218,30 @@ TEST_F(CrankOnScreen, IsWalkedRound) {
 
 TEST_F(CrankOnScreen, SaysWhyNothingIsDrawn) {
   EXPECT_EQ(view_->accessibleDescription(), QStringLiteral("There is no engine yet."));
+}
+
+TEST_F(CrankOnScreen, BeginsAnotherProjectAtRestAndAtNoAngle) {
+  auto* turning = pane_.findChild<QPushButton*>(QStringLiteral("turn"));
+  ASSERT_NE(turning, nullptr);
+  slider_->setValue(130);
+  turning->setChecked(true);
+  view_->lookFrom(Viewpoint::fromTheEnd());
+  document_.startNew();
+  EXPECT_EQ(slider_->value(), 0);
+  EXPECT_EQ(view_->crankAngle(), 0.0);
+  EXPECT_FALSE(turning->isChecked());
+  EXPECT_EQ(view_->viewpoint(), Viewpoint::isometric());
+}
+
+TEST_F(CrankOnScreen, IsNotDrawnWhileNothingIsKnown) {
+  const auto crank = [&] { return crankToDraw(document_.assessment(), taste_.style(), kTarget); };
+  EXPECT_TRUE(crank().figure.cylinders.empty());
+  EXPECT_TRUE(crank().whyNot.contains(QStringLiteral("number of cylinders")));
+  document_.type(kTarget, in::bore, QStringLiteral("68"));
+  EXPECT_EQ(crank().figure.cylinders.size(), 1u);
+  document_.type(kTarget, in::bore, {});
+  document_.type(kTarget, in::cylinderCount, QStringLiteral("1"));
+  EXPECT_EQ(crank().figure.cylinders.size(), 1u) << "in common proportions";
 }
 
 class CrankOfASample : public WithDocument {
@@ -194,6 +284,56 @@ TEST_F(CrankOfASample, NamesWhatOfItNobodyEntered) {
   EXPECT_FALSE(crank().notGiven.contains(QStringLiteral("bore")));
   type(in::bore, "");
   EXPECT_TRUE(crank().notGiven.contains(QStringLiteral("bore")));
+}
+
+// A camshaft at half the speed of the crank: over two turns each lobe points away from its cylinder
+// once, at a top of it, a turn later towards it; and they do so in the firing order.
+TEST_F(CrankOfASample, HasLobesThatFollowTheFiringOrder) {
+  struct Engine {
+    const char* count;
+    const char* throws;
+    const char* axes;
+    const char* order;
+  };
+  for (const Engine& engine :
+       {Engine{"3", "0; 240; 120", "0", "1; 3; 2"}, Engine{"3", "0; 240; 120", "0", "2; 3; 1"},
+        Engine{"2", "0; 270", "0", "2; 1"}, Engine{"2", "0; -30", "0; 75", "2; 1"},
+        Engine{"4", "0; 0; 180; 180", "0; 90; 0; 90", "1; 3; 4; 2"}}) {
+    type(in::cylinderCount, engine.count);
+    type(in::throwAhead, engine.throws);
+    type(in::cylinderAxis, engine.axes);
+    type(in::firingOrder, engine.order);
+    const CrankFigure figure = crank().figure;
+    ASSERT_FALSE(figure.camshaft.isEmpty()) << engine.order;
+    std::vector<std::pair<double, QString>> fires;
+    for (const FigureCylinder& one : figure.cylinders) {
+      for (const double turn : {0.0, kTurn}) {
+        const double top = std::remainder(topOf(one), kTurn) + kTurn + turn;
+        const double nose = std::abs(std::remainder(noseOf(one, top), kTurn));
+        if (nose < 1e-6) {
+          fires.emplace_back(std::fmod(top, 2.0 * kTurn), one.name);
+        } else {
+          EXPECT_NEAR(nose, 0.5 * kTurn, 1e-6) << engine.order;
+        }
+      }
+    }
+    ASSERT_EQ(fires.size(), figure.cylinders.size()) << engine.order;
+    std::ranges::sort(fires);
+    const QStringList order = QString::fromLatin1(engine.order).split(QStringLiteral("; "));
+    const auto first = std::ranges::find(fires, order.front(), &std::pair<double, QString>::second);
+    std::ranges::rotate(fires, first);
+    QStringList found;
+    for (const auto& [at, name] : fires) found += name;
+    EXPECT_EQ(found, order);
+  }
+}
+
+TEST_F(CrankOfASample, SaysThatTheCamshaftIsPutWhereNobodySaidItIs) {
+  EXPECT_EQ(crank().figure.camshaft, QStringLiteral("camshaft (place assumed)"));
+  type(in::cylinderAxis, "0; 60; 0");
+  EXPECT_EQ(crank().figure.camshaft, QStringLiteral("camshaft of each bank (place assumed)"));
+  document_.type(kTarget, in::cycle, QStringLiteral("two-stroke"));
+  EXPECT_TRUE(crank().figure.camshaft.isEmpty());
 }
 
 // The top of the first stands where the sheet draws it: at its greatest height.

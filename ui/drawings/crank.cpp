@@ -42,8 +42,14 @@ class CrankReader {
       if (!drawn.cylinder) return {.figure = {}, .whyNot = drawn.whyNot};
       crank_.figure.cylinders.push_back(cylinder(*drawn.cylinder, i));
     }
+    if (!known_ && !evaluation_.inputGiven(engine_, in::cylinderCount)) {
+      return {.figure = {},
+              .whyNot = QStringLiteral("The crank is drawn once the number of cylinders or a "
+                                       "measure of crank, rod or piston is entered.")};
+    }
     if (!placed_ && cylinders_ > 1) assume(in::cylinderPitch);
     look();
+    if (phased_) putCamshafts();
     return std::move(crank_);
   }
 
@@ -66,6 +72,7 @@ class CrankReader {
   FigureCylinder cylinder(const Cylinder& it, int place) {
     for (const Measure* measure : {&it.bore, &it.throwRadius, &it.rodLength, &it.compressionHeight,
                                    &it.gudgeonPin, &it.crankpin, &it.skirt, &it.rodHalfWidth}) {
+      known_ = known_ || measure->given;
       if (!measure->given) assume(*measure->input);
     }
     FigureCylinder one{.ahead = cylinders_ > 1 ? value(in::throwAhead, place) : 0.0,
@@ -82,7 +89,6 @@ class CrankReader {
                        .lobe = {}};
     one.along = placed_ ? assessment_(engine_, out::cylinderPosition, place).value
                         : assumedPlace(crank_.figure, one);
-    if (phased_) one.lobe = assessment_(engine_, out::lobeBehindFirst, place).value;
     return one;
   }
 
@@ -127,6 +133,29 @@ class CrankReader {
     }
   }
 
+  /// The lobe of the cylinder that fires first points away from it as it fires; the others are as
+  /// much ahead on the camshaft of their own bank as they are computed to be.
+  void putCamshafts() {
+    auto& all = crank_.figure.cylinders;
+    const auto of = [&](const describe::Result& result, int place) {
+      return assessment_(engine_, result, place).value;
+    };
+    int first = 0;
+    for (int i = 1; i < cylinders_; ++i) {
+      if (of(out::firesAfterFirst, i) < of(out::firesAfterFirst, first)) first = i;
+    }
+    const double fires =
+        firing::within(topOf(all[static_cast<std::size_t>(first)]), 2.0 * std::numbers::pi);
+    bool inLine = true;
+    for (int i = 0; i < cylinders_; ++i) {
+      FigureCylinder& one = all[static_cast<std::size_t>(i)];
+      one.lobe = of(out::lobeBehindFirst, i) - 0.5 * fires;
+      inLine = inLine && std::abs(one.axis - all.front().axis) < kDegree;
+    }
+    crank_.figure.camshaft = inLine ? QStringLiteral("camshaft (place assumed)")
+                                    : QStringLiteral("camshaft of each bank (place assumed)");
+  }
+
   const assess::Assessment& assessment_;
   const describe::Evaluation& evaluation_;
   const units::Style& style_;
@@ -134,6 +163,7 @@ class CrankReader {
   int cylinders_;
   bool placed_ = false;
   bool phased_ = false;
+  bool known_ = false;  ///< any measure was entered
   Crank crank_;
 };
 

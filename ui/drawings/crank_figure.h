@@ -27,12 +27,13 @@ struct FigureCylinder {
   double gudgeonPin = 0.0;
   double rodWidth = 0.0;
   QString name;
-  std::optional<double> lobe;  ///< ahead of the first lobe, on the camshaft
+  std::optional<double> lobe;  ///< see noseOf(), at crank angle 0
 };
 
 struct CrankFigure {
   std::vector<FigureCylinder> cylinders;  ///< as they are entered
   bool clockwise = true;                  ///< as seen
+  QString camshaft = {};                  ///< what stands at the camshafts; empty: none is drawn
 };
 
 /// From where it is looked at [rad]: turned about the upright, then tilted towards the eye.
@@ -46,13 +47,22 @@ struct Viewpoint {
   bool operator==(const Viewpoint&) const = default;
 };
 
+/// As large as the room allows at every crank angle. What hides what is decided by planes between
+/// the parts. Nobody enters where a camshaft lies: each bank has its own over its pistons, in the
+/// line of what is assumed.
 /// @param crankAngle [rad] turned since the first throw stood along its cylinder
 void paintCrank(Drafting& draft, const QRectF& room, const CrankFigure& figure,
                 const Viewpoint& viewpoint, double crankAngle);
 
-/// [rad] turned until the first cylinder stands at its top.
-/// @pre there is one
+/// [rad] turned until a cylinder stands at its top.
+double topOf(const FigureCylinder& cylinder);
+/// That of the first. @pre there is one
 double firstTop(const CrankFigure& figure);
+
+/// Which way the nose of its lobe points [rad]: in the sense of rotation from the axis of the
+/// cylinder, away from the crank at 0. A camshaft turns as the crank at half its speed.
+/// @pre it has a lobe
+double noseOf(const FigureCylinder& cylinder, double crankAngle);
 
 /// Where the gudgeon pin of a cylinder stands [m]: x, y, z as above.
 struct InSpace {

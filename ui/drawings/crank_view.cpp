@@ -17,7 +17,6 @@
 
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
-#include "ui/drawings/crank.h"
 
 namespace strokewright::ui {
 namespace {
@@ -66,6 +65,9 @@ QString inWords(const Taste& taste, const Crank& crank, const Viewpoint& viewpoi
                crank.figure.clockwise ? CrankView::tr("clockwise") : CrankView::tr("anticlockwise"),
                angle(taste, crankAngle), viewInWords(taste, crank, viewpoint));
   if (!crank.inFront.isEmpty()) text += CrankView::tr(" %1.").arg(crank.inFront);
+  if (!crank.figure.camshaft.isEmpty()) {
+    text += CrankView::tr(" Over the pistons: %1.").arg(crank.figure.camshaft);
+  }
   return text;
 }
 
@@ -80,17 +82,22 @@ CrankView::CrankView(Document& document, Taste& taste, std::function<int()> whic
       "Drag or use the arrow keys to walk round it; Page Up and Page Down turn the crank; Home "
       "looks at an angle, End from the declared end. The cylinder of the lowest number is taken to "
       "stand at the free end."));
-  connect(&document, &Document::projectChanged, this, &CrankView::describe);
-  connect(&taste, &Taste::changed, this, &CrankView::describe);
+  connect(&document, &Document::projectChanged, this, &CrankView::read);
+  connect(&taste, &Taste::changed, this, &CrankView::read);
+  read();
+}
+
+void CrankView::read() {
+  engine_ = which_();
+  crank_ = crankToDraw(document_.assessment(), taste_.style(), engine_);
   describe();
 }
 
 void CrankView::describe() {
   update();
-  const Crank crank = crankToDraw(document_.assessment(), taste_.style(), which_());
-  setAccessibleDescription(crank.figure.cylinders.empty()
-                               ? crank.whyNot
-                               : inWords(taste_, crank, viewpoint_, crankAngle_));
+  setAccessibleDescription(crank_.figure.cylinders.empty()
+                               ? crank_.whyNot
+                               : inWords(taste_, crank_, viewpoint_, crankAngle_));
 }
 
 void CrankView::setCrankAngle(double angle) {
@@ -111,13 +118,13 @@ void CrankView::paintEvent(QPaintEvent* /*event*/) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   Drafting draft(painter, Medium::screen(*this, font(), palette()));
-  const Crank crank = crankToDraw(document_.assessment(), taste_.style(), which_());
-  if (crank.figure.cylinders.empty()) {
+  if (which_() != engine_) read();
+  if (crank_.figure.cylinders.empty()) {
     painter.setPen(draft.ink().faint);
-    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, crank.whyNot);
+    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, crank_.whyNot);
     return;
   }
-  paintCrank(draft, rect(), crank.figure, viewpoint_, crankAngle_);
+  paintCrank(draft, rect(), crank_.figure, viewpoint_, crankAngle_);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(palette().color(QPalette::Highlight), 1.0));
@@ -185,6 +192,7 @@ CrankPane::CrankPane(Document& document, Taste& taste, std::function<int()> whic
   auto* angle = new QLabel(this);
   angle->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("720°")));
   auto* turning = new QPushButton(tr("Turn"), this);
+  turning->setObjectName(QStringLiteral("turn"));
   turning->setCheckable(true);
   turning->setToolTip(tr("Turns the crank until it is pressed again."));
   auto* atAnAngle = new QPushButton(tr("At an angle"), this);
@@ -226,6 +234,11 @@ CrankPane::CrankPane(Document& document, Taste& taste, std::function<int()> whic
           [view] { view->lookFrom(Viewpoint::isometric()); });
   connect(fromEnd, &QPushButton::clicked, view,
           [view] { view->lookFrom(Viewpoint::fromTheEnd()); });
+  connect(&document, &Document::begun, this, [view, slider, turning] {
+    turning->setChecked(false);
+    slider->setValue(0);
+    view->lookFrom(Viewpoint::isometric());
+  });
   angle->setText(QStringLiteral("0°"));
 }
 

@@ -4,7 +4,7 @@
 #include <QWidget>
 #include <functional>
 
-#include "ui/drawings/crank_figure.h"
+#include "ui/drawings/crank.h"
 
 namespace strokewright::ui {
 
@@ -42,18 +42,21 @@ class CrankView final : public QWidget {
 
  private:
   void walk(double right, double up);
+  void read();
   /// Draws anew and tells those who cannot see it.
   void describe();
 
   Document& document_;
   Taste& taste_;
   std::function<int()> which_;
+  Crank crank_;
+  int engine_ = -1;  ///< whose it is
   Viewpoint viewpoint_ = Viewpoint::isometric();
   double crankAngle_ = 0.0;
   QPointF grasped_;
 };
 
-/// The view with what turns it.
+/// The view with what turns it. Another project begins at rest, at 0°.
 class CrankPane final : public QWidget {
   Q_OBJECT
 
