@@ -595,6 +595,23 @@ TEST_F(Window, AsksBeforeItClosesOnUnsavedWork) {
   EXPECT_TRUE(window_.close());
 }
 
+TEST_F(Window, TheAnswersToUnsavedWorkHaveTheirLettersAndEscapeIsCancel) {
+  document_.type(kTarget, in::bore, u"66"_s);
+  QTimer::singleShot(0, [] {
+    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+    ASSERT_NE(box, nullptr);
+    for (const auto& [button, key] :
+         {std::pair{QMessageBox::Save, Qt::Key_S}, std::pair{QMessageBox::Discard, Qt::Key_D},
+          std::pair{QMessageBox::Cancel, Qt::Key_C}}) {
+      EXPECT_EQ(box->button(button)->shortcut(), QKeySequence(Qt::ALT | key));
+    }
+    QTest::keyClick(box, Qt::Key_Escape);
+    EXPECT_EQ(box->clickedButton(), box->button(QMessageBox::Cancel));
+  });
+  EXPECT_FALSE(window_.close());
+  EXPECT_TRUE(document_.modified());
+}
+
 TEST_F(WithDocument, AWindowLeftOffTheScreenComesBack) {
   {
     MainWindow window(document_, taste_);

@@ -326,8 +326,9 @@ bool MainWindow::mayOverwrite() {
                   tr("%1 was changed by another program since it was opened.")
                       .arg(QFileInfo(document_.path()).fileName()),
                   QMessageBox::Cancel, this);
+  box.button(QMessageBox::Cancel)->setText(tr("&Cancel"));
   const QAbstractButton* overwrite =
-      box.addButton(tr("Overwrite it"), QMessageBox::DestructiveRole);
+      box.addButton(tr("&Overwrite it"), QMessageBox::DestructiveRole);
   box.exec();
   return box.clickedButton() == overwrite;
 }
@@ -339,7 +340,13 @@ bool MainWindow::maySetAside() {
   QMessageBox box(QMessageBox::Question, tr("Unsaved work"),
                   tr("Save the changes in %1?").arg(document_.shownName()),
                   QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+  for (const auto& [button, text] :
+       {std::pair{QMessageBox::Save, tr("&Save")}, std::pair{QMessageBox::Discard, tr("&Discard")},
+        std::pair{QMessageBox::Cancel, tr("&Cancel")}}) {
+    box.button(button)->setText(text);
+  }
   box.setDefaultButton(QMessageBox::Save);
+  box.setEscapeButton(QMessageBox::Cancel);
   switch (box.exec()) {
     case QMessageBox::Save:
       return save();
