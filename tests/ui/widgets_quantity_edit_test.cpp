@@ -417,6 +417,22 @@ TEST_F(NumberField, AltEnterOpensTheOrigins) {
   delete menu;
 }
 
+TEST_F(NumberField, AListWrapsHoweverItsItemsAreParted) {
+  const auto linesOf = [&](const describe::Input& input, const char* typed) {
+    document_.type(kTarget, input, QString::fromUtf8(typed));
+    QuantityEdit field(document_, kTarget, input);
+    const int wide = field.fontMetrics().horizontalAdvance(field.text()) / 3;
+    EXPECT_EQ(field.text(), QString::fromUtf8(typed)) << "stays as typed";
+    return field.heightForWidth(wide + field.fontMetrics().horizontalAdvance(u'm'));
+  };
+  const int spaced = linesOf(in::throwAhead, "0; 240; 120; 120; 240; 0");
+  EXPECT_GE(linesOf(in::throwAhead, "0;240;120;120;240;0"), spaced * 3 / 4);
+  const int blanks = linesOf(in::firingOrder, "1; 5; 3; 6; 2; 4; 7; 8");
+  for (const char* typed : {"1;5;3;6;2;4;7;8", "1-5-3-6-2-4-7-8", "1,5,3,6,2,4,7,8"}) {
+    EXPECT_GE(linesOf(in::firingOrder, typed), blanks * 3 / 4) << typed;
+  }
+}
+
 TEST_F(NumberField, AListThatIsTooLongForOneLineWraps) {
   typeBore(QStringLiteral("98.12; 98.20; 98.29"));
   const int wide = field_->fontMetrics().horizontalAdvance(field_->text()) * 2;

@@ -79,8 +79,10 @@ QString entryText(const Input& input, const Entry& entry, const units::Style& st
   if (input.kind == Kind::Choice) return choiceText(input, entry);
 
   const bool stillMeant = !typed.isEmpty() && entry.unit == style.unit(input.kind);
-  QString text = stillMeant ? withMark(typed, fromCore(style.decimalMark))
-                            : valuesText(input, entry, style, digits);
+  // Between whole numbers a comma parts: "1,3,4,2".
+  const QString asRead =
+      input.kind == Kind::Count ? typed : withMark(typed, fromCore(style.decimalMark));
+  QString text = stillMeant ? asRead : valuesText(input, entry, style, digits);
   if (stillMeant && digits != Digits::All)
     text = withoutUnit(text, fromCore(style.unit(input.kind)));
   if (entry.plusMinus && !saysPlusMinus(text)) {

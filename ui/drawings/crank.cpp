@@ -69,6 +69,12 @@ class CrankReader {
     if (!crank_.notGiven.contains(name)) crank_.notGiven.append(name);
   }
 
+  QString name(int place) const {
+    return evaluation_.inputStands(engine_, in::cylinderNumber, place)
+               ? QString::number(value(in::cylinderNumber, place), 'f', 0)
+               : QStringLiteral("?");
+  }
+
   FigureCylinder cylinder(const Cylinder& it, int place) {
     for (const Measure* measure : {&it.bore, &it.throwRadius, &it.rodLength, &it.compressionHeight,
                                    &it.gudgeonPin, &it.crankpin, &it.skirt, &it.rodHalfWidth}) {
@@ -85,7 +91,7 @@ class CrankReader {
                        .crankpin = it.crankpin,
                        .gudgeonPin = it.gudgeonPin,
                        .rodWidth = 2.0 * it.rodHalfWidth,
-                       .name = QString::number(value(in::cylinderNumber, place), 'f', 0),
+                       .name = name(place),
                        .lobe = {}};
     one.along = placed_ ? assessment_(engine_, out::cylinderPosition, place).value
                         : assumedPlace(crank_.figure, one);

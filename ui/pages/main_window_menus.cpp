@@ -6,6 +6,7 @@
 #include <QMessageBox>
 #include <QUndoStack>
 
+#include "core/model/inputs.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/comparison.h"
@@ -124,12 +125,20 @@ void MainWindow::fillEnginesMenu(QMenu& menu) {
     }
   }
   donors->setEnabled(!donors->isEmpty());
-  const int count =
-      desk_->subject() < 0 ? 1 : document_.assessment().evaluation().cylinders(desk_->subject());
+  const describe::Evaluation& evaluation = document_.assessment().evaluation();
+  const int subject = desk_->subject();
+  const auto nameOf = [&](int cylinder) {
+    if (cylinder < 0) return tr("&All");
+    if (!evaluation.inputStands(subject, model::in::cylinderNumber, cylinder)) {
+      return tr("Without a number, entry &%1").arg(cylinder + 1);
+    }
+    const double number = evaluation.inputValue(subject, model::in::cylinderNumber, cylinder);
+    return tr("Cylinder &%1").arg(number, 0, 'f', 0);
+  };
+  const int count = subject < 0 ? 0 : evaluation.cylinders(subject);
   for (int cylinder = -1; cylinder < count; ++cylinder) {
-    QAction* shown =
-        cylinders->addAction(cylinder < 0 ? tr("&All") : tr("Cylinder &%1").arg(cylinder + 1), this,
-                             [this, cylinder] { desk_->showCylinder(cylinder); });
+    QAction* shown = cylinders->addAction(nameOf(cylinder), this,
+                                          [this, cylinder] { desk_->showCylinder(cylinder); });
     shown->setCheckable(true);
     shown->setChecked(cylinder == desk_->cylinder());
   }

@@ -70,9 +70,10 @@ void putCrank(Desk& desk, const Tabulated& cranks, int row) {
 
 /// "1-3-4-2" typed as 1; 3; 4; 2, and on which turn where the order alone does not say it.
 void putOrder(Desk& desk, const Tabulated& orders, int row) {
-  std::string text = wordsIn(orders, "order", row);
-  for (char& letter : text) {
-    if (letter == '-' || letter == '+') letter = ';';
+  std::string text;
+  for (const char letter : wordsIn(orders, "order", row)) {
+    const bool parts = letter == '-' || letter == '+';
+    text += parts ? std::string("; ") : std::string(1, letter);
   }
   describe::Mend order;
   order.entries = {{&in::firingOrder, text}, {&in::firesLater, wordsIn(orders, "later", row)}};

@@ -193,9 +193,16 @@ QString QuantityEdit::besideText() const {
   return metrics.horizontalAdvance(whole) <= left ? whole : beside_.mark;
 }
 
-/// What is read without the focus; no line ends with a ± or an equals sign.
+/// What is read without the focus; no line ends with a ± or an equals sign. A list may be broken
+/// after what parts its items, however it was typed.
 QString QuantityEdit::wholeText() const {
+  static const QRegularExpression parted(QStringLiteral(";(?=\\S)"));
+  static const QRegularExpression dashed(QStringLiteral("(?<=\\d)([-+,])(?=\\d)"));
   QString whole = text().isEmpty() ? placeholderText() : text();
+  if (input().list) whole.replace(parted, QStringLiteral("; "));
+  if (input().list && input().kind == units::Kind::Count) {
+    whole.replace(dashed, QStringLiteral("\\1\u200B"));
+  }
   if (beside_.mark.isEmpty() && !beside_.echo.isEmpty()) whole += QChar(u' ') + beside_.echo;
   whole.replace(QStringLiteral("= "), QStringLiteral("=\u00A0"));
   return whole.replace(QStringLiteral("± "), QStringLiteral("±\u00A0"));

@@ -1,0 +1,104 @@
+/// The page of the throws: what its tables put into the entries.
+
+#include <QAction>
+#include <QApplication>
+#include <QMenu>
+#include <QTest>
+#include <algorithm>
+
+#include "core/describe/tabulated.h"
+#include "core/firing/layouts.h"
+#include "core/firing/results.h"
+#include "tests/ui/fixture.h"
+#include "ui/pages/main_window.h"
+#include "ui/pages/page.h"
+#include "ui/widgets/pane_column.h"
+#include "ui/widgets/table_view.h"
+
+namespace strokewright::ui {
+namespace {
+
+using namespace Qt::StringLiterals;
+
+class ThrowsPage : public WithDocument {
+ protected:
+  ThrowsPage() {
+    EXPECT_TRUE(document_.openCopy(sample(u"burdock-719"_s), u"burdock"_s));
+    window_.showPage(u"throws"_s);
+    window_.resize(1366, 768);
+    window_.show();
+    QApplication::processEvents();
+  }
+
+  /// Seen, as behind its tab.
+  TableView& table(const describe::Table& table) {
+    const auto views = window_.page()->findChildren<TableView*>();
+    TableView& view = **std::ranges::find_if(
+        views, [&](const TableView* each) { return &each->table() == &table; });
+    for (auto* column : window_.page()->findChildren<PaneColumn*>()) column->bringUp(view);
+    QApplication::processEvents();
+    return view;
+  }
+  static void doubleClick(TableView& view, int row) {
+    view.scrollTo(view.model()->index(row, 0));
+    const QPoint at = view.visualRect(view.model()->index(row, 0)).center();
+    QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, at);
+    QTest::mouseDClick(view.viewport(), Qt::LeftButton, {}, at);
+  }
+  QString textOf(const describe::Input& input) const {
+    return fromCore(document_.entry(kTarget, input).text);
+  }
+
+  MainWindow window_{document_, taste_};
+};
+
+TEST_F(ThrowsPage, ADoubleClickPutsTheOrderIntoTheEntry) {
+  TableView& orders = table(out::firingOrders);
+  ASSERT_TRUE(orders.isVisible());
+  const describe::Rows rows = orders.filled().rows;
+  ASSERT_GT(rows.size(), 1u);
+  const auto used = std::ranges::find(rows["in_use"].words, "in use");
+  const auto other = used == rows["in_use"].words.begin() ? 1 : 0;
+  const QString wanted = fromCore(rows["order"].words[static_cast<std::size_t>(other)]);
+  doubleClick(orders, other);
+  EXPECT_EQ(textOf(in::firingOrder).replace(u"; "_s, u"-"_s), wanted);
+  EXPECT_EQ(orders.filled().rows["in_use"].words[static_cast<std::size_t>(other)], "in use");
+  EXPECT_EQ(document_.undoStack().count(), 1);
+  document_.undoStack().undo();
+  EXPECT_EQ(textOf(in::firingOrder), u"1; 3; 2"_s);
+}
+
+TEST_F(ThrowsPage, ADoubleClickPutsACommonCrankIntoTheEntries) {
+  TableView& cranks = table(out::commonCranks);
+  ASSERT_TRUE(cranks.isVisible());
+  const describe::Rows rows = cranks.filled().rows;
+  const auto& names = rows["crank"].words;
+  const auto found = std::ranges::find(names, "triple, middle one opposed (180°)");
+  ASSERT_NE(found, names.end());
+  doubleClick(cranks, static_cast<int>(found - names.begin()));
+  EXPECT_EQ(textOf(in::throwAhead), u"0; 180; 0"_s);
+  EXPECT_TRUE(textOf(in::firingOrder).isEmpty()) << "an order of other throws";
+}
+
+TEST_F(ThrowsPage, CylindersAreChosenByTheWorkshopsNumbers) {
+  const auto offered = [&] {
+    QStringList names;
+    for (auto* menu : window_.findChildren<QMenu*>()) {
+      if (menu->title() == u"E&ngines"_s) Q_EMIT menu->aboutToShow();
+    }
+    for (const auto* menu : window_.findChildren<QMenu*>()) {
+      if (menu->title() != u"C&ylinder shown"_s) continue;
+      names.clear();
+      for (const QAction* action : menu->actions()) names += action->text().remove(u'&');
+    }
+    return names;
+  };
+  EXPECT_EQ(offered(), (QStringList{u"All"_s, u"Cylinder 1"_s, u"Cylinder 2"_s, u"Cylinder 3"_s}));
+  document_.type(kTarget, in::cylinderNumber, u"3-2-1"_s);
+  EXPECT_EQ(offered(), (QStringList{u"All"_s, u"Cylinder 3"_s, u"Cylinder 2"_s, u"Cylinder 1"_s}));
+  document_.type(kTarget, in::cylinderNumber, u"7; 8"_s);
+  EXPECT_EQ(offered().back(), u"Without a number, entry 3"_s);
+}
+
+}  // namespace
+}  // namespace strokewright::ui
