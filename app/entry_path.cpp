@@ -118,8 +118,12 @@ void setValue(Entry& entry, const Input& input, std::size_t at, const Assignment
   const Entry number = numberOf(input, set);
   entry.values[place] = number.values.front();
   if (entry.readings.empty() && number.readings.empty()) return;
-  entry.readings.resize(entry.values.size());
-  entry.readings[place] = number.readings.empty() ? std::vector<double>{} : number.readings.front();
+  for (std::size_t once = entry.readings.size(); once < entry.values.size(); ++once) {
+    entry.readings.push_back({entry.values[once]});
+  }
+  entry.readings[place] = number.readings.empty() ? number.values : number.readings.front();
+  const auto readOnce = [](const std::vector<double>& readings) { return readings.size() == 1; };
+  if (std::ranges::all_of(entry.readings, readOnce)) entry.readings.clear();
 }
 
 void setReading(Entry& entry, const Input& input, std::span<const std::size_t> at,

@@ -15,6 +15,8 @@ using describe::Entry;
 using testing::DoubleNear;
 using testing::ElementsAre;
 using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::SizeIs;
 
 constexpr int kTarget = 1;
 
@@ -76,6 +78,34 @@ TEST_F(EntryPath, LeadsToOneReading) {
   set("seat_height_m.value[0]", "98.10 | 98.12");
   EXPECT_EQ(target()[in::seatHeight].readings[0].size(), 2U);
   EXPECT_NEAR(target()[in::seatHeight].values[0], 98.11e-3, 1e-12);
+}
+
+TEST_F(EntryPath, ToANumberDropsTheReadingsItWasTheMeanOf) {
+  set("seat_height_m", "98.12 | 98.14; 98.20; 98.28 | 98.30");
+  set("seat_height_m.value[0]", "98.10");
+  EXPECT_THAT(target()[in::seatHeight].readings,
+              ElementsAre(ElementsAre(98.10e-3), ElementsAre(98.20e-3), SizeIs(2)));
+  set("seat_height_m.value[2]", "98.29");
+  EXPECT_THAT(target()[in::seatHeight].readings, IsEmpty()) << "each was read once";
+  set("seat_height_m.value[1]", "98.20 | 98.22");
+  EXPECT_THAT(target()[in::seatHeight].readings,
+              ElementsAre(ElementsAre(98.10e-3), SizeIs(2), ElementsAre(98.29e-3)));
+}
+
+TEST(Numbers, OfEntriesWithReadingsAreSetByACall) {
+  for (const std::string key : {"whole_volume_m3", "crown_fill_m3"}) {
+    const Ran set = ran({"results", sample("tansy-270"), "--set", key + ".value[0]=36"});
+    EXPECT_EQ(set.status, 0) << key << set.err;
+  }
+  const Ran beyond = ran({"results", sample("tansy-270"), "--set", "whole_volume_m3.value[1]=36"});
+  EXPECT_EQ(beyond.status, 2);
+  for (const std::string key :
+       {"seat_height_m", "barrel_height_m", "chamber_volume_m3", "measured_squish_m"}) {
+    const Ran set = ran({"results", sample("burdock-719"), "--set", key + "=98 | 98.1; 97; 98",
+                         "--set", key + ".value[0]=98.05"});
+    EXPECT_NE(set.status, 2) << key << set.err;
+    EXPECT_NE(set.out, "") << key;
+  }
 }
 
 TEST_F(EntryPath, ChangesNothingElseInTheFile) {
