@@ -72,8 +72,6 @@ double Entry::instrumentLimit() const {
 
 double Entry::limit(std::size_t place) const {
   if (place >= readings.size()) return instrumentLimit();
-  const auto [least, most] = std::ranges::minmax(readings[place]);
-  if (0.5 * (most - least) <= instrumentLimit()) return instrumentLimit();
   return std::hypot(instrumentLimit(), scatterOfMean(readings[place]));
 }
 

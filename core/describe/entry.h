@@ -38,7 +38,8 @@ double scatterOfMean(std::span<const double> readings);
 
 struct Entry {
   std::vector<double> values;  ///< [SI] none: not known; one: every cylinder; else one each
-  /// [SI] of each value, where it is the mean of several; empty where each was read once.
+  /// [SI] of each value, at least one, where a value is the mean of several; empty where each was
+  /// read once.
   std::vector<std::vector<double>> readings;
   std::optional<double> plusMinus;  ///< [SI] of the instrument, as typed
   bool oneSigma = false;            ///< plusMinus is one sigma (half a limit), not a limit
@@ -52,9 +53,8 @@ struct Entry {
 
   bool known() const { return !values.empty(); }
   /// [SI] the ± of one of the values as a limit, 0 when there is none: that of the instrument,
-  /// which errs in every reading alike, and the scatter of the mean, as the root of their squares.
-  /// Readings that lie no further from their mean than the instrument errs show no scatter of
-  /// their own.
+  /// which errs in every reading alike, and the scatter of the mean, as the root of their squares:
+  /// never less than either of them.
   /// @source JCGM 100:2008, 4.2.3 and 5.1.2
   double limit(std::size_t place = 0) const;
   /// [SI] the ± of the instrument as a limit; 0 when there is none. One sigma is half of it, or as

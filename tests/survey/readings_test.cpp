@@ -103,13 +103,27 @@ TEST(LimitOfAnEntry, JoinsInstrumentAndScatterAsTheRootOfTheirSquares) {
   entry.plusMinus = 0.5;
   const double scatter = describe::scatterOfMean(entry.readings[0]);
   EXPECT_DOUBLE_EQ(entry.limit(), std::hypot(0.5, scatter));
-  entry.plusMinus = 2.0;
-  EXPECT_EQ(entry.limit(), 2.0) << "no farther apart than the instrument errs";
   entry.plusMinus.reset();
   EXPECT_DOUBLE_EQ(entry.limit(), scatter);
   EXPECT_TRUE(entry.carriesLimit());
   entry.readings.clear();
   EXPECT_EQ(entry.limit(), 0.0);
+}
+
+/// 24.0, 24.1 and 23.9: s = 0.1, and t = 4.303 of two degrees of freedom (JCGM 100:2008, table G.2;
+/// from memory) makes their mean good to 4.303 · 0.1/√3 = 0.248.
+TEST(LimitOfAnEntry, GrowsWithTheInstrumentsWithoutAJump) {
+  describe::Entry entry;
+  entry.values = {24.0};
+  entry.readings = {{24.0, 24.1, 23.9}};
+  double before = entry.limit();
+  EXPECT_NEAR(before, 0.248, 0.001);
+  for (double instrument = 0.0; instrument < 0.3; instrument += 0.0001) {
+    entry.plusMinus = instrument;
+    EXPECT_GE(entry.limit(), before) << instrument;
+    EXPECT_LT(entry.limit(), before + 0.0002) << instrument;
+    before = entry.limit();
+  }
 }
 
 }  // namespace
