@@ -85,6 +85,7 @@ const Result gasketVolume{
     .valid = "a round hole; one that is not round: the circle of equal area",
     .value = [](Reader& read) {
       if (read.given(in::headGasketVolume)) return read(in::headGasketVolume);
+      if (!chamber::headGasketThere(read)) return 0.0;
       const double thickness = read(in::headGasket);
       return chamber::gasketVolume(
           {.gasketBore = read(in::headGasketBore), .thickness = thickness});
@@ -124,6 +125,13 @@ const Result volumesBesideDeck{
 }  // namespace strokewright::out
 
 namespace strokewright::chamber {
+
+namespace in = model::in;
+using describe::Reader;
+
+bool headGasketThere(Reader& read) {
+  return read(in::headGasket) != 0.0 || read.entry(in::headGasket)->carriesLimit();
+}
 
 std::span<const describe::Result* const> results() {
   static constexpr std::array kResults = {

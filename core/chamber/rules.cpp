@@ -46,6 +46,7 @@ const Rule gasketOverBore{
     .source = kPractice,
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
+      if (!headGasketThere(read)) return;
       const double bore = read(in::bore);
       const double gasket = read(in::headGasketBore);
       const Quantity hole{Kind::Length, gasket};

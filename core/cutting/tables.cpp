@@ -35,14 +35,20 @@ double cutOver(Reader& read, const Input& area, double volume) {
   return cutting::cutDepth({.volume = volume, .area = read(area)});
 }
 
+/// A gasket that is not there is made no thicker; one whose hole was measured has no bore.
+double gasketBy(Reader& read, double volume) {
+  const bool measured = read.given(in::headGasketVolume) && !read.given(in::headGasketBore);
+  if (measured || !chamber::headGasketThere(read)) return kAbsent;
+  return volume / chamber::boreArea(read(in::headGasketBore));
+}
+
 void addStep(Reader& read, double change, Rows& rows) {
   const double clearance = read(clearanceVolume) + change;
   const double ratio =
       chamber::compressionRatio({.sweptVolume = read(sweptVolume), .clearanceVolume = clearance});
   rows.add({change, clearance, ratio, ratio - read(compressionRatio),
             cutOver(read, in::chamberFaceArea, -change), cutOver(read, in::crownCutArea, change),
-            change / chamber::boreArea(read(in::headGasketBore)),
-            change / chamber::boreArea(read(in::bore))});
+            gasketBy(read, change), change / chamber::boreArea(read(in::bore))});
 }
 
 }  // namespace

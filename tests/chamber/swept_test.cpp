@@ -87,6 +87,22 @@ TEST_F(WithoutARod, DisplacementWaitsForItWithAnOffset) {
   }
 }
 
+/// A head lapped to its barrel: no gasket, no bore of one. The bore is asked for where a ± says
+/// that there may be one after all.
+TEST_F(WithoutARod, AGasketThatIsNotThereNeedsNoBore) {
+  type(engine(), "head_gasket_m", "0");
+  const Assessment assessment(project_);
+  ASSERT_EQ(assessment(0, out::gasketVolume).state, State::Value);
+  EXPECT_EQ(assessment(0, out::gasketVolume).value, 0.0);
+  EXPECT_EQ(assessment(0, out::gasketVolume).worst, 0.0);
+  for (const char* there : {"0.5", "0 ± 0.03"}) {
+    type(engine(), "head_gasket_m", there);
+    EXPECT_THAT(waits(out::gasketVolume), ElementsAre("head_gasket_bore_m")) << there;
+  }
+  type(engine(), "head_gasket_m", "");
+  EXPECT_THAT(waits(out::gasketVolume), testing::Contains("head_gasket_m"));
+}
+
 TEST_F(WithoutARod, AnOffsetThatCannotBeReadIsWaitedFor) {
   type(engine(), "pin_offset_m", "about one");
   EXPECT_THAT(waits(out::sweptVolume), ElementsAre("pin_offset_m"));
