@@ -19,6 +19,7 @@ using describe::Quantity;
 using describe::Reader;
 using describe::Rule;
 using describe::Speaker;
+using describe::takeAs;
 using describe::takeComputed;
 using describe::typedText;
 using describe::Weight;
@@ -146,6 +147,51 @@ const Rule gudgeonPinShare{.key = "gudgeon_pin_share",
                              judgeShare(read, speak, in::gudgeonPinDiameter, 0.18, 0.40);
                            }};
 
+const Rule rodHalfWidthShare{.key = "rod_half_width_share",
+                             .source = kPractice,
+                             .per = Per::Cylinder,
+                             .judge = [](Reader& read, Speaker& speak) {
+                               judgeShare(read, speak, in::rodHalfWidth, 0.04, 0.30);
+                             }};
+
+/// The shank against the big end it grows out of: width times eye, or what stands for that where
+/// the big end is not known, 0.15 of the square on the bore.
+const Rule rodSectionShare{
+    .key = "rod_section_share",
+    .source = kPractice,
+    .per = Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      constexpr double kLeast = 0.04;
+      constexpr double kMost = 0.50;
+      constexpr double kOfBore = 0.15;
+      const double section = read(in::rodLeastSection);
+      if (!in::rodLeastSection.usual.holds(section)) return;  // said already
+      const bool bigEnd = read.given(in::bigEndWidth) && read.given(in::bigEndEyeDiameter);
+      const double area = bigEnd ? read(in::bigEndWidth) * read(in::bigEndEyeDiameter)
+                                 : kOfBore * read(in::bore) * read(in::bore);
+      const auto fits = [&](double share) { return share >= kLeast && share <= kMost; };
+      const double share = section / area;
+      if (fits(share)) return;
+      const double scale = bigEnd ? 1.0 : kOfBore;
+      Finding& finding = speak.say(
+          Weight::Objects,
+          {bigEnd ? "{1}: {2} is {3} of big-end width times eye, outside {4} to {5}; is that so?"
+                  : "{1}: {2} is {3} of the square on the bore, outside {4} to {5}; is that so?",
+           {&in::rodLeastSection, Quantity{Kind::Area, section},
+            Quantity{Kind::Ratio, scale * share, 3}, Quantity{Kind::Ratio, scale * kLeast, 3},
+            Quantity{Kind::Ratio, scale * kMost, 3}}},
+          {&in::rodLeastSection});
+      if (bigEnd) {
+        finding.about.insert(finding.about.end(), {&in::bigEndWidth, &in::bigEndEyeDiameter});
+      } else {
+        finding.about.push_back(&in::bore);
+      }
+      const double meant = share > kMost ? section / 10.0 : section * 10.0;
+      if (!fits(meant / area) || read.entry(in::rodLeastSection)->values.size() > 1) return;
+      finding.hint = {share > kMost ? "Ten times too large?" : "Ten times too small?", {}};
+      finding.mends.push_back(takeAs(in::rodLeastSection, meant));
+    }};
+
 const Rule skirtMeetsWeb{
     .key = "skirt_to_web",
     .source = kPractice,
@@ -241,11 +287,12 @@ const Rule linerBottomCopied{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&pinInSmallEnd,          &thinBush,        &bronzeFloor,
-                                        &smallEndRoom,           &pinInEye,        &bigEndRoom,
-                                        &compressionHeightShare, &gudgeonPinShare, &skirtMeetsWeb,
-                                        &skirtLeavesLiner,       &pinLeavesLiner,  &rodMeetsLiner,
-                                        &linerBottomCopied};
+  static constexpr std::array kRules = {
+      &pinInSmallEnd,          &thinBush,        &bronzeFloor,
+      &smallEndRoom,           &pinInEye,        &bigEndRoom,
+      &compressionHeightShare, &gudgeonPinShare, &rodHalfWidthShare,
+      &rodSectionShare,        &skirtMeetsWeb,   &skirtLeavesLiner,
+      &pinLeavesLiner,         &rodMeetsLiner,   &linerBottomCopied};
   return kRules;
 }
 
