@@ -1,17 +1,20 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cctype>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <nlohmann/json.hpp>
 #include <ostream>
+#include <regex>
 #include <set>
 #include <string>
 #include <vector>
 
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
+#include "core/model/lists.h"
 #include "core/storage/project_text.h"
 
 namespace strokewright::storage {
@@ -104,6 +107,42 @@ TEST(TheFormatPage, ShowsAFileThatCanBeRead) {
   const Read example = read(page.substr(start, page.find("```", start) - start));
   EXPECT_TRUE(example.project);
   EXPECT_TRUE(example.remarks.empty());
+}
+
+/// The end of a key for a unit: "_m_rad_s" for "m rad/s", "_per_k" for "1/K".
+std::string endingOf(units::Kind kind) {
+  const std::string unit(units::siName(kind));
+  std::string ending = unit.starts_with("1/") ? "_per_" + unit.substr(2) : "_" + unit;
+  for (char& c : ending) {
+    c = c == ' ' || c == '/' ? '_' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  }
+  return ending;
+}
+
+TEST(TheFormatPage, ListsTheEndingOfEveryKeyThatHasOne) {
+  std::vector<const describe::Input*> all(model::inputs().begin(), model::inputs().end());
+  for (const auto lists : {model::projectLists(), model::engineLists()}) {
+    for (const describe::List* list : lists) {
+      all.insert(all.end(), list->columns.begin(), list->columns.end());
+    }
+  }
+  std::set<std::string> used;
+  for (const describe::Input* input : all) {
+    if (units::siName(input->kind) == "1") continue;
+    const std::string ending = endingOf(input->kind);
+    EXPECT_TRUE(input->key.ends_with(ending)) << input->key;
+    used.insert(ending);
+  }
+  const std::string page = contentOf(kRoot / "resources/format/project-format.md");
+  const auto from = page.find("Keys end in their unit");
+  const std::string listed = page.substr(from, page.find("Ratios", from) - from);
+  static const std::regex kEnding("`(_[a-z0-9_]+)`");
+  std::set<std::string> named;
+  for (std::sregex_iterator it(listed.begin(), listed.end(), kEnding); it != std::sregex_iterator();
+       ++it) {
+    named.insert((*it)[1]);
+  }
+  EXPECT_EQ(named, used);
 }
 
 json entriesOfSchema() {
