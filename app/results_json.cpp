@@ -7,7 +7,6 @@
 #include "app/telling.h"
 #include "core/describe/list.h"
 #include "core/describe/wording.h"
-#include "core/storage/json_tree.h"
 
 namespace strokewright::app {
 namespace {
@@ -103,6 +102,8 @@ Node mendNode(const describe::Mend& mend) {
   return node;
 }
 
+}  // namespace
+
 Node findingNode(const Finding& finding) {
   Node node = Node::object();
   node.children = {Node::of(weightWord(finding.weight), "weight"), Node::of(finding.key, "key"),
@@ -121,6 +122,8 @@ Node findingNode(const Finding& finding) {
   node.children.push_back(std::move(mends));
   return node;
 }
+
+namespace {
 
 Node engineNode(const Assessment& assessment, int engine) {
   const model::Engine& it = assessment.project().engines[static_cast<std::size_t>(engine)];

@@ -5,8 +5,12 @@
 #include <string>
 
 #include "core/assess/assess.h"
+#include "core/storage/json_tree.h"
 
 namespace strokewright::app {
+
+/// One finding, as the results have it.
+storage::Node findingNode(const describe::Finding& finding);
 
 /// Results and findings as JSON in SI with the unit named, the same text whatever the locale.
 ///

@@ -6,7 +6,9 @@
 #include "app/commands.h"
 #include "app/joined.h"
 #include "app/opened_project.h"
+#include "app/results_json.h"
 #include "app/telling.h"
+#include "app/text_table.h"
 #include "core/describe/wording.h"
 #include "core/storage/json_tree.h"
 #include "core/units/parse.h"
@@ -16,6 +18,7 @@ namespace {
 
 using assess::Assessment;
 using describe::Cell;
+using describe::Finding;
 using describe::Input;
 using describe::Quantity;
 using describe::Result;
@@ -67,10 +70,17 @@ class Answer {
 
   bool solved() const { return solution_.value.has_value(); }
 
+  /// [SI] of the entry.
+  std::optional<double> value() const { return solution_.value; }
+
   std::string sentence() const {
     const std::optional<std::string> more = follows();
     return more ? joined({found(), " ", *more}) : found();
   }
+
+  /// What is said, once the entry is so, that is not said now.
+  void setThen(std::vector<Finding> findings) { then_ = std::move(findings); }
+  const std::vector<Finding>& then() const { return then_; }
 
   /// @param number of the cylinder, where several differ
   Node node(std::optional<int> number) const {
@@ -82,6 +92,8 @@ class Answer {
     node.children.push_back(tried ? Node::of(solution_.reached, "reached") : nothing("reached"));
     node.children.push_back(Node::of(found(), "says"));
     if (const auto more = follows()) node.children.push_back(Node::of(*more, "follows"));
+    Node& then = node.children.emplace_back(Node::list("then"));
+    for (const Finding& finding : then_) then.children.push_back(findingNode(finding));
     return node;
   }
 
@@ -163,7 +175,67 @@ class Answer {
   int cylinder_;    ///< of the result
   int byCylinder_;  ///< of the entry, -1: in all of them
   assess::Solution solution_;
+  std::vector<Finding> then_;
 };
+
+/// The project with these numbers in the entry that was solved for: one for all cylinders, or one
+/// for each.
+model::Project withEntry(const model::Project& project, const Question& question,
+                         std::vector<double> values) {
+  model::Project then = project;
+  model::Engine& engine = then.engines[static_cast<std::size_t>(question.engine)];
+  describe::Entry entry = engine[question.by];
+  entry.values = std::move(values);
+  entry.readings.clear();
+  entry.text.clear();
+  engine.set(question.by, std::move(entry));
+  return then;
+}
+
+std::vector<Finding> saidWith(const Assessment& now, const Question& question,
+                              std::vector<double> values) {
+  const model::Project project = withEntry(now.project(), question, std::move(values));
+  const Assessment then(project);
+  return assess::newlySaid(now.findings(question.engine), then.findings(question.engine));
+}
+
+/// Findings go with the answer they belong to. Of an entry that holds a number for each cylinder
+/// all answers are entered together; what is then said of no cylinder in particular goes with each.
+void addThen(const Assessment& now, const Question& question, std::vector<Answer>& answers) {
+  if (answers.size() == 1 || !question.by.list) {
+    for (Answer& answer : answers) {
+      if (answer.solved()) answer.setThen(saidWith(now, question, {*answer.value()}));
+    }
+    return;
+  }
+  if (!std::ranges::all_of(answers, &Answer::solved)) return;  // there is no such entry
+  std::vector<double> values;
+  for (const Answer& answer : answers) values.push_back(*answer.value());
+  const std::vector<Finding> said = saidWith(now, question, std::move(values));
+  for (std::size_t i = 0; i < answers.size(); ++i) {
+    std::vector<Finding> his = said;
+    std::erase_if(his, [&](const Finding& finding) {
+      return finding.cylinder >= 0 && finding.cylinder != static_cast<int>(i);
+    });
+    answers[i].setThen(std::move(his));
+  }
+}
+
+/// What would be said with each answer, every sentence once.
+void printThen(const Assessment& assessment, const Question& question,
+               const std::vector<Answer>& answers, std::ostream& out) {
+  std::vector<std::vector<std::string>> lines;
+  for (const Answer& answer : answers) {
+    for (const Finding& finding : answer.then()) {
+      std::vector<std::string> line = {joined({weightWord(finding.weight), " then"}),
+                                       withItsCylinder(assessment, question.engine, finding)};
+      if (std::ranges::find(lines, line) == lines.end()) lines.push_back(std::move(line));
+    }
+  }
+  TextTable table;
+  for (std::vector<std::string>& line : lines) table.add(std::move(line));
+  table.print(out);
+}
 
 std::string json(const Question& question, const std::vector<Answer>& answers) {
   Node root = Node::object();
@@ -204,6 +276,7 @@ int solve(const Arguments& arguments, std::ostream& out, std::ostream& err) {
   for (int i = 0; i < (alike ? 1 : cellsOf(assessment, question.engine, result)); ++i) {
     answers.emplace_back(assessment, question, alike ? -1 : i);
   }
+  addThen(assessment, question, answers);
   if (arguments.has("--json")) {
     out << json(question, answers);
   } else {
@@ -213,6 +286,7 @@ int solve(const Arguments& arguments, std::ostream& out, std::ostream& err) {
       if (answers.size() > 1) out << "Cylinder " << i + 1 << ": ";
       out << answers[i].sentence() << '\n';
     }
+    printThen(assessment, question, answers, out);
   }
   return std::ranges::all_of(answers, &Answer::solved) ? 0 : 1;
 }

@@ -67,15 +67,11 @@ std::string sentenceOf(const Finding& finding) {
   return sentence;
 }
 
-namespace {
-
 std::string withItsCylinder(const Assessment& assessment, int engine, const Finding& finding) {
   std::string sentence = sentenceOf(finding);
   if (finding.cylinder < 0 || assessment.evaluation().cylinders(engine) == 1) return sentence;
   return joined({"Cylinder ", std::to_string(finding.cylinder + 1), ": ", sentence});
 }
-
-}  // namespace
 
 void addFindings(TextTable& table, const Assessment& assessment, int engine) {
   for (const Finding& finding : assessment.findings(engine)) {

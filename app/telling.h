@@ -38,6 +38,10 @@ std::string whyNone(const assess::Assessment& assessment, describe::State state,
 /// The sentence of a finding with its suspicion behind it.
 std::string sentenceOf(const describe::Finding& finding);
 
+/// The same, of which cylinder it is where several stand beside each other.
+std::string withItsCylinder(const assess::Assessment& assessment, int engine,
+                            const describe::Finding& finding);
+
 /// Weight, sentence, and what would put it right as it is given to --set.
 void addFindings(TextTable& table, const assess::Assessment& assessment, int engine);
 

@@ -34,6 +34,7 @@ namespace {
 using describe::Catalogue;
 using describe::Cell;
 using describe::Evaluation;
+using describe::Finding;
 using describe::Input;
 using describe::Result;
 using describe::Rule;
@@ -393,6 +394,17 @@ Solution solve(Evaluation& evaluation, int engine, const Result& result, int cyl
   // A leap of the result changes the sign too, and is no root.
   if (nearestMiss <= 1e-6 * scale) solution.value = solution.nearest;
   return solution;
+}
+
+std::vector<Finding> newlySaid(std::span<const Finding> before, std::span<const Finding> now) {
+  std::vector<Finding> said;
+  std::ranges::copy_if(now, std::back_inserter(said), [&](const Finding& finding) {
+    return std::ranges::none_of(before, [&](const Finding& earlier) {
+      return earlier.key == finding.key && earlier.cylinder == finding.cylinder &&
+             earlier.about == finding.about && earlier.weight >= finding.weight;
+    });
+  });
+  return said;
 }
 
 std::optional<describe::Sentence> whatFollows(const Evaluation& evaluation, int engine,

@@ -62,6 +62,10 @@ class Assessment {
   std::vector<std::vector<describe::Finding>> findings_;
 };
 
+/// What is said now and was not before, or weighs more than it did.
+std::vector<describe::Finding> newlySaid(std::span<const describe::Finding> before,
+                                         std::span<const describe::Finding> now);
+
 /// Which input would have to be what for a result to be as wanted.
 struct Solution {
   std::optional<double> value;  ///< [SI] of the input; nothing: none that was looked at does it

@@ -107,6 +107,29 @@ TEST(Solve, SaysWhereTheResultStandsStill) {
   EXPECT_THAT(it.out, HasSubstr("takes up what it changes"));
 }
 
+TEST(Solve, SaysWhatTheAnswerWouldHaveSaidAgainstIt) {
+  const Ran it = solved("compression_ratio=13.5", "spacer_m", {"--engine", "Burdock 719"});
+  EXPECT_EQ(it.status, 0);
+  EXPECT_THAT(it.out, HasSubstr("forbids then"));
+  EXPECT_THAT(it.out, HasSubstr("The squish gap is"));
+  const nlohmann::json answers = nlohmann::json::parse(
+      solved("compression_ratio=13.5", "spacer_m", {"--json"}).out)["answers"];
+  for (std::size_t i = 0; i < answers.size(); ++i) {
+    bool touches = false;
+    for (const nlohmann::json& finding : answers[i]["then"]) {
+      EXPECT_TRUE(!finding.contains("cylinder") || finding["cylinder"] == i + 1);
+      touches = touches || finding["weight"] == "forbids";
+    }
+    EXPECT_TRUE(touches) << i;
+  }
+}
+
+TEST(Solve, RepeatsNothingThatIsSaidAlready) {
+  const std::string out = solved("displacement_m3=719", "bore_m").out;
+  EXPECT_THAT(out, HasSubstr("the displacement is 719.00"));
+  EXPECT_THAT(out, Not(HasSubstr("9500")));  // the speed wanted is over the ceiling now as well
+}
+
 TEST(Solve, TellsMachinesTheSame) {
   const Ran it =
       solved("deck_clearance_m=0.25", "wanted_squish_m", {"--json", "--set", "spacer_m="});

@@ -3,7 +3,6 @@
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 
 #include "core/deck/results.h"
 #include "core/model/entry_text.h"
@@ -174,16 +173,11 @@ std::vector<describe::Finding> saidThen(const Desk& desk) {
       input, model::entryFrom(input, takenText(desk, place, *found->value).toStdString(),
                               desk.taste.style().group));
   const assess::Assessment then(project);
-  const auto now = desk.document.assessment().findings(place.engine);
-  std::vector<describe::Finding> said;
-  std::ranges::copy_if(
-      then.findings(place.engine), std::back_inserter(said), [&](const describe::Finding& finding) {
-        return finding.weight != describe::Weight::Remarks &&
-               std::ranges::none_of(now, [&](const describe::Finding& before) {
-                 return before.key == finding.key && before.cylinder == finding.cylinder &&
-                        before.weight == finding.weight && before.about == finding.about;
-               });
-      });
+  std::vector<describe::Finding> said = assess::newlySaid(
+      desk.document.assessment().findings(place.engine), then.findings(place.engine));
+  std::erase_if(said, [](const describe::Finding& finding) {
+    return finding.weight == describe::Weight::Remarks;
+  });
   return said;
 }
 
