@@ -71,8 +71,19 @@ TEST_F(MotionView, SaysTheDifferenceBetweenDonorAndTarget) {
   const double difference = pointOf(moversOf(document_.assessment())[1], view_.cursor()).travel -
                             pointOf(moversOf(document_.assessment())[0], view_.cursor()).travel;
   EXPECT_NEAR(difference, 4e-3, 1e-9);
-  EXPECT_TRUE(view_.readout().contains(QStringLiteral("difference\t+4.00")))
+  EXPECT_TRUE(view_.readout().contains(QStringLiteral("difference, at unlike speeds\t+4.00")))
       << view_.readout().toStdString();
+}
+
+TEST_F(MotionView, OfEqualSpeedsTheDifferenceIsJustThat) {
+  document_.type(kDonor, in::wantedSpeed, QStringLiteral("9500"));
+  EXPECT_TRUE(view_.readout().contains(QStringLiteral("difference\t")));
+  EXPECT_FALSE(view_.readout().contains(QStringLiteral("unlike")));
+}
+
+TEST_F(MotionView, TheTargetsPeaksAreLabelledFirst) {
+  for (const PlotMark& mark : plot().scene().marks) EXPECT_TRUE(mark.keepsClear);
+  EXPECT_TRUE(plot().scene().marks.front().label.startsWith(QStringLiteral("Burdock 719")));
 }
 
 TEST_F(MotionView, TheAngleCanBeTyped) {

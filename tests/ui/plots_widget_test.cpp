@@ -173,6 +173,35 @@ TEST_F(Plot, AnSvgIsWellFormedAndKeepsItsText) {
   EXPECT_TRUE(content.contains("travel, mm"));
 }
 
+/// The texts of a picture of this scene.
+QByteArray pictureOf(const PlotScene& scene, const QTemporaryDir& folder) {
+  const QString path = folder.filePath(QStringLiteral("labels.svg"));
+  EXPECT_EQ(savePlot(scene, {600, 400}, path), QString());
+  QFile file(path);
+  EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+  return file.readAll();
+}
+
+TEST_F(Plot, ALabelThatKeepsClearGoesWhereNoCurveIsOrStaysAway) {
+  PlotScene scene = smallScene();
+  PlotCurve& curve = scene.curves.front();
+  curve.x.clear();
+  curve.y.clear();
+  const auto fill = [&curve](double most) {  // up and down through all of the panel's width
+    for (int x = 0; x <= 360; x += 2) {
+      curve.x.push_back(x);
+      curve.y.push_back(x % 4 == 0 ? 0.0 : most);
+    }
+  };
+  fill(30.0);
+  scene.marks = {{.at = {180.0, 10.0}, .label = QStringLiteral("the peak"), .keepsClear = true}};
+  EXPECT_TRUE(pictureOf(scene, folder_).contains("the peak")) << "in the upper half";
+  fill(60.0);
+  EXPECT_FALSE(pictureOf(scene, folder_).contains("the peak"));
+  scene.marks.front().keepsClear = false;
+  EXPECT_TRUE(pictureOf(scene, folder_).contains("the peak"));
+}
+
 TEST_F(Plot, FiguresOfAnAxisKeepApartHoweverLowItIs) {
   PlotScene scene = smallScene();
   scene.panels[0].y.from = 92.27;

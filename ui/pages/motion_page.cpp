@@ -2,6 +2,7 @@
 
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/answering.h"
 #include "ui/pages/desk.h"
@@ -15,6 +16,33 @@ namespace in = model::in;
 
 QString tr(const char* text) { return QCoreApplication::translate("MotionPage", text); }
 
+/// The donor beside it, and what he would do at the same speed: faster for turning faster is none
+/// of the stroke's doing.
+QString atTheSameSpeed(const Desk& desk) {
+  const int donor = desk.donor();
+  const int engine = desk.subject();
+  const QString speed = figures(desk, engine, out::workingSpeed);
+  const bool apart = donor >= 0 && donor != engine && known(desk, donor, out::meanPistonSpeed);
+  if (!apart || figures(desk, donor, out::workingSpeed) == speed) {
+    return besideDonor(desk, out::meanPistonSpeed);
+  }
+  const assess::Assessment& assessment = desk.document.assessment();
+  const QString his =
+      tr("donor %1 at %2")
+          .arg(figures(desk, donor, out::meanPistonSpeed), figures(desk, donor, out::workingSpeed));
+  if (!assessment.sameInAll(donor, out::meanPistonSpeed) ||
+      !assessment.sameInAll(engine, out::meanPistonSpeed)) {
+    return his;
+  }
+  describe::Evaluation trial = assessment.evaluation();
+  trial.put(donor, in::wantedSpeed, -1, assessment(engine, out::workingSpeed).value);
+  const double then = trial.fresh(donor, out::meanPistonSpeed).value;
+  const double now = assessment(engine, out::meanPistonSpeed).value;
+  return tr("%1; at %2 it would be %3, difference %4")
+      .arg(his, speed, desk.taste.value(out::meanPistonSpeed, then),
+           desk.taste.difference(units::Kind::Velocity, now - then));
+}
+
 Answer answer(const Desk& desk) {
   Answer said = answerBy(desk, out::meanPistonSpeed);
   const int engine = desk.subject();
@@ -26,6 +54,7 @@ Answer answer(const Desk& desk) {
                            figures(desk, engine, out::peakPistonSpeed),
                            figures(desk, engine, out::peakPistonSpeedAngle),
                            figures(desk, engine, out::peakAcceleration));
+  said.further = atTheSameSpeed(desk);
   return said;
 }
 

@@ -155,7 +155,10 @@ class MotionPlot::Parts {
     if (donor == nullptr || target == nullptr) return;
     const MotionPoint was = pointOf(*donor, at);
     const MotionPoint is = pointOf(*target, at);
-    rows.push_back({tr("difference"), taste.difference(Kind::Length, is.travel - was.travel),
+    const bool alike =
+        taste.shown(Kind::Speed, donor->speed) == taste.shown(Kind::Speed, target->speed);
+    rows.push_back({alike ? tr("difference") : tr("difference, at unlike speeds"),
+                    taste.difference(Kind::Length, is.travel - was.travel),
                     taste.difference(Kind::Velocity, is.velocity - was.velocity),
                     taste.difference(Kind::Acceleration, is.acceleration - was.acceleration, 0)});
   }

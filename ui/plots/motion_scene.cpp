@@ -8,6 +8,7 @@
 #include <iterator>
 #include <memory>
 #include <numbers>
+#include <numeric>
 #include <optional>
 #include <utility>
 
@@ -54,7 +55,22 @@ void addPeak(PlotScene& scene, const assess::Assessment& assessment, const Taste
                     .arg(nameOf(assessment.project(), engine), taste.value(peak, value),
                          taste.shown(Kind::Angle, at, 1)),
        .ink = kInks[static_cast<std::size_t>(panel)],
-       .shape = shapeOf(assessment.project(), engine)});
+       .shape = shapeOf(assessment.project(), engine),
+       .keepsClear = true});
+}
+
+/// The target's first: where there is little room its labels stand.
+void addPeaks(PlotScene& scene, const assess::Assessment& assessment, const Taste& taste,
+              const Motions& motions) {
+  std::vector<int> engines(motions.size());
+  std::iota(engines.begin(), engines.end(), 0);
+  std::ranges::stable_partition(
+      engines, [&](int engine) { return engine == assessment.project().target(); });
+  for (const int engine : engines) {
+    if (motions[static_cast<std::size_t>(engine)].state != State::Value) continue;
+    addPeak(scene, assessment, taste, engine, 1, out::peakPistonSpeed, out::peakPistonSpeedAngle);
+    addPeak(scene, assessment, taste, engine, 2, out::peakAcceleration, out::peakAccelerationAngle);
+  }
 }
 
 /// Room for the curves, and above them for the labels of the peaks.
@@ -71,7 +87,7 @@ void fitPanels(PlotScene& scene) {
     PlotAxis& y = scene.panels[static_cast<std::size_t>(panel)].y;
     const bool peaks = panel > 0;
     y.from = least < 0.0 ? least - 0.06 * (most - least) : 0.0;
-    y.to = most + (peaks ? 0.4 : 0.06) * (most - least);
+    y.to = most + (peaks ? 0.6 : 0.06) * (most - least);
   }
 }
 
@@ -163,9 +179,8 @@ PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, 
     if (motions[i].state != State::Value) continue;
     const int engine = static_cast<int>(i);
     addCurves(scene, assessment.project(), engine, motions[i].rows, turns);
-    addPeak(scene, assessment, taste, engine, 1, out::peakPistonSpeed, out::peakPistonSpeedAngle);
-    addPeak(scene, assessment, taste, engine, 2, out::peakAcceleration, out::peakAccelerationAngle);
   }
+  addPeaks(scene, assessment, taste, motions);
   fitPanels(scene);
   addTable(scene, assessment.project(), std::make_shared<const Motions>(std::move(motions)));
   return scene;

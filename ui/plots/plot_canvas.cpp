@@ -240,10 +240,12 @@ class Annotations final : public Drawing {
     for (const PlotMark& mark : look_.scene.marks) {
       drawMark(*painter, mark, places);
     }
+    labelCurves(*painter, places, false);  // in the margin, where they can only stand as they do
+    drawn_ = drawnCurves();
     for (const PlotMark& mark : look_.scene.marks) {
       labelMark(*painter, mark, places);
     }
-    labelCurves(*painter, places);
+    labelCurves(*painter, places, true);
     for (const PlotRegion& region : look_.scene.regions) {
       labelRegion(*painter, region, places);
     }
@@ -313,15 +315,86 @@ class Annotations final : public Drawing {
                                  QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap),
                                  QPointF(gap, -2 * h - gap),  QPointF(gap, -3 * h - gap)};
     const QRectF limits = room.adjusted(0, 0, rightMargin(), 0);
-    const std::span<const QPointF> offsets =
-        bare ? std::span<const QPointF>(bareOffsets) : std::span<const QPointF>(markOffsets);
-    for (const QPointF& offset : offsets) {
-      box.moveTopLeft(at + offset);
-      if (!limits.contains(box) || !places.isFree(box)) continue;
+    const auto stands = [&](QPointF corner, bool clear) {
+      box.moveTopLeft(corner);
+      if (!limits.contains(box) || !places.isFree(box)) return false;
+      if (clear && coversCurve(mark.panel, box)) return false;
       places.take(box);
       write(painter, box, mark.label, Ink::Text);
+      return true;
+    };
+    const auto near = [&](std::span<const QPointF> offsets, bool clear) {
+      return std::any_of(offsets.begin(), offsets.end(),
+                         [&](QPointF offset) { return stands(at + offset, clear); });
+    };
+    if (bare) {
+      near(bareOffsets, false);
       return;
     }
+    if (near(markOffsets, true)) return;
+    const auto inPanel = [&](QPointF corner) { return stands(corner, true); };
+    if (mark.keepsClear) {
+      const std::vector<QPointF> corners = cornersAround(at + beside, box.size(), room);
+      static_cast<void>(std::any_of(corners.begin(), corners.end(), inPanel));
+    } else {
+      near(markOffsets, false);
+    }
+  }
+
+  /// Where a label of this size could stand in a panel, the nearest first.
+  static std::vector<QPointF> cornersAround(QPointF from, QSizeF size, const QRectF& room) {
+    std::vector<QPointF> corners;
+    for (double y = room.top() + 1.0; y + size.height() < room.bottom(); y += 0.5 * size.height()) {
+      for (double x = room.left() + 1.0; x + size.width() < room.right(); x += kLabelInset) {
+        corners.emplace_back(x, y);
+      }
+    }
+    std::ranges::sort(corners, {}, [&](QPointF corner) {
+      const QPointF way = corner - from;
+      return QPointF::dotProduct(way, way);
+    });
+    return corners;
+  }
+
+  /// Every curve as it lies on the paper.
+  std::vector<QPolygonF> drawnCurves() const {
+    std::vector<QPolygonF> drawn;
+    for (const PlotCurve& curve : look_.scene.curves) {
+      QPolygonF& line = drawn.emplace_back();
+      for (std::size_t i = 0; i < curve.x.size(); ++i) {
+        line << place(curve.panel, {curve.x[i], curve.y[i]});
+      }
+    }
+    return drawn;
+  }
+
+  bool coversCurve(int panel, const QRectF& box) const {
+    for (std::size_t i = 0; i < drawn_.size(); ++i) {
+      const QPolygonF& line = drawn_[i];
+      if (look_.scene.curves[i].panel != panel) continue;
+      if (std::adjacent_find(line.begin(), line.end(), [&](QPointF from, QPointF to) {
+            return runsThrough(from, to, box);
+          }) != line.end()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /// A straight line has a part in the box.
+  static bool runsThrough(QPointF from, QPointF to, const QRectF& box) {
+    double first = 0.0;
+    double last = 1.0;
+    const auto within = [&](double start, double end, double least, double most) {
+      if (start == end) return start >= least && start <= most;
+      const auto [in, out] =
+          std::minmax((least - start) / (end - start), (most - start) / (end - start));
+      first = std::max(first, in);
+      last = std::min(last, out);
+      return first <= last;
+    };
+    return within(from.x(), to.x(), box.left(), box.right()) &&
+           within(from.y(), to.y(), box.top(), box.bottom());
   }
 
   double rightMargin() const { return parentPlot()->axisRect(0)->margins().right(); }
@@ -355,7 +428,8 @@ class Annotations final : public Drawing {
     return share * way;
   }
 
-  void labelCurves(QCPPainter& painter, LabelPlaces& places) const {
+  /// @param inside those that end within a panel, else those that leave it on the right
+  void labelCurves(QCPPainter& painter, LabelPlaces& places, bool inside) const {
     for (int panel = 0; panel < static_cast<int>(look_.scene.panels.size()); ++panel) {
       std::vector<End> beside;
       for (const PlotCurve& curve : look_.scene.curves) {
@@ -365,7 +439,9 @@ class Annotations final : public Drawing {
           continue;
         }
         QRectF box = boxOf(curve.label);
-        if (at->x() > rect(panel)->right() - 6) {
+        const bool leaves = at->x() > rect(panel)->right() - 6;
+        if (leaves == inside) continue;
+        if (leaves) {
           box.moveTopLeft({rect(panel)->right() + kLeader, at->y() - box.height() / 2});
           beside.push_back({&curve, *at, box});
         } else {
@@ -457,6 +533,8 @@ class Annotations final : public Drawing {
                                  line < room.bottom();
                         });
   }
+
+  std::vector<QPolygonF> drawn_;  ///< of each curve of the scene, while it is drawn
 
   /// From the label at the upper right to the line at the lower left.
   void lead(QCPPainter& painter, const QRectF& leader) const {

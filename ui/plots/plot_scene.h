@@ -61,6 +61,7 @@ struct PlotMark {
   Ink ink = Ink::Text;
   enum class Shape : std::uint8_t { Disc, Ring, Square, Diamond, None } shape = Shape::Disc;
   bool draggable = false;
+  bool keepsClear = false;  ///< its label is left out where it would cover a curve
 };
 
 /// Data behind a plot whose table is not described in the core, in the units shown.
