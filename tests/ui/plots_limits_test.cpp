@@ -39,6 +39,33 @@ TEST_F(LimitsView, TheDonorsBarsAreDashedOutlinesBeside) {
   EXPECT_EQ(std::count_if(scene().regions.begin(), scene().regions.end(), ofDonor), 5);
 }
 
+TEST_F(LimitsView, AVariantHasDottedBarsBelowTheDonors) {
+  std::vector<const PlotRegion*> dotted;
+  for (const PlotRegion& bar : scene().regions) {
+    if (bar.outline == Qt::DotLine) dotted.push_back(&bar);
+  }
+  ASSERT_EQ(dotted.size(), 6u);  // all the target's lines: it is held against the donor too
+  constexpr int kVariant = 2;
+  const double ceiling = document_.assessment()(kVariant, out::ceilingRingFlutter).value;
+  EXPECT_NEAR(dotted[1]->most.x(), ceiling * 30.0 / std::numbers::pi, 1e-6);
+  EXPECT_TRUE(scene().panels[0].y.title.contains(QStringLiteral("dotted: short rod")));
+  for (std::size_t i = 0; i < scene().regions.size(); ++i) {
+    for (std::size_t j = i + 1; j < scene().regions.size(); ++j) {
+      const PlotRegion& one = scene().regions[i];
+      const PlotRegion& other = scene().regions[j];
+      EXPECT_TRUE(one.most.y() <= other.least.y() || other.most.y() <= one.least.y()) << i << j;
+    }
+    EXPECT_GT(scene().regions[i].least.y(), scene().panels[0].y.from);
+  }
+}
+
+TEST_F(LimitsView, WithoutVariantsThereIsNoRoomKeptForThem) {
+  const double with = scene().panels[0].y.from;
+  document_.removeEngine(2);
+  EXPECT_GT(scene().panels[0].y.from, with);
+  EXPECT_FALSE(scene().panels[0].y.title.contains(QStringLiteral("dotted")));
+}
+
 TEST_F(LimitsView, NamesWhatStopsItFirstAndWhatComesNext) {
   EXPECT_TRUE(view_.readout().contains(QStringLiteral("by ring flutter")))
       << view_.readout().toStdString();

@@ -11,6 +11,7 @@
 #include "ui/pages/answering.h"
 #include "ui/pages/desk.h"
 #include "ui/pages/link_button.h"
+#include "ui/plots/engines_shown.h"
 #include "ui/widgets/entry_words.h"
 #include "ui/widgets/result_label.h"
 
@@ -22,8 +23,10 @@ namespace {
 
 namespace in = model::in;
 
-constexpr int kMoreRevs = 500;   ///< [rpm]
-constexpr int kSpeedDigits = 9;  ///< width of a column of speeds in digits
+constexpr int kMoreRevs = 500;    ///< [rpm]
+constexpr int kSpeedDigits = 9;   ///< width of a column of speeds in digits
+constexpr int kWordsDigits = 46;  ///< what the words and numbers before them take
+constexpr int kFirstSpeed = 3;    ///< column
 
 /// Where the number of a limit comes from, its default's origin included.
 QString originOf(const Desk& desk, int engine, const describe::Input& input) {
@@ -44,10 +47,27 @@ LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(des
   refresh();
 }
 
+std::vector<int> LimitLines::enginesWithRoom() const {
+  std::vector<int> engines = {desk_.donor(), desk_.subject()};
+  const model::Project& project = desk_.document.project();
+  const int digits = width() / fontMetrics().horizontalAdvance(u'0');
+  for (int i = 0; i < static_cast<int>(project.engines.size()); ++i) {
+    const bool variant = project.engines[static_cast<std::size_t>(i)].part == model::Part::Variant;
+    const int taken = kWordsDigits + kSpeedDigits * static_cast<int>(engines.size() + 1);
+    if (variant && i != desk_.subject() && digits >= taken) engines.push_back(i);
+  }
+  return engines;
+}
+
+void LimitLines::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  refresh();
+}
+
 void LimitLines::rebuild() {
-  donor_ = desk_.donor();
-  subject_ = desk_.subject();
+  engines_ = enginesWithRoom();
   lines_.clear();
+  heads_.clear();
   qDeleteAll(findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
   delete layout();
   auto* grid = new QGridLayout(this);
@@ -57,9 +77,15 @@ void LimitLines::rebuild() {
   int column = 0;
   for (const QString& head :
        {tr("stopped by"), tr("limit"), tr("from"), tr("donor, rpm"), tr("target, rpm")}) {
-    const bool speed = column > 2;
+    const bool speed = column >= kFirstSpeed;
     grid->addWidget(new QuietLabel(head, this), 0, column, speed ? Qt::AlignRight : Qt::AlignLeft);
     ++column;
+  }
+  for (; column < kFirstSpeed + static_cast<int>(engines_.size()); ++column) {
+    heads_.push_back(new QuietLabel({}, this));
+    heads_.back()->setWordWrap(true);
+    heads_.back()->setAlignment(Qt::AlignRight);
+    grid->addWidget(heads_.back(), 0, column);
   }
   addLine(*grid,
           {tr("mean piston speed"), &in::meanPistonSpeedLimit, false, &out::ceilingPistonSpeed});
@@ -72,8 +98,7 @@ void LimitLines::rebuild() {
   const int digit = fontMetrics().horizontalAdvance(u'0');
   grid->setColumnStretch(0, 1);
   grid->setColumnStretch(2, 1);
-  grid->setColumnMinimumWidth(3, kSpeedDigits * digit);
-  grid->setColumnMinimumWidth(4, kSpeedDigits * digit);
+  for (int i = kFirstSpeed; i < column; ++i) grid->setColumnMinimumWidth(i, kSpeedDigits * digit);
 }
 
 void LimitLines::addLine(QGridLayout& grid, Line line) {
@@ -86,10 +111,12 @@ void LimitLines::addLine(QGridLayout& grid, Line line) {
   grid.addWidget(name, row, 0);
   grid.addWidget(line.number, row, 1);
   grid.addWidget(line.origin, row, 2);
-  addSpeed(grid, 3, donor_, *line.ceiling);
-  addSpeed(grid, 4, subject_, *line.ceiling);
-  connect(line.number, &LinkButton::clicked, this,
-          [this, line] { Q_EMIT desk_.entryAsked(line.donors ? donor_ : subject_, line.limit); });
+  for (std::size_t i = 0; i < engines_.size(); ++i) {
+    addSpeed(grid, kFirstSpeed + static_cast<int>(i), engines_[i], *line.ceiling);
+  }
+  connect(line.number, &LinkButton::clicked, this, [this, line] {
+    Q_EMIT desk_.entryAsked(line.donors ? engines_[0] : engines_[1], line.limit);
+  });
   lines_.push_back(line);
 }
 
@@ -105,12 +132,15 @@ void LimitLines::addSpeed(QGridLayout& grid, int column, int engine,
 }
 
 void LimitLines::refresh() {
-  if (donor_ != desk_.donor() || subject_ != desk_.subject()) {
+  if (engines_ != enginesWithRoom()) {
     rebuild();
+  }
+  for (std::size_t i = 0; i < heads_.size(); ++i) {
+    say(*heads_[i], tr("%1, rpm").arg(nameOf(desk_.document.project(), engines_[i + 2])));
   }
   const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
   for (const Line& line : lines_) {
-    const int engine = line.donors ? donor_ : subject_;
+    const int engine = line.donors ? engines_[0] : engines_[1];
     const bool stands = engine >= 0 && evaluation.inputStands(engine, *line.limit);
     const bool given = engine >= 0 && evaluation.inputGiven(engine, *line.limit);
     const QString number =

@@ -15,14 +15,21 @@ namespace strokewright::ui {
 
 class Desk;
 class LinkButton;
+class QuietLabel;
 
-/// Limit, the number used, where it comes from, and the speed it gives for donor and subject. The
-/// number leads to its field.
+/// Limit, the number used, where it comes from, and the speed it gives for donor and subject, and
+/// for as many variants as there is room. The number leads to its field.
 class LimitLines final : public QWidget {
   Q_OBJECT
 
  public:
   explicit LimitLines(Desk& desk, QWidget* parent = nullptr);
+
+  /// Donor, subject, and the variants shown; -1: there is none.
+  const std::vector<int>& engines() const { return engines_; }
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   struct Line {
@@ -34,14 +41,15 @@ class LimitLines final : public QWidget {
     QLabel* origin = nullptr;
   };
 
+  std::vector<int> enginesWithRoom() const;
   void rebuild();
   void addLine(QGridLayout& grid, Line line);
   void addSpeed(QGridLayout& grid, int column, int engine, const describe::Result& ceiling);
   void refresh();
 
   Desk& desk_;
-  int donor_ = -1;  ///< the engines the lines were made for
-  int subject_ = -1;
+  std::vector<int> engines_;        ///< the lines were made for
+  std::vector<QuietLabel*> heads_;  ///< of the variants, whose names may change
   std::vector<Line> lines_;
 };
 

@@ -57,38 +57,78 @@ class Chart {
   }
 
   PlotScene draw() {
-    const model::Project& project = assessment_.project();
-    const int target = project.target();
-    const int donor = project.referenceDonor;
-    double row = 0.2;
+    const int target = assessment_.project().target();
+    const std::vector<int> beside = besideTarget();
+    const double more = kBeside * static_cast<double>(std::max<std::size_t>(beside.size(), 1) - 1);
+    double row = 0.2 + more;
     std::vector<double> rows;
     for (const Line& line : lines()) {
-      row -= line.governs ? 1.0 : 1.6;
+      row -= (line.governs ? 1.0 : 1.6) + more;
       scene_.panels[0].y.names.emplace_back(row, line.name);
       if (target >= 0) drawTarget(target, line, row);
       rows.push_back(row);
     }
     // After all of the target's, whose numbers come first where there is little room.
-    for (std::size_t i = 0; donor >= 0 && donor != target && i < rows.size(); ++i) {
-      drawDonor(donor, lines()[i], rows[i]);
+    for (std::size_t k = 0; k < beside.size(); ++k) {
+      for (std::size_t i = 0; i < rows.size(); ++i) {
+        drawBeside(beside[k], lines()[i], rows[i] - kBeside * static_cast<double>(k + 1));
+      }
     }
-    drawWanted(target, row);
+    const double foot = row - 0.7 - more;
+    drawWanted(target, foot);
     PlotAxis& x = scene_.panels[0].x;
     x.title = titled(tr("Shaft speed"), taste_, Kind::Speed);
     x.to = most_ > 0.0 ? 1.6 * most_ : 1.0;
-    scene_.panels[0].y.title = key(target, donor);
-    scene_.panels[0].y.from = row - 0.7;
+    scene_.panels[0].y.title = key(target, beside);
+    scene_.panels[0].y.from = foot;
     scene_.panels[0].y.to = 0.0;
     scene_.table = [rows = rows_](const PlotScene&) { return rows; };
     return std::move(scene_);
   }
 
  private:
+  static constexpr double kBeside = 0.28;          // from one bar to the next, of a row
+  static constexpr std::size_t kMostVariants = 3;  // each in its own kind of line
+
+  /// The donor and the first variants, whose bars stand below the target's.
+  std::vector<int> besideTarget() const {
+    const model::Project& project = assessment_.project();
+    std::vector<int> beside;
+    if (project.referenceDonor >= 0 && project.referenceDonor != project.target()) {
+      beside.push_back(project.referenceDonor);
+    }
+    const std::size_t most = beside.size() + kMostVariants;
+    for (int i = 0; i < assessment_.evaluation().engines() && beside.size() < most; ++i) {
+      const bool variant =
+          project.engines[static_cast<std::size_t>(i)].part == model::Part::Variant;
+      if (variant && i != project.target()) beside.push_back(i);
+    }
+    return beside;
+  }
+
+  static QString lineName(Qt::PenStyle line) {
+    switch (line) {
+      case Qt::DashLine:
+        return tr("dashed");
+      case Qt::DotLine:
+        return tr("dotted");
+      case Qt::DashDotLine:
+        return tr("dash and dot");
+      default:
+        return tr("dash and two dots");
+    }
+  }
+
   /// Which bar is whose.
-  static QString key(int target, int donor) {
+  QString key(int target, const std::vector<int>& beside) const {
+    const model::Project& project = assessment_.project();
     QStringList parts;
     if (target >= 0) parts << tr("full: target");
-    if (donor >= 0 && donor != target) parts << tr("dashed: donor");
+    for (const int engine : beside) {
+      const bool donor = engine == project.referenceDonor;
+      parts << tr("%1: %2").arg(lineName(lineOf(project, engine)),
+                                donor ? tr("donor") : nameOf(project, engine));
+    }
     return parts.join(QStringLiteral(" · "));
   }
 
@@ -109,13 +149,15 @@ class Chart {
     note(target, line, *speed);
   }
 
-  void drawDonor(int donor, const Line& line, double row) {
-    const auto speed = lowest(assessment_, donor, *line.ceiling);
+  void drawBeside(int engine, const Line& line, double foot) {
+    const auto speed = lowest(assessment_, engine, *line.ceiling);
     if (!speed) return;
-    drawBar(*speed, row - 0.28, 0.24,
-            {.ink = Ink::Text, .fill = PlotRegion::Fill::Open, .outline = Qt::DashLine});
-    write({shown(*speed), row - 0.16}, taste_.shown(Kind::Speed, *speed));
-    note(donor, line, *speed);
+    drawBar(*speed, foot, 0.24,
+            {.ink = Ink::Text,
+             .fill = PlotRegion::Fill::Open,
+             .outline = lineOf(assessment_.project(), engine)});
+    write({shown(*speed), foot + 0.12}, taste_.shown(Kind::Speed, *speed));
+    note(engine, line, *speed);
   }
 
   void drawBar(double speed, double foot, double height, PlotRegion bar) {
@@ -126,13 +168,13 @@ class Chart {
     most_ = std::max(most_, end);
   }
 
-  void drawWanted(int target, double lastRow) {
+  void drawWanted(int target, double foot) {
     if (target < 0 || assessment_(target, out::workingSpeed).state != State::Value) return;
     const double wanted = assessment_(target, out::workingSpeed).value;
     PlotCurve line;
     line.heavy = true;
     line.x = {shown(wanted), shown(wanted)};
-    line.y = {lastRow - 0.7, 0.0};
+    line.y = {foot, 0.0};
     scene_.curves.push_back(std::move(line));
     write({shown(wanted), -0.12}, tr("wanted %1").arg(taste_.shown(Kind::Speed, wanted)));
     most_ = std::max(most_, shown(wanted));
