@@ -3,6 +3,7 @@
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
@@ -34,6 +35,7 @@
 #include "ui/pages/title_strip.h"
 #include "ui/pages/way_through.h"
 #include "ui/plots/plot_theme.h"
+#include "ui/print/sheet_preview.h"
 #include "ui/widgets/entry_edit.h"
 #include "ui/widgets/ink.h"
 #include "ui/widgets/quantity_edit.h"
@@ -773,6 +775,21 @@ TEST_F(WithDocument, APageWhoseAnswerIsRefusedIsForbiddenAndSaysWhy) {
   }
 }
 
+// Mean piston speed is 2 S n: of the donor's 62 mm at 9500 rpm 19.63 m/s, of the target's 66 mm
+// 20.90 m/s (Heywood ch. 2).
+TEST_F(WithDocument, TheMotionIsComparedAtTheSameSpeed) {
+  ASSERT_TRUE(document_.open(sample(u"burdock-719"_s)));
+  const Desk desk(document_, taste_);
+  QString said = motionPage().answer(desk).further;
+  said.replace(QChar::Nbsp, QChar::Space);
+  EXPECT_EQ(said,
+            u"donor 19.84 m/s at 9600 rpm; at 9500 rpm it would be 19.63 m/s, difference +1.27"_s);
+  document_.type(kDonor, in::wantedSpeed, u"9500"_s);
+  said = motionPage().answer(desk).further;
+  said.replace(QChar::Nbsp, QChar::Space);
+  EXPECT_EQ(said, u"donor 19.63 m/s, difference +1.27"_s);
+}
+
 TEST_F(WithDocument, WhatDoesNotApplyIsNotNeededOnAnEmptyProject) {
   const Desk desk(document_, taste_);
   for (const PageDescription& page : pages()) {
@@ -793,6 +810,40 @@ TEST_F(Window, NamesTheEntryThatTheSheetMisses) {
   ASSERT_NE(answer.unlocks, nullptr);
   EXPECT_TRUE(answer.further.contains(inSentence(taste_.label(*answer.unlocks))))
       << answer.further.toStdString();
+}
+
+TEST_F(Window, ThePaperAnswersForTheSheetThatIsChosen) {
+  openSample(u"burdock-719"_s);
+  const Page& paper = show(paperPage());
+  const QString ofSpec = paper.answer().sentence;
+  EXPECT_TRUE(ofSpec.startsWith(u"One page"_s)) << ofSpec.toStdString();
+  const auto boxes = paper.findChild<SheetPreview*>()->findChildren<QComboBox*>();
+  auto* const sheets = *std::ranges::find(boxes, u"Sheet"_s, &QComboBox::accessibleName);
+  const auto choose = [&](sheet::SheetKind kind) {
+    sheets->setCurrentIndex(sheets->findData(static_cast<int>(kind)));
+    return paper.answer().sentence;
+  };
+  EXPECT_TRUE(choose(sheet::SheetKind::Throws).startsWith(u"Throws sheet: "_s));
+  EXPECT_TRUE(choose(sheet::SheetKind::Survey).startsWith(u"Survey sheet: "_s));
+  document_.type(document_.project().target(), in::headGasket, {});
+  EXPECT_TRUE(choose(sheet::SheetKind::Stack).startsWith(u"Stack sheet: Squish gap waits"_s))
+      << paper.answer().sentence.toStdString();
+  EXPECT_EQ(paper.answer().number, u"Unfinished"_s);
+  document_.undoStack().undo();
+  EXPECT_EQ(choose(sheet::SheetKind::Spec), ofSpec);
+}
+
+TEST_F(WithDocument, TheLimitLinesShowVariantsWhereThereIsRoom) {
+  ASSERT_TRUE(document_.open(sample(u"burdock-719"_s)));
+  Desk desk(document_, taste_);
+  LimitLines lines(desk);
+  lines.resize(400, 300);
+  lines.show();
+  EXPECT_EQ(lines.engines(), (std::vector{kDonor, kTarget}));
+  lines.resize(1200, 300);
+  EXPECT_EQ(lines.engines(), (std::vector{kDonor, kTarget, 2}));
+  lines.resize(400, 300);
+  EXPECT_EQ(lines.engines(), (std::vector{kDonor, kTarget}));
 }
 
 TEST_F(WithDocument, TheWayThroughWritesEveryStateOut) {

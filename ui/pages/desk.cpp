@@ -6,11 +6,19 @@
 
 namespace strokewright::ui {
 
+namespace {
+
+const WhatIf kFirstQuestion{.result = &out::squishGap, .input = &model::in::spacer};
+
+}  // namespace
+
 Desk::Desk(Document& openDocument, Taste& readersTaste, QObject* parent)
-    : QObject(parent),
-      document(openDocument),
-      taste(readersTaste),
-      whatIf_{.result = &out::squishGap, .input = &model::in::spacer} {}
+    : QObject(parent), document(openDocument), taste(readersTaste), whatIf_(kFirstQuestion) {
+  connect(&document, &Document::begun, this, [this] {
+    whatIf_ = kFirstQuestion;
+    stackPlace_ = 1;
+  });
+}
 
 void Desk::ask(const WhatIf& question) {
   if (question != whatIf_) {
@@ -30,6 +38,13 @@ void Desk::speakOfStack(int place) {
   if (place != stackPlace_) {
     stackPlace_ = place;
     Q_EMIT stackChosen();
+  }
+}
+
+void Desk::speakOfSheet(sheet::SheetKind kind) {
+  if (kind != sheet_) {
+    sheet_ = kind;
+    Q_EMIT sheetChosen();
   }
 }
 

@@ -8,6 +8,7 @@
 #include "core/describe/input.h"
 #include "core/describe/list.h"
 #include "core/describe/result.h"
+#include "core/sheet/kind.h"
 #include "ui/pages/what_if.h"
 
 namespace strokewright::ui {
@@ -37,6 +38,10 @@ class Desk final : public QObject {
   int stackPlace() const { return stackPlace_; }
   void speakOfStack(int place);
 
+  /// Which sheet is to go to the machine.
+  sheet::SheetKind sheet() const { return sheet_; }
+  void speakOfSheet(sheet::SheetKind kind);
+
   /// What would have to be what; at first the spacer for another squish gap.
   const WhatIf& whatIf() const { return whatIf_; }
   void ask(const WhatIf& question);
@@ -45,6 +50,7 @@ class Desk final : public QObject {
   void cylinderChanged();
   void whatIfAsked();  ///< another question
   void stackChosen();
+  void sheetChosen();
   /// Take the builder to this entry.
   void entryAsked(int engine, const describe::Input* input);
   /// Take the builder to what is kept in this list.
@@ -59,6 +65,7 @@ class Desk final : public QObject {
  private:
   int cylinder_ = -1;
   int stackPlace_ = 1;
+  sheet::SheetKind sheet_ = sheet::SheetKind::Spec;
   WhatIf whatIf_;
 };
 

@@ -75,6 +75,7 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   connect(&desk_, &Desk::cylinderChanged, this, &Page::refreshWhenSeen);
   connect(&desk_, &Desk::whatIfAsked, this, &Page::refreshWhenSeen);
   connect(&desk_, &Desk::stackChosen, this, &Page::refreshWhenSeen);
+  connect(&desk_, &Desk::sheetChosen, this, &Page::refreshWhenSeen);
   connect(foot, &FindingsFoot::relined, this, &Page::orderTabs);
   connect(answerLine_, &AnswerLine::whyAsked, this, &Page::explainAnswer);
   connect(answerLine_, &AnswerLine::entryAsked, this,

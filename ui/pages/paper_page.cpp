@@ -1,11 +1,13 @@
 #include <QCoreApplication>
 #include <QFormLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/chamber/results.h"
 #include "core/compression/results.h"
 #include "core/deck/results.h"
 #include "core/limits/results.h"
+#include "core/sheet/bench.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/answering.h"
@@ -33,7 +35,43 @@ QString whereListed(const Desk& desk, const LeftToDo& left) {
       .arg(desk.document.engineName(desk.subject()));
 }
 
+/// How far it may leave, by what its face will say.
+QString mayLeave(const sheet::BenchSheet& bench) {
+  const auto says = [&](std::string_view word) {
+    return std::ranges::any_of(bench.objections,
+                               [&](const sheet::Objection& it) { return it.word == word; });
+  };
+  if (says("forbids") || says("refused")) return tr("Not yet");
+  if (!bench.whyNoDrawing.empty()) return tr("Unfinished");
+  return bench.objections.empty() ? tr("Ready") : tr("With objections");
+}
+
+/// Of a sheet for the bench: what stands on it is another matter than what the spec sheet rests on.
+Answer ofBench(const Desk& desk) {
+  const sheet::BenchSheet bench =
+      sheet::benchSheetOf(desk.document.assessment(), desk.taste.style(),
+                          {.words =
+                               [&](const std::string& text) {
+                                 return desk.taste.inTerms(fromCore(text)).toStdString();
+                               }},
+                          desk.sheet());
+  const QString name = fromCore(sheet::nameOf(desk.sheet()));
+  const auto listed = static_cast<int>(bench.objections.size());
+  Answer said;
+  said.number = mayLeave(bench);
+  said.sentence = !bench.whyNoDrawing.empty() ? tr("%1: %2").arg(name, fromCore(bench.whyNoDrawing))
+                  : listed == 0               ? tr("%1: nothing is objected to on it.").arg(name)
+                  : listed == 1               ? tr("%1: 1 objection is listed on it.").arg(name)
+                                : tr("%1: %2 objections are listed on it.").arg(name).arg(listed);
+  if (bench.others > 0) {
+    said.further = bench.others == 1 ? tr("1 more is to something else")
+                                     : tr("%1 more are to something else").arg(bench.others);
+  }
+  return said;
+}
+
 Answer answer(const Desk& desk) {
+  if (desk.sheet() != sheet::SheetKind::Spec) return ofBench(desk);
   Answer said;
   const LeftToDo left = leftToDo(desk);
   const bool forbidden = desk.document.assessment().forbidden();
@@ -82,6 +120,8 @@ QWidget* picture(Desk& desk, QWidget* parent) {
   }
   auto* preview = new SheetPreview(desk.document, desk.taste, pane);
   QObject::connect(preview, &SheetPreview::said, &desk, &Desk::said);
+  preview->setKind(desk.sheet());
+  QObject::connect(preview, &SheetPreview::kindChosen, &desk, &Desk::speakOfSheet);
   auto* row = new QHBoxLayout(pane);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(24);

@@ -103,7 +103,10 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
   setTabOrder(kind_, paper_);
   setTabOrder(paper_, printButton);
   setTabOrder(printButton, save_);
-  connect(kind_, &QComboBox::currentIndexChanged, this, &SheetPreview::refresh);
+  connect(kind_, &QComboBox::currentIndexChanged, this, [this] {
+    refresh();
+    Q_EMIT kindChosen(kind());
+  });
   connect(paper_, &QComboBox::currentIndexChanged, this, &SheetPreview::refresh);
   connect(printButton, &QPushButton::clicked, this, &SheetPreview::print);
   connect(save_, &QPushButton::clicked, this, &SheetPreview::savePdf);
@@ -116,6 +119,10 @@ SheetPreview::SheetPreview(Document& document, Taste& taste, QWidget* parent)
 void SheetPreview::setEngine(int engine) {
   engine_ = engine;
   refresh();
+}
+
+void SheetPreview::setKind(sheet::SheetKind kind) {
+  kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
 }
 
 void SheetPreview::print() {

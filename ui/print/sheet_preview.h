@@ -25,6 +25,7 @@ class SheetPreview final : public QWidget {
   SheetPreview(Document& document, Taste& taste, QWidget* parent = nullptr);
 
   void setEngine(int engine);  ///< index into the project; -1: the target
+  void setKind(sheet::SheetKind kind);
 
  public Q_SLOTS:
   void print();    ///< asks for the printer, then prints
@@ -33,6 +34,8 @@ class SheetPreview final : public QWidget {
  Q_SIGNALS:
   /// Said in the window's status line: where the page went, or why not.
   void said(const QString& sentence);
+  /// Another sheet is shown.
+  void kindChosen(sheet::SheetKind kind);
 
  private:
   void refresh();
