@@ -60,9 +60,13 @@ Answer ofBench(const Desk& desk) {
   Answer said;
   said.number = mayLeave(bench);
   said.sentence = !bench.whyNoDrawing.empty() ? tr("%1: %2").arg(name, fromCore(bench.whyNoDrawing))
-                  : listed == 0               ? tr("%1: nothing is objected to on it.").arg(name)
-                  : listed == 1               ? tr("%1: 1 objection is listed on it.").arg(name)
-                                : tr("%1: %2 objections are listed on it.").arg(name).arg(listed);
+                  : listed == 0               ? tr("%1: nothing stands against it.").arg(name)
+                  : listed == 1
+                      ? tr("%1: 1 objection stands against it, and is said on it.").arg(name)
+                      : tr("%1: %2 objections stand against it; it lists what it has room for and "
+                           "counts the rest.")
+                            .arg(name)
+                            .arg(listed);
   if (bench.others > 0) {
     said.further = bench.others == 1 ? tr("1 more is to something else")
                                      : tr("%1 more are to something else").arg(bench.others);
