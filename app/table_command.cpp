@@ -8,6 +8,7 @@
 #include "core/describe/table_text.h"
 #include "core/describe/tabulated.h"
 #include "core/describe/wording.h"
+#include "core/firing/results.h"
 #include "core/storage/json_tree.h"
 
 namespace strokewright::app {
@@ -100,6 +101,9 @@ int table(const Arguments& arguments, std::ostream& out, std::ostream& err) {
   const Tabulated filled = assessment.evaluation().tabulated(engine, asked, shown.cylinder);
   out << (arguments.has("--json") ? tableJson(assessment, shown, filled)
                                   : csv(headed(filled.rows)));
+  if (&asked == &out::firingOrders && filled.rows.size() == firing::kMostOrders) {
+    err << asked.key << ": " << asked.valid << '\n';
+  }
   if (filled.state == State::Value) return verdict(assessment, engine);
   err << asked.key << ": " << whyNone(assessment, filled.state, filled.notes) << '\n';
   return 1;

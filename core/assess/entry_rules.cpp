@@ -355,6 +355,9 @@ const Rule notANumber{
         Finding& finding =
             say(speak, later ? Weight::Remarks : Weight::Objects, std::move(why), asked);
         finding.hint = {asked.list != nullptr ? asked.passedOver()
+                        : input.list && !later && input.kind == Kind::Count
+                            ? "It is taken as unknown. Whole numbers, one for each cylinder, are "
+                              "parted by dashes, as in 1-3-2."
                         : input.list && !later
                             ? "It is taken as unknown. Semicolons part the numbers of several "
                               "cylinders."

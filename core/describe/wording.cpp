@@ -110,8 +110,8 @@ std::string word(const Sentence& sentence, const units::Style& style) {
 
 std::string word(const RefusedBecause& because, const units::Style& style) {
   if (because.input != nullptr) {
-    return word(Sentence{because.donors ? "The donor's {1} cannot be as entered."
-                                        : "The {1} cannot be as entered.",
+    return word(Sentence{because.donors ? "The donor's entry for {1} cannot be as it is."
+                                        : "The entry for {1} cannot be as it is.",
                          {because.input}},
                 style);
   }

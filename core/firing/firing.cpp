@@ -13,7 +13,6 @@ namespace strokewright::firing {
 namespace {
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
-constexpr double kSame = 1e-6;  // [rad] what arithmetic leaves
 constexpr std::size_t kMostCylinders = 16;
 
 }  // namespace
@@ -22,12 +21,16 @@ Order sorted(std::span<const double> firesAt) {
   std::vector<int> cylinders(firesAt.size());
   std::iota(cylinders.begin(), cylinders.end(), 0);
   const auto at = [&](int cylinder) { return firesAt[static_cast<std::size_t>(cylinder)]; };
-  std::ranges::sort(cylinders, [&](int one, int other) {
-    if (std::abs(at(one) - at(other)) > kSame) return at(one) < at(other);
-    return one < other;
-  });
+  std::ranges::stable_sort(cylinders, {}, at);
   Order order{.cylinders = std::move(cylinders), .at = {}};
-  for (const int cylinder : order.cylinders) order.at.push_back(at(cylinder));
+  for (auto first = order.cylinders.begin(); first != order.cylinders.end();) {
+    const double earliest = at(*first);
+    const auto next = std::find_if(first, order.cylinders.end(),
+                                   [&](int cylinder) { return at(cylinder) - earliest >= kSame; });
+    std::sort(first, next);
+    order.at.insert(order.at.end(), static_cast<std::size_t>(next - first), earliest);
+    first = next;
+  }
   return order;
 }
 
@@ -109,6 +112,8 @@ std::vector<double> Order::intervals(Strokes strokes) const {
   std::vector<double> intervals;
   for (std::size_t i = 1; i < at.size(); ++i) intervals.push_back(at[i] - at[i - 1]);
   intervals.push_back(cycleOf(strokes) - at.back() + at.front());
+  std::ranges::replace_if(
+      intervals, [](double interval) { return interval < kSame; }, 0.0);
   return intervals;
 }
 
@@ -158,7 +163,7 @@ std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes,
 }
 
 std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const double> tops,
-                             Strokes strokes) {
+                             Strokes strokes, const std::vector<bool>& together) {
   std::vector<int> named(cylinders.begin(), cylinders.end());
   std::ranges::sort(named);
   for (std::size_t i = 0; i < named.size(); ++i) {
@@ -169,11 +174,18 @@ std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const dou
   std::vector<double> asNamed;
   for (const int cylinder : cylinders) asNamed.push_back(tops[static_cast<std::size_t>(cylinder)]);
   for (Order& order : everyOrder(asNamed, strokes)) {
-    if (!std::ranges::is_sorted(order.cylinders)) continue;
+    if (!std::ranges::is_sorted(order.cylinders) || !fireTogether(order, together)) continue;
     order.cylinders.assign(cylinders.begin(), cylinders.end());
     return std::move(order);
   }
   return std::nullopt;
+}
+
+bool fireTogether(const Order& order, const std::vector<bool>& together) {
+  for (std::size_t i = 1; i < std::min(together.size(), order.at.size()); ++i) {
+    if (together[i] && order.at[i] != order.at[i - 1]) return false;
+  }
+  return true;
 }
 
 std::optional<Order> orderAt(std::span<const int> cylinders, std::span<const double> firesAt) {
@@ -181,7 +193,7 @@ std::optional<Order> orderAt(std::span<const int> cylinders, std::span<const dou
   order.cylinders.assign(cylinders.begin(), cylinders.end());
   for (std::size_t i = 0; i < cylinders.size(); ++i) {
     const double at = firesAt[static_cast<std::size_t>(cylinders[i])];
-    if (std::abs(at - order.at[i]) > kSame) return std::nullopt;
+    if (std::abs(at - order.at[i]) >= kSame) return std::nullopt;
   }
   return order;
 }

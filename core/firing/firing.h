@@ -16,6 +16,10 @@ enum class Strokes { Two, Four };
 /// [rad] one cycle: two turns of a four-stroke, one of a two-stroke.
 double cycleOf(Strokes strokes);
 
+/// [rad] Firings no further apart than this are one: about 2e-7 of a turn, far above what
+/// arithmetic leaves and far below what can be measured.
+inline constexpr double kSame = 1e-6;
+
 /// [rad] from 0 to under the whole; what arithmetic leaves below it counts as 0.
 double within(double angle, double whole);
 
@@ -41,15 +45,17 @@ double topOf(const Throw& which);
 /// One way to fire every cylinder once in a cycle.
 struct Order {
   std::vector<int> cylinders;  ///< as they fire, cylinder 0 first
-  std::vector<double> at;      ///< [rad] of each of them, the first at 0, in ascending order
+  std::vector<double> at;      ///< [rad] of each, the first at 0, ascending; equal where together
 
-  /// [rad] from each of them to the next, from the last on to the first of the next cycle.
+  /// [rad] from each of them to the next, from the last on to the first of the next cycle; 0 where
+  /// they are no further apart than kSame.
   std::vector<double> intervals(Strokes strokes) const;
   double largestGap(Strokes strokes) const;  ///< [rad]
   double leastGap(Strokes strokes) const;    ///< [rad] 0 where two fire together
 };
 
-/// Cylinders by when they fire, the earliest first; of those that fire together the lower number.
+/// Cylinders by when they fire, the earliest first; of those that fire together, as kSame has it,
+/// the lower number first, and all at the moment of the earliest.
 /// @param firesAt [rad] of each cylinder
 Order sorted(std::span<const double> firesAt);
 
@@ -78,9 +84,13 @@ std::vector<Order> everyOrder(std::span<const double> tops, Strokes strokes,
 
 /// When the cylinders fire in this order: of all ways to do it the first of everyOrder(), the most
 /// even. Nothing where the order cannot be: a cylinder that has no top left in the cycle, one that
-/// is named twice or not at all.
+/// is named twice or not at all, two that are to fire together and do not.
+/// @param together of each cylinder named, whether it fires with the one before it; none need to
 std::optional<Order> orderAs(std::span<const int> cylinders, std::span<const double> tops,
-                             Strokes strokes);
+                             Strokes strokes, const std::vector<bool>& together = {});
+
+/// @param together as for orderAs(); of those beyond it nothing is wanted
+bool fireTogether(const Order& order, const std::vector<bool>& together);
 
 /// The order of these cylinders when each fires where it is said to; nothing where they do not then
 /// fire in that order. Those that fire together may be named either way round.

@@ -73,6 +73,16 @@ std::vector<double> angles(std::string_view typed, int cylinders) {
 struct Pointing {
   std::vector<double> throws;
   std::vector<double> axes;
+
+  /// The first of each pair and the second are on one pin: which bank is the first is a matter of
+  /// numbering.
+  bool onSharedPins() const {
+    if (throws.size() % 2 != 0) return false;
+    for (std::size_t i = 1; i < throws.size(); i += 2) {
+      if (throws[i] != throws[i - 1]) return false;
+    }
+    return true;
+  }
 };
 
 const std::vector<Pointing>& pointings() {
@@ -88,7 +98,7 @@ const std::vector<Pointing>& pointings() {
   return kPointings;
 }
 
-/// To half a degree, seen from one end or the other.
+/// To half a degree, in one sense or the other.
 bool same(const std::vector<double>& own, const std::vector<double>& common, double sense) {
   constexpr double kTurn = 2.0 * std::numbers::pi;
   constexpr double kWithin = kTurn / 720.0;
@@ -151,7 +161,9 @@ const describe::Result crankLayout{
     .kind = Kind::Choice,
     .per = describe::Per::Engine,
     .choices = firing::kChoices,
-    .formula = "throws and cylinder axes agree within half a degree, seen from either end",
+    .formula =
+        "throws and cylinder axes agree within half a degree, seen from either end, and of pairs "
+        "on one pin whichever bank is the first",
     .source = "common practice, no published source",
     .valid = "cylinders counted in the order of the layout; pitches and offsets are not looked at",
     .value = [](Reader& read) {
@@ -166,7 +178,8 @@ const describe::Result crankLayout{
       const auto found = std::ranges::find_if(common, [&own](const firing::Pointing& one) {
         return std::ranges::any_of(std::array{1.0, -1.0}, [&](double sense) {
           return firing::same(own.throws, one.throws, sense) &&
-                 firing::same(own.axes, one.axes, sense);
+                 (firing::same(own.axes, one.axes, sense) ||
+                  (one.onSharedPins() && firing::same(own.axes, one.axes, -sense)));
         });
       });
       return static_cast<double>(found - common.begin());

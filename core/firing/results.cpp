@@ -4,8 +4,10 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <optional>
 #include <string>
+#include <utility>
 
 #include "core/describe/refusal.h"
 #include "core/firing/layouts.h"
@@ -38,17 +40,19 @@ int whole(double value) { return static_cast<int>(value); }
 
 /// The order of these tops, as entered or, for none, the most even one. Every cylinder of an engine
 /// asks for the same: the last one is kept.
-std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders) {
+std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders,
+                           const std::vector<bool>& together) {
   struct Last {
     Crank crank;
     std::vector<int> cylinders;
+    std::vector<bool> together;
     std::optional<Order> order;
   };
   thread_local std::optional<Last> last;
-  if (!last || last->crank != crank || last->cylinders != cylinders) {
-    last = {crank, cylinders,
+  if (!last || last->crank != crank || last->cylinders != cylinders || last->together != together) {
+    last = {crank, cylinders, together,
             cylinders.empty() ? ordersOf(crank).front()
-                              : orderAs(cylinders, crank.tops, crank.strokes)};
+                              : orderAs(cylinders, crank.tops, crank.strokes, together)};
   }
   return last->order;
 }
@@ -70,51 +74,73 @@ std::optional<Reader> besideOf(Reader& read) {
   return std::nullopt;
 }
 
-Crank crankOf(Reader& read) {
+std::vector<int> numbersOf(Reader& read) {
   read(in::cylinderCount);  // waited for: without it there is one cylinder
+  std::vector<int> numbers;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    const int number = whole(read.at(i)(in::cylinderNumber));
+    if (std::ranges::find(numbers, number) != numbers.end()) {
+      throw describe::Refusal(kSameNumber, units::Kind::Count, number, 0.0);
+    }
+    numbers.push_back(number);
+  }
+  return numbers;
+}
+
+Crank crankOf(Reader& read) {
   Crank crank{.strokes = model::twoStroke(read) ? Strokes::Two : Strokes::Four,
               .tops = {},
               .axes = {},
               .places = {},
-              .numbers = {}};
+              .numbers = numbersOf(read)};
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
     crank.tops.push_back(here.held(out::topAfterFirst));
     crank.axes.push_back(here(in::cylinderAxis));
     crank.places.push_back(here.given(in::cylinderPosition) ? here(in::cylinderPosition) : i);
-    const int number = whole(here(in::cylinderNumber));
-    if (std::ranges::find(crank.numbers, number) != crank.numbers.end()) {
-      throw describe::Refusal(kSameNumber, units::Kind::Count, number, 0.0);
-    }
-    crank.numbers.push_back(number);
   }
   return crank;
 }
 
-std::vector<int> placesNamed(Reader& read, const Crank& crank) {
+std::vector<int> placesNamed(Reader& read, std::span<const int> numbers) {
   std::vector<int> cylinders;
   for (int i = 0; i < read.cylinders(); ++i) {
     const int number = whole(read.at(i)(in::firingOrder));
-    const auto found = std::ranges::find(crank.numbers, number);
-    cylinders.push_back(
-        found == crank.numbers.end() ? -1 : static_cast<int>(found - crank.numbers.begin()));
+    const auto found = std::ranges::find(numbers, number);
+    cylinders.push_back(found == numbers.end() ? -1 : static_cast<int>(found - numbers.begin()));
   }
   return cylinders;
+}
+
+std::vector<bool> joinedInOrder(Reader& read) {
+  constexpr std::string_view kDigits = "0123456789";
+  constexpr std::string_view kBlanks = " \t";
+  std::string_view text = read.entry(in::firingOrder)->text;
+  std::vector<bool> joined;
+  while (!text.empty()) {
+    const std::size_t digit = std::min(text.find_first_of(kDigits), text.size());
+    std::string_view parting = text.substr(0, digit);
+    text.remove_prefix(digit);
+    text.remove_prefix(std::min(text.find_first_not_of(kDigits), text.size()));
+    parting.remove_prefix(std::min(parting.find_first_not_of(kBlanks), parting.size()));
+    joined.push_back(parting.substr(0, parting.find_first_of(kBlanks)) == "+");
+  }
+  return joined;
 }
 
 std::vector<Order> ordersOf(const Crank& crank) {
   return everyOrder(crank.tops, crank.strokes, crank.standing());
 }
 
-namespace {
-
-/// As many numbers as there are cylinders, and each of them once.
-bool namesEachOnce(Reader& read, std::vector<int> cylinders) {
+bool namesEachOnce(Reader& read, std::span<const int> numbers) {
+  std::vector<int> cylinders = placesNamed(read, numbers);
   const std::size_t typed = read.entry(in::firingOrder)->values.size();
   if (typed > cylinders.size()) return false;
   std::ranges::sort(cylinders);
   return cylinders.front() >= 0 && std::ranges::adjacent_find(cylinders) == cylinders.end();
 }
+
+namespace {
 
 /// The order where it is said on which turn each cylinder fires.
 std::optional<Order> orderOnTurns(Reader& read, const Crank& crank, std::vector<int> cylinders) {
@@ -135,10 +161,13 @@ std::optional<Order> orderOnTurns(Reader& read, const Crank& crank, std::vector<
 
 Sought soughtOrder(Reader& read, const Crank& crank) {
   const bool named = read.given(in::firingOrder);
-  const std::vector<int> cylinders = named ? placesNamed(read, crank) : std::vector<int>{};
-  if (named && !namesEachOnce(read, cylinders)) return {std::nullopt, kNotEachOnce};
-  if (read.given(in::firesLater)) return {orderOnTurns(read, crank, cylinders), kTurnsCannot};
-  return {found(crank, cylinders), kThrowsCannot};
+  const std::vector<int> cylinders = named ? placesNamed(read, crank.numbers) : std::vector<int>{};
+  const std::vector<bool> together = named ? joinedInOrder(read) : std::vector<bool>{};
+  if (named && !namesEachOnce(read, crank.numbers)) return {std::nullopt, kNotEachOnce};
+  if (!read.given(in::firesLater)) return {found(crank, cylinders, together), kThrowsCannot};
+  std::optional<Order> order = orderOnTurns(read, crank, cylinders);
+  if (order && !fireTogether(*order, together)) order.reset();
+  return {std::move(order), kTurnsCannot};
 }
 
 Order orderOf(Reader& read, const Crank& crank) {
@@ -165,7 +194,7 @@ Typed typedOrder(const std::vector<Order>& orders, std::size_t which, const Cran
   for (std::size_t i = 0; i < crank.tops.size(); ++i) {
     const auto place = std::ranges::find(order.cylinders, static_cast<int>(i));
     const double at = order.at[static_cast<std::size_t>(place - order.cylinders.begin())];
-    semicolon(typed.later) += at < kTurn - 1e-6 ? "0" : "1";
+    semicolon(typed.later) += at < kTurn - kSame ? "0" : "1";
   }
   return typed;
 }
@@ -190,7 +219,7 @@ double aMinute(double speed) {
 std::string words(const Order& order, std::span<const int> numbers) {
   std::string text;
   for (std::size_t i = 0; i < order.cylinders.size(); ++i) {
-    const bool together = i > 0 && order.at[i] == order.at[i - 1];
+    const bool together = i > 0 && order.at[i] - order.at[i - 1] < kSame;
     if (i > 0) text += together ? "+" : "-";
     text += std::to_string(numbers[static_cast<std::size_t>(order.cylinders[i])]);
   }
@@ -198,12 +227,30 @@ std::string words(const Order& order, std::span<const int> numbers) {
 }
 
 std::string inDegrees(std::span<const double> angles) {
+  constexpr double kTenth = kTurn / 3600.0;
+  std::vector<long> tenths;
+  for (const double angle : angles) tenths.push_back(std::lround(angle / kTenth));
+  const auto [least, most] = std::ranges::minmax(angles);
+  if (most - least >= kSame) {
+    // What the rounding of all leaves goes to those that are rounded furthest the other way.
+    const double sum = std::accumulate(angles.begin(), angles.end(), 0.0);
+    long left = std::lround(sum / kTenth) - std::accumulate(tenths.begin(), tenths.end(), 0L);
+    for (const long step = left > 0 ? 1 : -1; left != 0; left -= step) {
+      std::size_t furthest = 0;
+      const auto off = [&](std::size_t i) {
+        return static_cast<double>(step) * (angles[i] / kTenth - static_cast<double>(tenths[i]));
+      };
+      for (std::size_t i = 1; i < tenths.size(); ++i) {
+        if (off(i) > off(furthest) + kSame) furthest = i;
+      }
+      tenths[furthest] += step;
+    }
+  }
   std::string text;
-  for (const double angle : angles) {
-    const long tenths = std::lround(angle * 3600.0 / kTurn);
+  for (const long each : tenths) {
     if (!text.empty()) text += "-";
-    text += std::to_string(tenths / 10);
-    if (tenths % 10 != 0) text += "." + std::to_string(tenths % 10);
+    text += std::to_string(each / 10);
+    if (each % 10 != 0) text += "." + std::to_string(each % 10);
   }
   return text;
 }

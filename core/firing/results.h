@@ -37,6 +37,10 @@ double aheadOf(describe::Reader& read);
 /// where the donor has another number of cylinders.
 std::optional<describe::Reader> besideOf(describe::Reader& read);
 
+/// What each cylinder goes by.
+/// @throws describe::Refusal where two go by one number
+std::vector<int> numbersOf(describe::Reader& read);
+
 /// What the throws and axes of an engine come to.
 struct Crank {
   Strokes strokes = Strokes::Four;
@@ -73,10 +77,20 @@ Sought soughtOrder(describe::Reader& read, const Crank& crank);
 Order orderOf(describe::Reader& read, const Crank& crank);
 
 /// The places of the cylinders named in the order entered; −1 for a number that no cylinder has.
-std::vector<int> placesNamed(describe::Reader& read, const Crank& crank);
+std::vector<int> placesNamed(describe::Reader& read, std::span<const int> numbers);
+
+/// The order entered has as many numbers as there are cylinders, and each of them once.
+bool namesEachOnce(describe::Reader& read, std::span<const int> numbers);
+
+/// Of each cylinder named in the order entered, whether a + joins it to the one before it,
+/// "1+4-3+2": the two fire together.
+std::vector<bool> joinedInOrder(describe::Reader& read);
 
 /// All that the throws allow, the first to be preferred.
 std::vector<Order> ordersOf(const Crank& crank);
+
+/// Rows of out::firingOrders: all orders of eight cylinders, more than anyone looks through.
+inline constexpr std::size_t kMostOrders = 128;
 
 /// What is typed for an order into in::firingOrder and in::firesLater.
 struct Typed {
@@ -102,8 +116,9 @@ double aMinute(double speed);
 /// @param numbers what each cylinder goes by
 std::string words(const Order& order, std::span<const int> numbers);
 
-/// "180-180-360", in whole degrees or tenths.
-/// @param angles [rad]
+/// "180-180-360", in whole degrees or tenths: rounded so that they add up as the angles do, by the
+/// largest remainders; all alike, each is rounded as it is.
+/// @param angles [rad] ≥ 0, at least one
 std::string inDegrees(std::span<const double> angles);
 
 }  // namespace strokewright::firing

@@ -34,14 +34,20 @@ constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDegree = kTurn / 360.0;
 
 Quantity angle(double radians) { return {Kind::Angle, radians, 1}; }
-/// The numbers as typed for one cylinder after the other.
+
+/// The numbers as typed for one cylinder after the other, their unit once behind them: "0; -90 °".
 std::string typed(const Input& input, std::span<const double> values) {
   std::string text;
+  std::string unit;
   for (const double value : values) {
+    const std::string one = describe::typedText(input, value);
+    const std::size_t end = std::min(one.find(' '), one.size());
+    const bool isWhole = end > 2 && one.compare(end - 2, 2, ".0") == 0;
     if (!text.empty()) text += "; ";
-    text += describe::typedText(input, value);
+    text.append(one, 0, isWhole ? end - 2 : end);
+    unit = one.substr(end);
   }
-  return text;
+  return text + unit;
 }
 
 Quantity number(int count) { return {Kind::Count, static_cast<double>(count)}; }
@@ -139,20 +145,20 @@ const Rule everyCylinderOnce{
     .source = "definition",
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::firingOrder)) return;
-      const Crank crank = crankOf(read);
-      if (soughtOrder(read, crank).whyNot != kNotEachOnce) return;
+      const std::vector<int> numbers = numbersOf(read);
+      if (namesEachOnce(read, numbers)) return;
       Finding& finding = speak.say(Weight::Forbids, {kNotEachOnce, {}}, {&in::firingOrder});
       const auto typed = static_cast<int>(read.entry(in::firingOrder)->values.size());
       if (typed > read.cylinders()) {
         finding.hint = {"It has {1} numbers for {2} cylinders.",
                         {number(typed), number(read.cylinders())}};
       } else {
-        const Slips slips = slipsOf(numbersNamed(read), crank.numbers);
+        const Slips slips = slipsOf(numbersNamed(read), numbers);
         finding.hint = {
             saidOf(slips),
             {typedNumbers(slips.leftOut), typedNumbers(slips.twice), typedNumbers(slips.unknown)}};
       }
-      offerOrders(finding, crank);
+      if (read.knownInAll(out::topAfterFirst)) offerOrders(finding, crankOf(read));
     }};
 
 /// The throws and axes counted otherwise, and what would be typed for that.
@@ -196,8 +202,8 @@ describe::Sentence whoCannot(const std::vector<int>& cylinders, const Crank& cra
   double last = 0.0;
   for (const int cylinder : cylinders) {
     const double top = within(crank.tops[at(cylinder)] - crank.tops[at(cylinders.front())], kTurn);
-    const double next = top < last - 1e-6 ? top + kTurn : top;
-    if (next < last - 1e-6 || (!four && next >= kTurn)) {
+    const double next = top < last - kSame ? top + kTurn : top;
+    if (next < last - kSame || (!four && next >= kTurn)) {
       return {four ? "Cylinder {1} is at its top {2} and {3} after the first to fire; it cannot "
                      "fire after {4}."
                    : "Cylinder {1} is at its top {2} after the first to fire; it cannot fire after "
@@ -209,6 +215,19 @@ describe::Sentence whoCannot(const std::vector<int>& cylinders, const Crank& cra
   return {};
 }
 
+/// Of two that a + joins and that have their tops apart the first, as a sentence.
+describe::Sentence whoIsApart(const std::vector<int>& cylinders, const std::vector<bool>& together,
+                              const Crank& crank) {
+  const auto at = [&](std::size_t place) { return static_cast<std::size_t>(cylinders[place]); };
+  for (std::size_t i = 1; i < std::min(cylinders.size(), together.size()); ++i) {
+    const double apart = std::abs(std::remainder(crank.tops[at(i)] - crank.tops[at(i - 1)], kTurn));
+    if (!together[i] || apart < kSame) continue;
+    return {"A + says that two fire together: cylinders {1} and {2} are at their tops {3} apart.",
+            {number(crank.numbers[at(i - 1)]), number(crank.numbers[at(i)]), angle(apart)}};
+  }
+  return {"A + says that two fire together: these cannot all do so in this order.", {}};
+}
+
 const Rule orderCanBe{
     .key = "firing_order_fits_the_throws",
     .source = kEnumerated,
@@ -217,20 +236,32 @@ const Rule orderCanBe{
       const Crank crank = crankOf(read);
       const Sought sought = soughtOrder(read, crank);
       if (sought.order || sought.whyNot != kThrowsCannot) return;
-      const std::vector<int> cylinders = placesNamed(read, crank);
+      const std::vector<int> cylinders = placesNamed(read, crank.numbers);
+      const std::vector<bool> together = joinedInOrder(read);
       Finding& finding =
           speak.say(Weight::Forbids, {kThrowsCannot, {}}, {&in::firingOrder, &in::throwAhead});
-      finding.hint = whoCannot(cylinders, crank);
+      const bool oneByOne = orderAs(cylinders, crank.tops, crank.strokes).has_value();
+      finding.hint =
+          oneByOne ? whoIsApart(cylinders, together, crank) : whoCannot(cylinders, crank);
       for (Counted& counted : countedOtherwise(read, crank)) {
-        if (!orderAs(cylinders, counted.tops, crank.strokes)) continue;
-        finding.mends.push_back(
-            {.says = {counted.says, {}}, .entries = std::move(counted.entries)});
+        const auto order = orderAs(cylinders, counted.tops, crank.strokes, together);
+        if (!order) continue;
+        describe::Mend mend{.says = {counted.says, {}}, .entries = std::move(counted.entries)};
+        if (order->leastGap(crank.strokes) == 0.0) {  // two together: worth saying
+          mend.says = {"{1}: fires {2}", {std::string(counted.says), words(*order, crank.numbers)}};
+        }
+        finding.mends.push_back(std::move(mend));
       }
       if (!finding.mends.empty()) {
         finding.hint = {
             "They can where axes, or throws and axes, are counted the other way round: from which "
             "end, and in which sense, were they taken?",
             {}};
+      }
+      if (oneByOne) {
+        std::string order = typedNumbers(numbersNamed(read));
+        finding.mends.push_back({.says = {"Let each fire by itself, {1}", {order}},
+                                 .entries = {{&in::firingOrder, order}}});
       }
       offerOrders(finding, crank);
     }};
@@ -531,6 +562,10 @@ constexpr std::string_view kOneCamshaft =
     "Where followers stand turned about one camshaft as their banks are, the lobes of a bank "
     "turned by {1} come as much further ahead on a camshaft that turns with the crank, and as much "
     "further back on one that turns against it; measure how the followers stand.";
+constexpr std::string_view kOneCamshaftBack =
+    "Where followers stand turned about one camshaft as their banks are, the lobes of a bank "
+    "turned back by {1} come as much further back on a camshaft that turns with the crank, and as "
+    "much further ahead on one that turns against it; measure how the followers stand.";
 
 const Rule lobesOfBanks{
     .key = "lobes_are_of_each_bank",
@@ -541,7 +576,7 @@ const Rule lobesOfBanks{
       double most = 0.0;
       for (const double axis : crank.axes) {
         const double turned = std::remainder(axis - crank.axes.front(), kTurn);
-        if (std::abs(turned) > std::abs(most)) most = turned;
+        if (std::abs(turned) > std::abs(most) + kSame) most = turned;
       }
       if (std::abs(most) < 0.1 * kDegree || !read.at(0).known(out::lobeBehindFirst)) return;
       Finding& finding = speak.say(
@@ -550,7 +585,7 @@ const Rule lobesOfBanks{
            "camshaft in the case they do not: nothing is to be ground to them there.",
            {}},
           {&in::cylinderAxis});
-      finding.hint = {kOneCamshaft, {angle(most)}};
+      finding.hint = {most > 0.0 ? kOneCamshaft : kOneCamshaftBack, {angle(std::abs(most))}};
     }};
 
 /// The banks stand to each other as the donor’s do.
@@ -587,9 +622,11 @@ const Rule camshaftToMake{
       if (std::abs(most) < 0.5 * kDegree) return;
       Finding& finding = speak.say(
           Weight::Objects,
-          {"The donor’s camshaft does not fit this crank: the lobes of cylinder {1} must move "
-           "by {2} on it, and ignition and trigger with them.",
-           {number(cylinder), angle(most)}},
+          {most > 0.0 ? "The donor’s camshaft does not fit this crank: the lobes of cylinder {1} "
+                        "must come {2} earlier on it, and ignition and trigger with them."
+                      : "The donor’s camshaft does not fit this crank: the lobes of cylinder {1} "
+                        "must come {2} later on it, and ignition and trigger with them.",
+           {number(cylinder), angle(std::abs(most))}},
           {&in::throwAhead, &in::firingOrder, &in::firesLater});
       if (axesAreTheDonors(read)) return;
       finding.hint = {

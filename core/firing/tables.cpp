@@ -90,12 +90,11 @@ std::string numbersOf(const std::vector<int>& group, const firing::Crank& crank)
   return text;
 }
 
-/// Those that fire a turn before and after: one coil sparks in both.
+/// Those that fire with it, or a turn before or after: one coil sparks in both.
 std::string partnersOf(std::size_t place, const firing::Order& order, const firing::Crank& crank) {
-  constexpr double kSame = 1e-6;  // [rad] what arithmetic leaves
   std::string text;
   for (std::size_t i = 0; i < order.at.size(); ++i) {
-    if (std::abs(std::abs(order.at[i] - order.at[place]) - kTurn) > kSame) continue;
+    if (i == place || firing::within(order.at[i] - order.at[place], kTurn) != 0.0) continue;
     if (!text.empty()) text += ", ";
     text += std::to_string(crank.numbers[static_cast<std::size_t>(order.cylinders[i])]);
   }
@@ -146,21 +145,22 @@ const Table crankTops{
 
 const Table firingOrders{
     .key = "firing_orders",
-    .name = "Orders in which these throws can fire",
+    .name = "Orders in which these throws can fire, at most the 128 most even",
     .per = Per::Engine,
     .columns = kOrders,
     .formula =
         "a four-stroke fires each cylinder at its top or a turn later: 2^(n−1) ways; the most even "
         "first, of equals those with the fewest neighbours in sequence",
     .source = "enumeration; neighbours: common practice, no published source",
-    .valid = "one firing of each cylinder in a cycle",
+    .valid =
+        "one firing of each cylinder in a cycle; intervals are rounded so that they add up; of "
+        "more than 128 orders the 128 most even",
     .fill = [](Reader& read, Rows& rows) {
-      constexpr std::size_t kMost = 64;  // rows that anyone looks through
       const firing::Crank crank = firing::crankOf(read);
       const std::optional<firing::Order> used = firing::soughtOrder(read, crank).order;
       if (!read.complete()) return;
       const auto orders = firing::ordersOf(crank);
-      for (std::size_t i = 0; i < std::min(kMost, orders.size()); ++i) {
+      for (std::size_t i = 0; i < std::min(firing::kMostOrders, orders.size()); ++i) {
         const firing::Order& order = orders[i];
         const bool inUse = used && same(order, *used, crank.strokes);
         rows.add({firing::words(order, crank.numbers),
@@ -201,7 +201,7 @@ const Table triggers{
     .columns = kTriggers,
     .formula =
         "crank: firing after the top of the cylinder entered first, less whole turns; half speed: "
-        "half of it; a coil is shared by two whose firings are a turn apart",
+        "half of it; a coil is shared by two that fire together or a turn apart",
     .source = "plane geometry; sharing a coil: common practice, no published source",
     .valid =
         "at top dead centre, no advance in it: turn each mark earlier by the advance, at half "
@@ -216,8 +216,7 @@ const Table triggers{
         const auto cylinder = static_cast<std::size_t>(order.cylinders[i]);
         const double at = firing::within(order.at[i] - from, firing::cycleOf(crank.strokes));
         rows.add({static_cast<double>(crank.numbers[cylinder]), firing::asRead(at, kTurn),
-                  four ? firing::asRead(0.5 * at, kTurn) : kAbsent,
-                  four ? partnersOf(i, order, crank) : std::string()});
+                  four ? firing::asRead(0.5 * at, kTurn) : kAbsent, partnersOf(i, order, crank)});
       }
     }};
 

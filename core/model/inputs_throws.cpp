@@ -76,7 +76,7 @@ constinit const Input cylinderAxis{
     .list = true,
     .typical = 0.0,
     .possible = {.least = -kTurn, .most = kTurn},
-    .usual = {.least = -0.5 * kTurn, .most = 0.5 * kTurn},
+    .usual = {.least = -0.5 * kTurn, .most = kTurn},
     .standing = {.value = 0.0, .origin = "in line"},
     .plusMinus = 0.1 * kDegree,
     .instrument = "maker’s book or protractor",

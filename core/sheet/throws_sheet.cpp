@@ -101,9 +101,13 @@ void sayBanks(BenchWork& work) {
   const double turned = bankTurned(work);
   if (turned == 0.0) return;
   say(work,
-      "Lobes are for a camshaft of each bank. One camshaft in the case, followers turned with the "
-      "bank: lobes {1} further ahead, or back where it turns against the crank.",
-      {describe::Quantity{Kind::Angle, turned, 1}});
+      turned > 0.0 ? "Lobes are for a camshaft of each bank. One camshaft in the case, followers "
+                     "turned with the bank: lobes {1} further ahead, or back where it turns "
+                     "against the crank."
+                   : "Lobes are for a camshaft of each bank. One camshaft in the case, followers "
+                     "turned with the bank: lobes {1} further back, or ahead where it turns "
+                     "against the crank.",
+      {describe::Quantity{Kind::Angle, std::abs(turned), 1}});
 }
 
 std::string topWithLikely(const BenchWork& work, int cylinder) {

@@ -39,9 +39,9 @@ TEST(ASentence, KeepsBracesThatAreNoArgument) {
 }
 
 TEST(ARefusal, NamesAnEntryOrSpeaksForItsLeaf) {
-  EXPECT_EQ(word(RefusedBecause{.input = &toys::part}, kBench), "The part cannot be as entered.");
+  EXPECT_EQ(word(RefusedBecause{.input = &toys::part}, kBench), "The entry for part cannot be as it is.");
   EXPECT_EQ(word(RefusedBecause{.input = &toys::part, .donors = true}, kBench),
-            "The donor's part cannot be as entered.");
+            "The donor's entry for part cannot be as it is.");
   EXPECT_EQ(word(RefusedBecause{.sentence = "A rod of {1} needs {2}.",
                                 .kind = units::Kind::Length,
                                 .value = 0.038,

@@ -5,7 +5,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numbers>
+#include <set>
+#include <sstream>
 #include <string>
 #include <utility>
 #include <vector>
@@ -366,6 +369,159 @@ TEST(CylinderNumbers, ThatAreNotEachAnothersAreForbidden) {
   }
 }
 
+/// A common crank in one of the cycles, its orders as they are told.
+class OrdersOfLayout : public testing::TestWithParam<const char*> {};
+
+// By the definition of an order of firing: those that fire together are joined by +, and nobody
+// else is; intervals are never negative and fill the cycle; no row comes twice.
+TEST_P(OrdersOfLayout, AreToldOnceWithThoseTogetherJoined) {
+  const bool two = GetParam() == std::string("two-stroke");
+  for (const Layout& layout : layouts()) {
+    const model::Project project =
+        engineOf(std::to_string(layout.cylinders).c_str(), std::string(layout.throws).c_str(),
+                 std::string(layout.axes).c_str(), GetParam());
+    Assessment assessment(project);
+    const Tabulated orders = assessment.evaluation().tabulated(0, out::firingOrders);
+    ASSERT_EQ(orders.state, State::Value) << layout.key;
+    std::set<std::string> rows;
+    for (std::size_t i = 0; i < orders.rows.size(); ++i) {
+      const std::string& order = orders.rows["order"].words[i];
+      const std::string& intervals = orders.rows["intervals"].words[i];
+      EXPECT_TRUE(rows.insert(order + intervals + orders.rows["later"].words[i]).second)
+          << layout.key << ": " << order;
+      const double least = orders.rows["least_rad"].numbers[static_cast<Eigen::Index>(i)];
+      const bool together = order.find('+') != std::string::npos;
+      EXPECT_EQ(least == 0.0, together) << layout.key << ": " << order << " | " << intervals;
+      EXPECT_GE(least, 0.0);
+      double sum = 0.0;
+      std::string marks;
+      std::istringstream each(intervals);
+      for (std::string interval; std::getline(each, interval, '-');) {
+        sum += std::stod(interval);
+        marks += interval == "0" ? '+' : '-';
+      }
+      EXPECT_NEAR(sum, two ? 360.0 : 720.0, 1e-9) << layout.key << ": " << intervals;
+      std::string written;
+      std::ranges::copy_if(order, std::back_inserter(written),
+                           [](char letter) { return letter == '+' || letter == '-'; });
+      EXPECT_EQ(written + '-', marks) << layout.key << ": " << order << " | " << intervals;
+    }
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Cycles, OrdersOfLayout, testing::Values("two-stroke", "four-stroke"),
+                         [](const auto& row) { return row.param[0] == 't' ? "Two" : "Four"; });
+
+// By the definition of a rounded sum: the largest remainders take what is left; 720/7 each where
+// all are alike.
+TEST(Intervals, AreRoundedSoThatTheyAddUp) {
+  const auto said = [](std::vector<double> degrees) {
+    for (double& each : degrees) each *= kDegree;
+    return inDegrees(degrees);
+  };
+  EXPECT_EQ(said({0.0, 14.77, 14.77, 330.46}), "0-14.8-14.8-330.4");
+  EXPECT_EQ(said({119.96, 120.02, 120.02}), "120-120-120");
+  EXPECT_EQ(said({100.04, 100.04, 159.92}), "100.1-100-159.9");
+  EXPECT_EQ(said(std::vector<double>(7, 720.0 / 7.0)), "102.9-102.9-102.9-102.9-102.9-102.9-102.9");
+}
+
+// Common practice, no published source: a + in an order joins those that fire together.
+TEST(FiringOrder, WithAPlusIsOfThoseThatFireTogether) {
+  model::Project twin = engineOf("2", "0; 0");
+  type(twin.engines[0], "firing_order", "1+2");
+  EXPECT_EQ(Assessment(twin)(0, out::leastFiringGap).value, 0.0);
+  type(twin.engines[0], "firing_order", "1-2");
+  EXPECT_NEAR(Assessment(twin)(0, out::leastFiringGap).value, 360 * kDegree, 1e-9);
+  for (const auto& [order, apart] :
+       {std::pair{"1+2+3", "cylinders 1 and 2 are at their tops 120.0° apart"},
+        std::pair{"1-3 + 2", "cylinders 3 and 2 are at their tops 120.0° apart"}}) {
+    model::Project triple = engineOf("3", order[3] == '+' ? "0; 120; 240" : "0; 240; 120");
+    type(triple.engines[0], "firing_order", order);
+    const Assessment assessment(triple);
+    const describe::Finding* finding = findingOf(assessment, 0, "firing_order_fits_the_throws");
+    ASSERT_NE(finding, nullptr) << order;
+    EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+    EXPECT_THAT(told(*finding), HasSubstr(apart));
+    for (const describe::Mend& mend : finding->mends) {
+      model::Project mended = triple;
+      for (const auto& [input, text] : mend.entries) {
+        type(mended.engines[0], input->key, text);
+      }
+      EXPECT_EQ(Assessment(mended)(0, out::largestFiringGap).state, State::Value);
+    }
+  }
+  model::Project turned = engineOf("2", "0; 0");
+  type(turned.engines[0], "firing_order", "1+2");
+  type(turned.engines[0], "fires_turn_later", "0; 1");
+  EXPECT_NE(findingOf(Assessment(turned), 0, "turns_later_fit"), nullptr);
+}
+
+TEST(FiringOrder, ThatIsWrongOfAnyCrankIsForbiddenBeforeThereAreThrows) {
+  for (const char* order : {"1-1-2", "1-2-4", "1-3-2-1"}) {
+    model::Project project = engineOf("3", "");
+    type(project.engines[0], "firing_order", order);
+    EXPECT_NE(findingOf(Assessment(project), 0, "firing_order_names_each_once"), nullptr) << order;
+  }
+}
+
+TEST(FiringOrder, ThatCannotBeReadIsToldItsForm) {
+  model::Project project = engineOf("3", "0; 240; 120");
+  type(project.engines[0], "firing_order", "a-b-c");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "not_a_number_yet");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("1-3-2"));
+}
+
+// The even V8 of the list with its axes the other way: by hand 6 and 7 are then at the top
+// together.
+TEST(FiringOrder, ThatFitsWithTheAxesTurnedRoundSaysWhichThenFireTogether) {
+  model::Project project =
+      engineOf("8", "0; 0; 90; 90; 270; 270; 180; 180", "0; -90; 0; -90; 0; -90; 0; -90");
+  type(project.engines[0], "firing_order", "1-2-3-4-5-6-7-8");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "firing_order_fits_the_throws");
+  ASSERT_NE(finding, nullptr);
+  for (const describe::Mend& mend : finding->mends) {
+    if (mend.entries.front().first == &in::firingOrder) continue;
+    model::Project turned = project;
+    for (const auto& [input, text] : mend.entries) type(turned.engines[0], input->key, text);
+    const bool together = Assessment(turned)(0, out::leastFiringGap).value == 0.0;
+    EXPECT_EQ(describe::word(mend.says, {}).find('+') != std::string::npos, together);
+  }
+}
+
+// Common practice: one coil sparks in both where their pistons are at the top together.
+TEST(Triggers, OfATwoStrokeShareACoilWhereTheyFireTogether) {
+  const model::Project project = engineOf("2", "0; 0", "", "two-stroke");
+  Assessment assessment(project);
+  const Tabulated triggers = assessment.evaluation().tabulated(0, out::triggers);
+  EXPECT_THAT(triggers.rows["shares"].words, testing::ElementsAre("2", "1"));
+}
+
+TEST(Radial, HasUsualAxes) {
+  const model::Project project = engineOf("3", "0; 0; 0", "0; 120; 240");
+  EXPECT_EQ(findingOf(Assessment(project), 0, "unusual", "cylinder_axis_rad"), nullptr);
+}
+
+TEST(Layout, OfPairsOnOnePinIsTheSameWhicheverBankIsTheFirst) {
+  const auto named = [](const char* cylinders, const char* throws_, const char* axes) {
+    const model::Project project = engineOf(cylinders, throws_, axes);
+    const Assessment assessment(project);
+    return std::string(layoutName(assessment.evaluation(), 0));
+  };
+  EXPECT_EQ(named("8", "0; 0; 90; 90; 270; 270; 180; 180", "0; -90; 0; -90; 0; -90; 0; -90"),
+            "V8 90°, cross-plane");
+  EXPECT_EQ(named("2", "0; 30", "0; -75"), "V-twin 75°, second pin 30° behind");
+  EXPECT_EQ(named("2", "0; -30", "0; -75"), "V-twin 75°, second pin 30° ahead");
+}
+
+TEST(FiringOrders, OfEightCylindersAreAllThere) {
+  const model::Project project = engineOf("8", "0; 180; 90; 270; 270; 90; 180; 0");
+  Assessment assessment(project);
+  EXPECT_EQ(assessment.evaluation().tabulated(0, out::firingOrders).rows.size(), 128U);
+}
+
 TEST(Angles, OfOneForAllCylindersAreAskedAbout) {
   model::Project project = engineOf("2", "0; 0", "75");
   const Assessment assessment(project);
@@ -448,44 +604,32 @@ TEST_P(PinOffset, OfTheWrongSenseIsObjectedTo) {
 
 INSTANTIATE_TEST_SUITE_P(
     Pairs, PinOffset,
-    testing::Values(OffsetRow{"Vee60Ahead",
-                              "2",
-                              "0; 60",
-                              "0; 60",
-                              {"60.0°", "0.50", "0.87", "0.00"},
-                              "0.0 °; −60.0 °"},
-                    OffsetRow{"Vee60Behind", "2", "0; -60", "0; 60", {}},
-                    OffsetRow{"Vee45Ahead",
-                              "2",
-                              "0; 90",
-                              "0; 45",
-                              {"90.0°", "0.71", "1.00", "0.00"},
-                              "0.0 °; −90.0 °"},
-                    OffsetRow{
-                        "Vee75Ahead", "2", "0; 30", "0; 75", {"0.26", "0.50"}, "0.0 °; −30.0 °"},
-                    OffsetRow{"AgainstRotation",
-                              "2",
-                              "0; -60",
-                              "0; -60",
-                              {"behind", "0.50", "0.87"},
-                              "0.0 °; 60.0 °"},
-                    OffsetRow{"OnePin", "2", "0; 0", "0; 60", {}},
-                    // Neither sense is better at 90°.
-                    OffsetRow{"Vee90", "6", "0; 30; 240; 270; 120; 150", "0; 90; 0; 90; 0; 90", {}},
-                    OffsetRow{"Six60",
-                              "6",
-                              "0; 60; 240; 300; 120; 180",
-                              "0; 60; 0; 60; 0; 60",
-                              {"0.50", "0.87"},
-                              "0.0 °; −60.0 °; 240.0 °; 180.0 °; 120.0 °; 60.0 °"},
-                    OffsetRow{"BankAfterBank",
-                              "6",
-                              "0; 240; 120; 60; 300; 180",
-                              "0; 0; 0; 60; 60; 60",
-                              {"cylinder 4", "0.50", "0.87"},
-                              "0.0 °; 240.0 °; 120.0 °; −60.0 °; 180.0 °; 60.0 °"},
-                    OffsetRow{"FlatFour", "4", "0; 180; 180; 0", "0; 180; 0; 180", {}},
-                    OffsetRow{"InLine", "4", "0; 180; 180; 0", "", {}}),
+    testing::Values(
+        OffsetRow{
+            "Vee60Ahead", "2", "0; 60", "0; 60", {"60.0°", "0.50", "0.87", "0.00"}, "0; −60 °"},
+        OffsetRow{"Vee60Behind", "2", "0; -60", "0; 60", {}},
+        OffsetRow{
+            "Vee45Ahead", "2", "0; 90", "0; 45", {"90.0°", "0.71", "1.00", "0.00"}, "0; −90 °"},
+        OffsetRow{"Vee75Ahead", "2", "0; 30", "0; 75", {"0.26", "0.50"}, "0; −30 °"},
+        OffsetRow{
+            "AgainstRotation", "2", "0; -60", "0; -60", {"behind", "0.50", "0.87"}, "0; 60 °"},
+        OffsetRow{"OnePin", "2", "0; 0", "0; 60", {}},
+        // Neither sense is better at 90°.
+        OffsetRow{"Vee90", "6", "0; 30; 240; 270; 120; 150", "0; 90; 0; 90; 0; 90", {}},
+        OffsetRow{"Six60",
+                  "6",
+                  "0; 60; 240; 300; 120; 180",
+                  "0; 60; 0; 60; 0; 60",
+                  {"0.50", "0.87"},
+                  "0; −60; 240; 180; 120; 60 °"},
+        OffsetRow{"BankAfterBank",
+                  "6",
+                  "0; 240; 120; 60; 300; 180",
+                  "0; 0; 0; 60; 60; 60",
+                  {"cylinder 4", "0.50", "0.87"},
+                  "0; 240; 120; −60; 180; 60 °"},
+        OffsetRow{"FlatFour", "4", "0; 180; 180; 0", "0; 180; 0; 180", {}},
+        OffsetRow{"InLine", "4", "0; 180; 180; 0", "", {}}),
     [](const auto& row) { return std::string(row.param.name); });
 
 TEST(PinOffset, TurnedRoundTakesAnOrderAlongThatIsNotPossibleThen) {
@@ -605,6 +749,15 @@ TEST(Lobes, WaitForTheDonorsNumberOfCylinders) {
       waits, [](const auto& wait) { return wait.input == &in::cylinderCount && wait.donors; }));
 }
 
+// By hand: re-thrown from 360° to 270° the second fires 90° of crank, 45° of cam, later.
+TEST(Lobes, AreSaidToComeEarlierOrLater) {
+  const model::Project project = assess::sample("tansy-270");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 1, "lobes_move");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("cylinder 2 must come 45.0° later on it"));
+}
+
 TEST(Lobes, OfAVeeAreSaidToBeOfEachBank) {
   const model::Project vee = engineOf("2", "0; 0", "0; 75");
   const Assessment assessment(vee);
@@ -612,6 +765,11 @@ TEST(Lobes, OfAVeeAreSaidToBeOfEachBank) {
   ASSERT_NE(finding, nullptr);
   EXPECT_EQ(finding->weight, describe::Weight::Remarks);
   EXPECT_THAT(told(*finding), HasSubstr("turned by 75.0° come as much further ahead"));
+  const model::Project back = engineOf("2", "0; 0", "0; -75");
+  const Assessment backwards(back);
+  finding = findingOf(backwards, 0, "lobes_are_of_each_bank");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("turned back by 75.0° come as much further back"));
   const model::Project inLine = engineOf("2", "0; 270", "0; 0");
   EXPECT_EQ(findingOf(Assessment(inLine), 0, "lobes_are_of_each_bank"), nullptr);
 }
