@@ -28,12 +28,12 @@ constexpr double kTurn = 2.0 * std::numbers::pi;
 
 constexpr Column kOrders[] = {
     {.key = "order", .name = "Firing order", .words = true},
+    {.key = "in_use", .name = "In use", .words = true},
     {.key = "intervals", .name = "Intervals", .words = true},
     {.key = "largest_rad", .name = "Largest", .kind = Kind::Angle, .decimals = 1},
     {.key = "least_rad", .name = "Least", .kind = Kind::Angle, .decimals = 1},
     {.key = "neighbours", .name = "Neighbours in sequence", .kind = Kind::Count},
-    {.key = "later", .name = "A turn later, where need be", .words = true},
-    {.key = "in_use", .name = "In use", .words = true}};
+    {.key = "later", .name = "A turn later, where need be", .words = true}};
 
 constexpr Column kTops[] = {
     {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
@@ -145,7 +145,7 @@ const Table crankTops{
 
 const Table firingOrders{
     .key = "firing_orders",
-    .name = "Orders in which these throws can fire, at most the 128 most even",
+    .name = "Possible firing orders, 128 at most",
     .per = Per::Engine,
     .columns = kOrders,
     .formula =
@@ -163,11 +163,11 @@ const Table firingOrders{
       for (std::size_t i = 0; i < std::min(firing::kMostOrders, orders.size()); ++i) {
         const firing::Order& order = orders[i];
         const bool inUse = used && same(order, *used, crank.strokes);
-        rows.add({firing::words(order, crank.numbers),
+        rows.add({firing::words(order, crank.numbers), std::string(inUse ? "in use" : ""),
                   firing::inDegrees(order.intervals(crank.strokes)),
                   order.largestGap(crank.strokes), order.leastGap(crank.strokes),
                   static_cast<double>(firing::neighboursInSequence(order, crank.standing())),
-                  firing::typedOrder(orders, i, crank).later, std::string(inUse ? "in use" : "")});
+                  firing::typedOrder(orders, i, crank).later});
       }
     }};
 

@@ -249,6 +249,32 @@ TEST_F(ThrowsOnPaper, DrawsTheCrankOrSaysWhatIsMissing) {
   EXPECT_TRUE(printed().contains(QStringLiteral("Not entered yet: throw angle ahead")));
 }
 
+TEST_F(ThrowsOnPaper, LeavesRoomToSpareToWhatIsSaidAgainstIt) {
+  document_.startNew();
+  document_.type(kTarget, in::cylinderCount, QStringLiteral("3"));
+  document_.type(kTarget, in::cycle, QStringLiteral("four-stroke"));
+  document_.type(kTarget, in::throwAhead, QStringLiteral("0; 0; 0"));
+  document_.type(kTarget, in::cylinderAxis, QStringLiteral("0; 120; 240"));
+  const QString text = printed();
+  EXPECT_TRUE(text.contains(QStringLiteral("3 rods stand on one throw")));
+  EXPECT_TRUE(text.contains(QStringLiteral("measure how the followers stand")));
+  EXPECT_FALSE(text.contains(QStringLiteral("more against it"))) << text.toStdString();
+}
+
+TEST_F(ThrowsOnPaper, NamesEachPistonOfAVeeByItself) {
+  document_.startNew();
+  document_.type(kTarget, in::cylinderCount, QStringLiteral("8"));
+  document_.type(kTarget, in::cycle, QStringLiteral("four-stroke"));
+  document_.type(kTarget, in::throwAhead, QStringLiteral("0; 0; 90; 90; 270; 270; 180; 180"));
+  document_.type(kTarget, in::cylinderAxis, QStringLiteral("0; -90; 0; -90; 0; -90; 0; -90"));
+  document_.type(kTarget, in::cylinderPosition,
+                 QStringLiteral("0; 22; 112; 134; 224; 246; 336; 358"));
+  const QString text = printed();
+  for (const auto* merged : {"3, 8", "1, 6"}) {
+    EXPECT_FALSE(text.contains(QLatin1StringView(merged))) << merged;
+  }
+}
+
 class PlateOnPaper : public WithDocument {
  protected:
   QString file(const char* name) { return inFolder(QLatin1StringView(name)); }

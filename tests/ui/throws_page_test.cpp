@@ -3,6 +3,9 @@
 #include <QAction>
 #include <QApplication>
 #include <QMenu>
+#include <QPushButton>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QTest>
 #include <algorithm>
 
@@ -10,6 +13,7 @@
 #include "core/firing/layouts.h"
 #include "core/firing/results.h"
 #include "tests/ui/fixture.h"
+#include "ui/drawings/crank_view.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/page.h"
 #include "ui/widgets/pane_column.h"
@@ -78,6 +82,69 @@ TEST_F(ThrowsPage, ADoubleClickPutsACommonCrankIntoTheEntries) {
   doubleClick(cranks, static_cast<int>(found - names.begin()));
   EXPECT_EQ(textOf(in::throwAhead), u"0; 180; 0"_s);
   EXPECT_TRUE(textOf(in::firingOrder).isEmpty()) << "an order of other throws";
+}
+
+TEST_F(ThrowsPage, SaysWhatACrankOfTheListTakesAlong) {
+  document_.type(kTarget, in::cylinderNumber, u"3-2-1"_s);
+  document_.type(kTarget, in::cylinderCount, QString());
+  TableView& cranks = table(out::commonCranks);
+  const auto& names = cranks.filled().rows["crank"].words;
+  const auto found = std::ranges::find(names, "twin, 270°");
+  ASSERT_NE(found, names.end());
+  doubleClick(cranks, static_cast<int>(found - names.begin()));
+  EXPECT_EQ(textOf(in::throwAhead), u"0; 270"_s);
+  EXPECT_TRUE(textOf(in::firingOrder).isEmpty());
+  EXPECT_TRUE(document_.undoStack().undoText().contains(u"clearing the firing order"_s));
+}
+
+TEST_F(ThrowsPage, LetsGoOfTheNumbersOfOtherCylinders) {
+  document_.type(kTarget, in::cylinderNumber, u"3-2-1"_s);
+  document_.type(kTarget, in::throwAhead, QString());
+  TableView& cranks = table(out::commonCranks);
+  const auto row = [&](std::string_view name) {
+    const auto& names = cranks.filled().rows["crank"].words;
+    return static_cast<int>(std::ranges::find(names, name) - names.begin());
+  };
+  doubleClick(cranks, row("triple, 120°"));
+  EXPECT_EQ(textOf(in::cylinderNumber), u"3-2-1"_s) << "as many cylinders";
+}
+
+TEST_F(ThrowsPage, OffersCommonCranksRightBehindThePicture) {
+  const TableView& cranks = table(out::commonCranks);
+  const auto columns = window_.page()->findChildren<PaneColumn*>();
+  const auto column = std::ranges::find_if(
+      columns, [&](const PaneColumn* each) { return each->isAncestorOf(&cranks); });
+  ASSERT_NE(column, columns.end());
+  const auto* tabs = (*column)->findChild<QTabBar*>(QString(), Qt::FindDirectChildrenOnly);
+  EXPECT_EQ(tabs->tabText(1), fromCore(out::commonCranks.name));
+}
+
+TEST_F(ThrowsPage, IsWalkedByTabFromTheFigureToWhatTurnsIt) {
+  auto* view = window_.page()->findChild<CrankView*>();
+  ASSERT_NE(view, nullptr);
+  auto* tabs = window_.page()->findChild<QTabWidget*>();
+  tabs->setCurrentIndex(1);
+  QApplication::processEvents();
+  ASSERT_TRUE(view->isVisible());
+  window_.activateWindow();
+  view->setFocus();
+  QWidget* pane = view->parentWidget();
+  QStringList reached;
+  for (int i = 0; i < 4; ++i) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    QWidget* now = QApplication::focusWidget();
+    ASSERT_NE(now, nullptr);
+    EXPECT_TRUE(pane->isAncestorOf(now)) << now->metaObject()->className();
+    if (const auto* button = qobject_cast<QPushButton*>(now)) reached += button->text();
+  }
+  EXPECT_EQ(reached, (QStringList{u"At an angle"_s, u"From the end"_s, u"Turn"_s}));
+}
+
+TEST_F(ThrowsPage, SaysOfTheCrankInSpaceWhichEndIsSeen) {
+  const auto* view = window_.page()->findChild<CrankView*>();
+  ASSERT_NE(view, nullptr);
+  EXPECT_TRUE(view->seenInWords().contains(u"seen from the"_s))
+      << view->seenInWords().toStdString();
 }
 
 TEST_F(ThrowsPage, CylindersAreChosenByTheWorkshopsNumbers) {

@@ -276,6 +276,7 @@ class CrankPainter {
     QPointF out;  ///< away from the crank
     QString text;
     QRectF box;
+    double axis = 0.0;  ///< [rad] of the bank it stands over
   };
 
   /// Largest that what is drawn and its words go into the room.
@@ -352,19 +353,20 @@ class CrankPainter {
                 draft_.ink().faint);
   }
 
-  /// At the ends of the axes. Cylinders that stand behind each other share a place; a name that
-  /// would lie over another goes further out.
+  /// At the ends of the axes. Cylinders of a bank that stand behind each other share a place; a
+  /// name that would lie over another goes further out.
   void layNames() {
     names_.clear();
     for (const FigureCylinder& one : figure_.cylinders) {
       const QPointF at = seen(footOf(one) + endOfAxis(one) * pointing(one.axis));
       const auto found = std::ranges::find_if(names_, [&](const Word& name) {
-        return (name.at - at).manhattanLength() < draft_.textHeight();
+        return sameAngle(name.axis, one.axis) &&
+               (name.at - at).manhattanLength() < draft_.textHeight();
       });
       if (found == names_.end()) {
         const QPointF out = at - seen(footOf(one));
         names_.push_back(
-            {at, out / std::max(1.0, std::hypot(out.x(), out.y())), one.name, QRectF()});
+            {at, out / std::max(1.0, std::hypot(out.x(), out.y())), one.name, QRectF(), one.axis});
       } else {
         found->text += QStringLiteral(", ") + one.name;
       }

@@ -100,6 +100,11 @@ void CrankView::describe() {
                                : inWords(taste_, crank_, viewpoint_, crankAngle_));
 }
 
+QString CrankView::seenInWords() const {
+  const QString seen = viewInWords(taste_, crank_, viewpoint_);
+  return crank_.inFront.isEmpty() ? seen : tr("%1 · %2").arg(seen, inSentence(crank_.inFront));
+}
+
 void CrankView::setCrankAngle(double angle) {
   crankAngle_ = angle;
   describe();
@@ -124,7 +129,14 @@ void CrankView::paintEvent(QPaintEvent* /*event*/) {
     painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, crank_.whyNot);
     return;
   }
-  paintCrank(draft, rect(), crank_.figure, viewpoint_, crankAngle_);
+  // Which end it is stands below it, as below the star.
+  const QRectF words = QRectF(rect()).adjusted(0.0, height() - 1.2 * draft.textHeight(), 0.0, 0.0);
+  paintCrank(draft, QRectF(rect()).adjusted(0.0, 0.0, 0.0, -words.height()), crank_.figure,
+             viewpoint_, crankAngle_);
+  painter.setPen(draft.ink().faint);
+  painter.drawText(words, Qt::AlignCenter,
+                   painter.fontMetrics().elidedText(seenInWords(), Qt::ElideRight,
+                                                    static_cast<int>(words.width())));
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(palette().color(QPalette::Highlight), 1.0));
@@ -185,18 +197,18 @@ void CrankView::walk(double right, double up) {
 CrankPane::CrankPane(Document& document, Taste& taste, std::function<int()> which, QWidget* parent)
     : QWidget(parent) {
   auto* view = new CrankView(document, taste, std::move(which), this);
+  auto* atAnAngle = new QPushButton(tr("At an angle"), this);
+  auto* fromEnd = new QPushButton(tr("From the end"), this);
+  auto* turning = new QPushButton(tr("Turn"), this);
+  turning->setObjectName(QStringLiteral("turn"));
+  turning->setCheckable(true);
+  turning->setToolTip(tr("Turns the crank until it is pressed again."));
   auto* slider = new QSlider(Qt::Horizontal, this);
   slider->setRange(0, 720);
   slider->setPageStep(kCoarse);
   slider->setAccessibleName(tr("Crank angle of the figure"));
   auto* angle = new QLabel(this);
   angle->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("720°")));
-  auto* turning = new QPushButton(tr("Turn"), this);
-  turning->setObjectName(QStringLiteral("turn"));
-  turning->setCheckable(true);
-  turning->setToolTip(tr("Turns the crank until it is pressed again."));
-  auto* atAnAngle = new QPushButton(tr("At an angle"), this);
-  auto* fromEnd = new QPushButton(tr("From the end"), this);
   auto* timer = new QTimer(this);
   timer->setInterval(kFrame);
 

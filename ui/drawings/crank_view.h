@@ -27,6 +27,9 @@ class CrankView final : public QWidget {
   const Viewpoint& viewpoint() const { return viewpoint_; }
   void lookFrom(const Viewpoint& viewpoint);
 
+  /// From which end and how it is looked at, and which cylinder is taken to stand where.
+  QString seenInWords() const;
+
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
 

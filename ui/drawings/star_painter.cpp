@@ -87,8 +87,9 @@ bool findRoom(const Drafting& draft, const QRectF& room, const std::vector<Names
 }
 
 /// The part of a circle between two throws where there is most room, the first where all are alike:
-/// an arc that begins beside a throw and has its tip in the sense of rotation.
-void paintRotation(Drafting& draft, const Star& star, QPointF centre, double radius) {
+/// an arc that begins beside a throw and has its tip in the sense of rotation, clear of the names.
+void paintRotation(Drafting& draft, const Star& star, QPointF centre, double radius,
+                   const std::vector<QRectF>& names) {
   constexpr double kMost = 110.0 * kDegree;  // of the part that is used
   constexpr double kFree = 0.23;             // of it, at either end
   std::vector<double> angles;
@@ -106,8 +107,15 @@ void paintRotation(Drafting& draft, const Star& star, QPointF centre, double rad
   }
   room = std::min(room, kMost);
   const double length = draft.mm(2.6);
-  const double from = begin + kFree * room;
-  const double tip = begin + (1.0 - kFree) * room;
+  double from = begin + kFree * room;
+  double tip = begin + (1.0 - kFree) * room;
+  const double least = 0.4 * (tip - from);
+  const auto isOverAName = [&](double angle) {
+    const QPointF at = centre + radius * pointing(angle, star.clockwise);
+    return std::ranges::any_of(names, [&](const QRectF& name) { return name.contains(at); });
+  };
+  while (isOverAName(from) && tip - from > least) from += kDegree;
+  while (isOverAName(tip) && tip - from > least) tip -= kDegree;
   const double end = tip - length / radius;
   QPolygonF arc;
   constexpr int kSteps = 24;
@@ -159,13 +167,19 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
       draft.label(centre + 0.55 * radius * way, angle);
     }
   }
+  std::vector<QRectF> over;
+  const double clear = draft.mm(1.2);
   for (Names& one : names()) {
     const double most = 0.5 * std::max(0.0, inner.width() - draft.textWidth(one.text, true));
     one.middle.setX(std::clamp(one.middle.x(), centre.x() - most, centre.x() + most));
     draft.text(one.middle, Qt::AlignHCenter | Qt::AlignVCenter, one.text, true);
+    QRectF name(0.0, 0.0, draft.textWidth(one.text, true) + 2.0 * clear,
+                draft.textHeight() + 2.0 * clear);
+    name.moveCenter(one.middle);
+    over.push_back(name);
   }
   draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
-  paintRotation(draft, star, centre, radius + pin + draft.mm(around.rotation));
+  paintRotation(draft, star, centre, radius + pin + draft.mm(around.rotation), over);
   if (!star.seenFrom.isEmpty()) {
     const double aside = std::min(draft.textWidth(star.seenFrom), room.width()) / 2.0;
     draft.text(QPointF(room.center().x() - aside, room.bottom()), Qt::AlignLeft | Qt::AlignBottom,

@@ -76,7 +76,7 @@ PageDescription rhythmPage() {
           .entries = {{{}, {&in::firingOrder, &in::firesLater, &in::wantedSpeed, &in::cycle}}},
           .results = {&out::firingFrequency, &out::firesAfterFirst, &out::lobeBehindFirst,
                       &out::lobeMoved},
-          .decides = {&out::firingFrequency},
+          .decides = {&out::firingFrequency, &out::largestFiringGap},
           .answer = &answer,
           .picture = &picture,
           .tables = {{.table = &out::firingTable}, {.table = &out::triggers}}};

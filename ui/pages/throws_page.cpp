@@ -56,16 +56,35 @@ QWidget* picture(Desk& desk, QWidget* parent) {
   return pictures;
 }
 
-/// The crank on that row becomes that of the subject; an order of firing that it had goes.
+/// The crank on that row becomes that of the subject; an order of firing that it had goes, and the
+/// workshop's numbers where there are other cylinders.
 void putCrank(Desk& desk, const Tabulated& cranks, int row) {
   describe::Mend crank;
   const double count = cranks.rows["cylinders"].numbers[row];
+  const auto given = [&](const describe::Input& input) {
+    return !desk.document.entry(desk.subject(), input).empty();
+  };
+  QStringList gone;
+  if (given(in::firingOrder) || given(in::firesLater)) gone += tr("firing order");
   crank.entries = {{&in::cylinderCount, std::to_string(static_cast<int>(count))},
                    {&in::throwAhead, wordsIn(cranks, "throws", row)},
                    {&in::cylinderAxis, wordsIn(cranks, "axes", row)},
                    {&in::firingOrder, {}},
                    {&in::firesLater, {}}};
-  desk.document.take(desk.subject(), crank, tr("crank"));
+  if (desk.document.assessment().evaluation().cylinders(desk.subject()) !=
+      static_cast<int>(count)) {
+    if (given(in::cylinderNumber)) gone += tr("workshop numbers");
+    crank.entries.emplace_back(&in::cylinderNumber, std::string());
+  }
+  const QString cleared = gone.join(tr(" and "));
+  const QString name = fromCore(wordsIn(cranks, "crank", row));
+  desk.document.take(desk.subject(), crank,
+                     gone.isEmpty() ? tr("crank") : tr("crank, clearing the %1,").arg(cleared));
+  const QString engine = desk.document.engineName(desk.subject());
+  Q_EMIT desk.said(
+      gone.isEmpty()
+          ? tr("%1 has the crank “%2”.").arg(engine, name)
+          : tr("%1 has the crank “%2”; its %3 went with the old one.").arg(engine, name, cleared));
 }
 
 /// "1-3-4-2" typed as 1; 3; 4; 2, and on which turn where the order alone does not say it.
@@ -97,10 +116,10 @@ PageDescription throwsPage() {
           .decides = {&out::largestFiringGap},
           .answer = &answer,
           .picture = &picture,
-          .tables = {{&out::crankTops, tr("no throws yet")},
+          .tables = {{&out::commonCranks, {}, &putCrank},
+                     {&out::crankTops, tr("no throws yet")},
                      {&out::firingOrders, tr("no throws yet"), &putOrder},
-                     {&out::collectors, tr("one cylinder")},
-                     {&out::commonCranks, {}, &putCrank}}};
+                     {&out::collectors, tr("one cylinder")}}};
 }
 
 }  // namespace strokewright::ui

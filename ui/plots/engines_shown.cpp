@@ -61,8 +61,11 @@ QString whyNot(const assess::Assessment& assessment, const Taste& taste, describ
       return {};
     case describe::State::None:
       return fromCore(notes.none);
-    case describe::State::Refused:
-      return taste.sentence(assessment.evaluation().refusal(notes));
+    case describe::State::Refused: {
+      QString sentence = taste.sentence(assessment.evaluation().refusal(notes));
+      if (sentence.endsWith(u'.')) sentence.chop(1);  // who asks ends the sentence
+      return sentence;
+    }
     case describe::State::Waits:
       break;
   }

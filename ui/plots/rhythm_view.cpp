@@ -47,6 +47,7 @@ RhythmView::RhythmView(Document& document, Taste& taste, std::function<int()> wh
       speed_(new QLineEdit(this)),
       listen_(new QPushButton(tr("&Listen"), this)),
       save_(new QPushButton(tr("Save &sound as…"), this)),
+      problem_(new QLabel(this)),
       refresher_(new Refresher(document, taste, *this, [this] { refresh(); })) {
   engine_->setAccessibleName(tr("Engine to be heard"));
   engine_->setFocusPolicy(Qt::StrongFocus);
@@ -56,6 +57,7 @@ RhythmView::RhythmView(Document& document, Taste& taste, std::function<int()> wh
   listen_->setToolTip(
       tr("Writes three seconds to a file of its own and opens it with the player of the desktop"));
   layOut();
+  connect(speed_, &QLineEdit::textChanged, this, &RhythmView::judgeSpeed);
   connect(speed_, &QLineEdit::returnPressed, this, &RhythmView::listen);
   connect(listen_, &QPushButton::clicked, this, &RhythmView::listen);
   connect(save_, &QPushButton::clicked, this, &RhythmView::askWhere);
@@ -70,6 +72,8 @@ void RhythmView::layOut() {
   row->addWidget(listen_);
   row->addWidget(save_);
   row->addStretch(1);
+  problem_->setWordWrap(true);
+  problem_->hide();
   auto* caution = new QLabel(
       tr("A plain pulse for each firing, the same from every cylinder: it lets the ear compare "
          "rhythms and is not the sound of the exhaust."),
@@ -80,6 +84,7 @@ void RhythmView::layOut() {
   column->setSpacing(4);
   column->addWidget(bars_, 1);
   column->addLayout(row);
+  column->addWidget(problem_);
   column->addWidget(caution);
 }
 
@@ -92,6 +97,7 @@ void RhythmView::refresh() {
                               : units::toSi(units::unitsOf(Kind::Speed).front(), 3000.0);
   const QString shown = taste_.shown(Kind::Speed, usual);
   speed_->setPlaceholderText(wanted ? shown : tr("such as %1").arg(shown));
+  judgeSpeed();
 }
 
 /// The subject and, where there is one beside it, the donor; who was chosen stays.
@@ -110,6 +116,31 @@ int RhythmView::engine() const {
   return engine_->count() > 0 ? engine_->currentData().toInt() : -1;
 }
 
+/// [rad/s] as typed; nothing where that is no speed.
+std::optional<double> RhythmView::typedSpeed() const {
+  const units::Parsed read =
+      units::parse(Kind::Speed, speed_->text().toStdString(), taste_.style().group[Kind::Speed]);
+  if (read.values.size() != 1 || read.values.front() <= 0.0) return std::nullopt;
+  return read.values.front();
+}
+
+/// What is wrong with the speed stands below it from when it is typed until it is mended.
+void RhythmView::judgeSpeed() {
+  const QString text = speed_->text().trimmed();
+  sayProblem(text.isEmpty() || typedSpeed()
+                 ? QString()
+                 : tr("“%1” is no speed to listen at: write one, such as %2.").arg(text, suchAs()));
+}
+
+void RhythmView::sayProblem(const QString& problem) {
+  problem_->setText(problem);
+  problem_->setVisible(!problem.isEmpty());
+}
+
+QString RhythmView::suchAs() const {
+  return taste_.shown(Kind::Speed, units::toSi(units::unitsOf(Kind::Speed).front(), 3000.0));
+}
+
 /// [rad/s] as typed, else the speed wanted; 0, and said, where there is neither.
 double RhythmView::speed() {
   const QString text = speed_->text().trimmed();
@@ -117,14 +148,10 @@ double RhythmView::speed() {
   if (text.isEmpty() && evaluation.inputStands(engine(), in::wantedSpeed)) {
     return evaluation.inputValue(engine(), in::wantedSpeed);
   }
-  const units::Parsed read =
-      units::parse(Kind::Speed, text.toStdString(), taste_.style().group[Kind::Speed]);
-  if (read.values.size() == 1 && read.values.front() > 0.0) return read.values.front();
-  const QString such =
-      taste_.shown(Kind::Speed, units::toSi(units::unitsOf(Kind::Speed).front(), 3000.0));
-  Q_EMIT said(text.isEmpty()
-                  ? tr("No speed is wanted of this engine yet: write one, such as %1.").arg(such)
-                  : tr("“%1” is no speed to listen at: write one, such as %2.").arg(text, such));
+  if (const std::optional<double> typed = typedSpeed()) return *typed;
+  if (text.isEmpty()) {
+    sayProblem(tr("No speed is wanted of this engine yet: write one, such as %1.").arg(suchAs()));
+  }
   speed_->setFocus();
   return 0.0;
 }
@@ -146,7 +173,7 @@ QByteArray RhythmView::sound() {
     return QByteArray::fromStdString(
         firing::wav(firing::soundOf(firings.order, firings.strokes, playing), playing.rate));
   } catch (const describe::Refusal& refusal) {
-    Q_EMIT said(taste_.sentence(describe::Sentence{
+    sayProblem(taste_.sentence(describe::Sentence{
         refusal.sentence(),
         {Quantity{refusal.kind(), refusal.value()}, Quantity{refusal.kind(), refusal.limit()}}}));
     return {};

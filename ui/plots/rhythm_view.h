@@ -4,8 +4,10 @@
 #include <QTemporaryDir>
 #include <QWidget>
 #include <functional>
+#include <optional>
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 class QPushButton;
 
@@ -41,6 +43,10 @@ class RhythmView final : public QWidget {
   int engine() const;
   QByteArray sound();
   double speed();
+  std::optional<double> typedSpeed() const;
+  void judgeSpeed();
+  void sayProblem(const QString& problem);
+  QString suchAs() const;
   void askWhere();
 
   Document& document_;
@@ -51,6 +57,7 @@ class RhythmView final : public QWidget {
   QLineEdit* speed_;
   QPushButton* listen_;
   QPushButton* save_;
+  QLabel* problem_;  ///< with the speed; hidden while there is none
   Refresher* refresher_;
   QTemporaryDir folder_;  ///< of what is played; goes with the view
   int played_ = 0;

@@ -40,6 +40,7 @@ constexpr double kLeastSketch = 52.0;
 constexpr double kMostSketch = 84.0;
 constexpr double kMostChain = 130.0;
 constexpr double kLeastCrank = 52.0;
+constexpr double kEnoughCrank = 84.0;  // what a crank takes before more is said against it
 constexpr double kMostCrank = 125.0;
 constexpr double kMostStar = 66.0;       // width
 constexpr double kRoomForAngles = 48.0;  // width of a star before they lie over each other
@@ -149,8 +150,17 @@ class BenchPage {
     return height;
   }
 
+  /// A figure of the throws that has room to spare leaves it to them.
+  double mostObjections(double bottom) {
+    double spare = 0.0;
+    if (!crank_.cylinders.empty()) {
+      spare = bottom - top_ - mm(3.0 * kGap) - gridsHeight() - notesHeight() - mm(kEnoughCrank);
+    }
+    return std::max(mm(kMostObjections), spare);
+  }
+
   /// As many as find room, the rest counted.
-  std::vector<Paragraph> objections() {
+  std::vector<Paragraph> objections(double most) {
     const auto listed = [&](std::size_t count) {
       std::vector<Paragraph> paragraphs;
       for (std::size_t i = 0; i < count; ++i) {
@@ -169,12 +179,12 @@ class BenchPage {
       return paragraphs;
     };
     std::size_t count = sheet_.objections.size();
-    while (count > 0 && heightOf(listed(count)) > mm(kMostObjections)) --count;
+    while (count > 0 && heightOf(listed(count)) > most) --count;
     return listed(count);
   }
 
   double paintObjections(double bottom) {
-    const std::vector<Paragraph> paragraphs = objections();
+    const std::vector<Paragraph> paragraphs = objections(mostObjections(bottom));
     const double top = bottom - heightOf(paragraphs) - mm(1.0);
     const TextFlow flow = page_.fullWidth();
     double y = top;

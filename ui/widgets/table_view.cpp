@@ -315,10 +315,10 @@ void TableView::reword() {
   const Taste& taste = document_.taste();
   model_->reword();
   verticalHeader()->setDefaultSectionSize(ink::rowHeight(fontMetrics()));
-  resizeColumnsToContents();
   for (int column = 0; column < model_->columnCount(); ++column) {
     setColumnHidden(column, model_->blank(column));
   }
+  resizeColumnsToContents();  // of what is seen: a hidden head has no width
   const QString name = taste.inTerms(fromCore(table_.name));
   setAccessibleName(engine_ >= 0 && engine_ < document_.assessment().evaluation().engines()
                         ? name + QStringLiteral(", ") + document_.engineName(engine_)
