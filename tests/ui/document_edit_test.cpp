@@ -124,6 +124,46 @@ TEST_F(EditDoor, TypingOverKeepsWhereTheNumberCameFrom) {
   EXPECT_EQ(bore().note, "cold");
 }
 
+TEST_F(EditDoor, NumbersTypedAgainKeepThePlusMinusOfTheirInstrument) {
+  const auto chamber = [&] { return document_.entry(kTarget, in::chamberVolume); };
+  const auto type = [&](const char* text) {
+    document_.type(kTarget, in::chamberVolume, QString::fromUtf8(text));
+    document_.closeStep();
+  };
+  type("24.0");
+  Entry from = chamber();
+  from.origin = Origin::Measured;
+  from.instrument = "burette";
+  from.plusMinus = 0.2e-6;
+  document_.say(kTarget, in::chamberVolume, from);
+  document_.closeStep();
+  const Entry said = chamber();
+  const double sure = said.limit();
+  type("24.1 | 24.0 | 23.9");
+  EXPECT_EQ(chamber().text, "24.1 | 24.0 | 23.9") << "as typed";
+  EXPECT_EQ(chamber().plusMinus, 0.2e-6);
+  EXPECT_EQ(chamber().instrument, "burette");
+  EXPECT_GE(chamber().limit(), sure) << "readings beside an instrument make nothing surer";
+  document_.undoStack().undo();
+  EXPECT_EQ(chamber(), said) << "in one step";
+  type("24.1 ± 0.3");
+  EXPECT_DOUBLE_EQ(*chamber().plusMinus, 0.3e-6);
+  type("23.9");
+  EXPECT_DOUBLE_EQ(*chamber().plusMinus, 0.3e-6) << "one that was typed stays alike";
+  type("");
+  type("23.9");
+  EXPECT_EQ(chamber().plusMinus, std::nullopt) << "cleared in between";
+}
+
+TEST_F(EditDoor, ANumberTypedOverOneThatWasComputedHasNoneOfItsPlusMinus) {
+  document_.putComputed(kTarget, in::spacer, QStringLiteral("0.95 ± 0.01 mm"));
+  document_.type(kTarget, in::spacer, QStringLiteral("1.00"));
+  EXPECT_EQ(document_.entry(kTarget, in::spacer).plusMinus, std::nullopt);
+  document_.putComputed(kTarget, in::spacer, QStringLiteral("0.95 ± 0.01 mm"));
+  document_.putComputed(kTarget, in::spacer, QStringLiteral("0.96 mm"));
+  EXPECT_EQ(document_.entry(kTarget, in::spacer).plusMinus, std::nullopt);
+}
+
 TEST_F(EditDoor, ClearingLeavesTheNoteAlone) {
   typeBore(QStringLiteral("98"));
   Entry from;

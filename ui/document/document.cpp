@@ -26,7 +26,8 @@ using model::Project;
 
 std::size_t index(int i) { return static_cast<std::size_t>(i); }
 
-/// What was typed, with what the entry before said of itself.
+/// What was typed, with what the entry before said of itself; its ± too, where the number still
+/// comes from there and the text has none of its own.
 Entry typedOver(const Entry& before, const Input& input, const QString& text,
                 const units::UnitGroup& group) {
   Entry entry = model::entryFrom(input, text.toStdString(), group);
@@ -36,6 +37,9 @@ Entry typedOver(const Entry& before, const Input& input, const QString& text,
   entry.origin = before.origin == Origin::Computed ? Origin::NotSaid : before.origin;
   entry.instrument = before.instrument;
   entry.date = before.date;
+  if (!entry.plusMinus && entry.known() && entry.origin == before.origin) {
+    entry.plusMinus = before.plusMinus;
+  }
   entry.oneSigma = before.oneSigma && entry.plusMinus.has_value();
   if (entry.carriesLimit()) entry.shape = before.shape;
   return entry;
@@ -46,20 +50,19 @@ Entry computedOver(const Entry& before, const Input& input, const QString& text,
                    const units::UnitGroup& group) {
   Entry found = typedOver(before, input, text, group);
   if (!found.known()) return found;
+  found.plusMinus = model::entryFrom(input, text.toStdString(), group).plusMinus;
   found.origin = Origin::Computed;
   found.instrument.clear();
   found.date.clear();
   return found;
 }
 
-/// The entry with a ± behind its text, in the unit the text ends in.
+/// The entry with a ± behind its text.
 Entry withPlusMinus(const Entry& entry, const Input& input, double plusMinus,
                     const units::Style& style) {
-  QString text = entryText(input, entry, style);
-  const bool bare = text.endsWith(QChar(u' ')) || text.back().isDigit();
-  text += QStringLiteral(" ± ") + fromCore(style.editable(input.kind, plusMinus));
-  if (!bare) text += QChar(u' ') + fromCore(style.unit(input.kind));
-  return typedOver(entry, input, text, style.group);
+  Entry with = entry;
+  with.plusMinus = plusMinus;
+  return typedOver(entry, input, entryText(input, with, style), style.group);
 }
 
 constexpr auto kNewTarget = "Target";

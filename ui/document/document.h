@@ -58,8 +58,8 @@ class Document final : public QObject {
   void undoOpenStep(const QString& mergeKey);
 
   /// Text typed into an entry; the one way every field uses. Text that makes no sense is kept.
-  /// Origin, shape of the ±, instrument, date and note of the entry stay; without a text the note
-  /// alone does.
+  /// Origin, instrument, date, note, ± and its shape stay: a text with a ± of its own brings that,
+  /// over a number that was computed none stays, and without a text the note alone does.
   void type(int engine, const describe::Input& input, const QString& text) {
     type({engine, input}, text);
   }

@@ -86,7 +86,9 @@ QString entryText(const Input& input, const Entry& entry, const units::Style& st
   if (stillMeant && digits != Digits::All)
     text = withoutUnit(text, fromCore(style.unit(input.kind)));
   if (entry.plusMinus && !saysPlusMinus(text)) {
+    const bool bare = text.trimmed().back().isDigit();  // a ± is in the unit that stands before it
     text += QStringLiteral(" ± ") + numberText(input.kind, *entry.plusMinus, style, digits);
+    if (!bare) text += QChar(u' ') + fromCore(style.unit(input.kind));
   }
   return text;
 }
