@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -10,11 +11,13 @@
 #include "core/deck/stack.h"
 #include "core/describe/common_practice.h"
 #include "core/model/inputs.h"
+#include "core/model/lists.h"
 #include "core/motion/results.h"
 
 namespace strokewright::deck {
 
 namespace in = model::in;
+namespace list = model::list;
 using describe::Entry;
 using describe::Finding;
 using describe::fine;
@@ -35,6 +38,8 @@ using units::Kind;
 namespace {
 
 constexpr double kRounding = 1e-9;  // [m] below any instrument
+/// [m] What a plate may lack that is made to the nearest step is no fault of the gap.
+constexpr double kRoundedOff = kPlateStep / 2.0 + kRounding;
 constexpr std::string_view kStack = "plane geometry: a sum of lengths";
 
 std::vector<const Input*> stackEntries() {
@@ -89,6 +94,74 @@ bool signSlipped(double entered, double toMake) {
   return entered > 0.0 && toMake < 0.0 && std::abs(entered + toMake) <= 0.05 * entered;
 }
 
+/// The plate entered lies on the shelf, and none that does comes nearer to what is asked.
+bool isTheNearestAtHand(Reader& read, double entered, double toMake) {
+  bool there = false;
+  for (const describe::Entries& part : read.items(list::shelf)) {
+    const bool plate = standingIn(part, list::partRole) == model::answer(model::PartRole::Plate) &&
+                       standingIn(part, list::partQuantity) != 0.0;
+    const std::optional<double> thickness = standingIn(part, list::partThickness);
+    if (!plate || !thickness) continue;
+    there = there || std::abs(*thickness - entered) < kRounding;
+    if (std::abs(*thickness - toMake) < std::abs(entered - toMake) - kRounding) return false;
+  }
+  return there;
+}
+
+/// What the stack gives is within the limits on what is wanted.
+bool withinLimits(Reader& read, const Input& wanted) {
+  const double gap = read(out::squishGap);
+  if (gap < read(in::squishLeast) - kRoundedOff || gap > read(in::squishMost) + kRounding) {
+    return false;
+  }
+  if (&wanted != &in::wantedCompressionRatio) return true;
+  if (!read.given(in::ratioLeast) && !read.given(in::ratioMost)) return false;
+  const double ratio = givenOf(read, wanted);
+  return (!read.given(in::ratioLeast) || ratio >= read(in::ratioLeast)) &&
+         (!read.given(in::ratioMost) || ratio <= read(in::ratioMost));
+}
+
+/// The cylinders that have the plate of this one under them.
+std::vector<Reader> overThePlate(Reader& read) {
+  const bool one =
+      read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForAll &&
+      read(in::spacer) != 0.0;
+  if (!one) return {read.at(read.cylinder())};
+  std::vector<Reader> cylinders;
+  for (int i = 0; i < read.cylinders(); ++i) cylinders.push_back(read.at(i));
+  return cylinders;
+}
+
+/// [m] How much thicker the plate would have to be: one that lies under several cylinders is right
+/// in the middle of what they need, which leaves the least miss.
+double missing(std::vector<Reader>& cylinders) {
+  double least = HUGE_VAL;
+  double most = -HUGE_VAL;
+  for (Reader& there : cylinders) {
+    const double missed = there(out::spacerToMake) - there(in::spacer);
+    least = std::min(least, missed);
+    most = std::max(most, missed);
+  }
+  return (least + most) / 2.0;
+}
+
+/// [m] The closest of some gaps, and at worst case.
+struct Closest {
+  double gap = HUGE_VAL;
+  double atWorst = HUGE_VAL;
+};
+
+/// Over a plate that is thicker by this.
+Closest closestOver(std::vector<Reader>& cylinders, double thicker) {
+  Closest closest;
+  for (Reader& there : cylinders) {
+    const double gap = there(out::squishGap) + thicker;
+    closest.gap = std::min(closest.gap, gap);
+    closest.atWorst = std::min(closest.atWorst, gap - there.worst(out::squishWithSpacerToMake));
+  }
+  return closest;
+}
+
 /// One figure is wanted, another is made: whoever reads the wrong one cuts the wrong plate.
 const Rule wantedNotMet{
     .key = "wanted_not_met",
@@ -96,14 +169,20 @@ const Rule wantedNotMet{
     .per = Per::Cylinder,
     .judge = [](Reader& read, Speaker& speak) {
       if (read.isDonor() || !read.given(in::spacer)) return;
-      const double toMake = read(out::spacerToMake);
       const double entered = read(in::spacer);
-      const double apart = std::abs(toMake - entered);
       if (cutInVain(read)) return;  // its own rule says so
+      std::vector<Reader> cylinders = overThePlate(read);
+      const double missed = missing(cylinders);
+      const double toMake = entered + missed;
+      const double apart = std::abs(missed);
       if (apart <= 1.01 * deck::kPlateStep || signSlipped(entered, toMake)) return;
+      const Input& wanted = wantedEntry(read);
+      if (isTheNearestAtHand(read, entered, toMake) &&
+          std::ranges::all_of(cylinders, [&](Reader& it) { return withinLimits(it, wanted); })) {
+        return;
+      }
       const bool noPlate = entered == 0.0 && std::abs(toMake) < read(in::spacerLeast);
       const bool beyond = apart > read(in::plateTolerance) + deck::kPlateStep + kRounding;
-      const Input& wanted = wantedEntry(read);
       // An unusual spacer is objected to by itself, with what it may have meant.
       const bool usual = in::spacer.usual.holds(entered);
       std::vector<const Input*> about = {&in::spacer, &wanted};
@@ -113,17 +192,17 @@ const Rule wantedNotMet{
                     {"{1}: {2}, the stack gives {3}. That asks for a spacer of {4}, where {5} is "
                      "entered.",
                      {&wanted, Quantity{wanted.kind, read(wanted)},
-                      Quantity{wanted.kind, givenOf(read, wanted)}, fine(toMake), fine(entered)}},
+                      Quantity{wanted.kind, givenOf(read, wanted)},
+                      fine(deck::spacerAsMade(toMake)), fine(entered)}},
                     std::move(about));
       if (!usual) return;
-      if (&wanted != &in::wantedSquish && read.known(out::squishWithSpacerToMake)) {
-        const double left = read(out::squishWithSpacerToMake);
-        const double atWorst = left - read.worst(out::squishWithSpacerToMake);
-        if (atWorst <= 0.0 || left < read(in::squishLeast) - kRounding) {
+      if (&wanted != &in::wantedSquish && read.known(out::squishGap)) {
+        const Closest left = closestOver(cylinders, missed);
+        if (left.atWorst <= 0.0 || left.gap < read(in::squishLeast) - kRoundedOff) {
           finding.hint = {
               "That spacer would leave a squish gap of {1}, {2} at worst case, where {3} is "
               "the least.",
-              {fine(left), fine(atWorst), fine(read(in::squishLeast))}};
+              {fine(left.gap), fine(left.atWorst), fine(read(in::squishLeast))}};
           offerWanted(read, finding, wanted);
           return;
         }
@@ -175,7 +254,7 @@ const Rule squishRange{
       if (worst <= 0.0) return;  // its own rule says so
       const double least = read(in::squishLeast);
       const double most = read(in::squishMost);
-      if (gap < least - kRounding) {
+      if (gap < least - kRoundedOff) {
         speak.say(Weight::Objects,
                   {"A {1} of {2} cold, {3} at worst case, is less than {4}: hot and at over-rev it "
                    "closes further.",
@@ -309,6 +388,11 @@ const Rule headMoves{
           {fine(2.0 * std::abs(moved)), fine(std::abs(moved))}};
     }};
 
+/// The crown stands as far proud as it is wanted to.
+bool standsSo(Reader& read, double proud) {
+  return std::abs(read(out::deckClearance) + proud) <= kRoundedOff;
+}
+
 const Rule gasketOverSquish{
     .key = "gasket_over_squish",
     .source = kStack,
@@ -319,6 +403,13 @@ const Rule gasketOverSquish{
       const Head head = headOf(read);
       const double proud = -deckClearanceForSquish(wanted, head);
       if (proud <= kRounding) return;
+      const bool known =
+          read.known(out::deckClearance) && read.given(in::headGasketBore) && read.given(in::bore);
+      // The plate that was entered has it so, and the gasket clears the piston.
+      if (known && read.given(in::spacer) && standsSo(read, proud) &&
+          read(in::headGasketBore) > read(in::bore)) {
+        return;
+      }
       Finding& finding = speak.say(
           Weight::Objects,
           {head.recess > 0.0
@@ -328,11 +419,15 @@ const Rule gasketOverSquish{
                  "inside the gasket's bore.",
            {fine(head.gasket), fine(wanted), fine(proud), fine(head.recess)}},
           {&in::headGasket, &in::wantedSquish});
-      if (!read.known(out::deckClearance) || read(out::deckClearance) >= 0.0) return;
-      if (!read.given(in::headGasketBore) || !read.given(in::bore)) return;
-      finding.hint = {"It stands {1} proud; the bore is {2}, that of the gasket {3}.",
-                      {fine(-read(out::deckClearance)), Quantity{Kind::Length, read(in::bore)},
-                       Quantity{Kind::Length, read(in::headGasketBore)}}};
+      if (!known || read(out::deckClearance) >= 0.0) return;
+      const Quantity bore{Kind::Length, read(in::bore)};
+      const Quantity gasket{Kind::Length, read(in::headGasketBore)};
+      if (standsSo(read, proud)) {
+        finding.hint = {"The bore is {1}, that of the gasket {2}.", {bore, gasket}};
+      } else {
+        finding.hint = {"It stands {1} proud; the bore is {2}, that of the gasket {3}.",
+                        {fine(-read(out::deckClearance)), bore, gasket}};
+      }
     }};
 
 /// A rod taken over its eyes is too long by half of each.

@@ -33,8 +33,8 @@ double spacerToMake(const SpacerQuestion& question) {
 }
 
 double spacerAsMade(double thickness) {
-  constexpr double kLeftOver = 1e-3;  // of a step
-  return std::ceil(thickness / kPlateStep - kLeftOver) * kPlateStep;
+  constexpr double kHalf = 1.0 + 4e-12;  // goes up whichever way it was computed, as it is shown
+  return std::round(thickness / kPlateStep * kHalf) * kPlateStep;
 }
 
 }  // namespace strokewright::deck

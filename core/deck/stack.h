@@ -63,14 +63,13 @@ struct SpacerQuestion {
 /// Thickness of the spacer to make [m]; negative: take that much off instead.
 double spacerToMake(const SpacerQuestion& question);
 
-/// What a lathe or grinder can be asked for [m]: plates are made to the next hundredth of a
+/// What a lathe or grinder can be asked for [m]: plates are made to the nearest hundredth of a
 /// millimetre.
 /// @source common practice, no published source
 inline constexpr double kPlateStep = 0.01e-3;
 
-/// A spacer as it is made [m]: the next step, upwards, so that no gap is closer than it was wanted.
-/// What arithmetic leaves over, up to a thousandth of a step, makes no plate thicker. Upwards also
-/// where it is negative: a little less is taken off.
+/// A spacer as it is made [m]: the nearest step, which is also how it is shown. Half a step is less
+/// than any ± of a stack.
 /// @param thickness [m] finite.
 double spacerAsMade(double thickness);
 

@@ -20,8 +20,9 @@ using describe::Reader;
 namespace {
 
 constexpr std::string_view kOtherPlate =
-    "everything else as entered; a plate moves squish gap and deck one for one; its own ± is not "
-    "in it";
+    "everything else as entered, the plate made to 0.01 mm; it moves squish gap and deck one for "
+    "one; "
+    "its own ± is not in it";
 
 /// The compression ratio of this cylinder with another spacer than the one counted with [m].
 double ratioWith(Reader& read, double spacer) {
@@ -50,6 +51,11 @@ double squishWith(Reader& read, double spacer) {
   return read(out::squishGap) + spacer - read(out::spacerInStack);
 }
 
+/// [m] as it is made, held still for the ±
+double made(Reader& read, const describe::Result& spacer) {
+  return deck::spacerAsMade(read.held(spacer));
+}
+
 }  // namespace
 
 double squishAtWorst(Reader& read, double squish) {
@@ -73,7 +79,6 @@ const Result flatSpacer{.key = "flat_spacer_m",
                         .kind = Kind::FineLength,
                         .per = Per::Engine,
                         .judged = Judged::WorstCase,
-                        .decimals = 3,
                         .formula = "t_flat = (most t_sp + least t_sp)/2",
                         .source = "the middle of what the cylinders need leaves the least miss",
                         .valid = "the same plate under every barrel",
@@ -90,7 +95,7 @@ const Result squishWithFlat{
     .formula = "s_flat = s + t_flat − t_sp",
     .source = "plane geometry",
     .valid = plate::kOtherPlate,
-    .value = [](Reader& read) { return plate::squishWith(read, read.held(flatSpacer)); }};
+    .value = [](Reader& read) { return plate::squishWith(read, plate::made(read, flatSpacer)); }};
 
 const Result ratioWithFlat{
     .key = "ratio_with_flat",
@@ -100,7 +105,7 @@ const Result ratioWithFlat{
     .formula = "ε = 1 + V_d / V_c, the deck raised by t_flat − t_sp",
     .source = "Heywood ch. 2",
     .valid = plate::kOtherPlate,
-    .value = [](Reader& read) { return plate::ratioWith(read, read.held(flatSpacer)); }};
+    .value = [](Reader& read) { return plate::ratioWith(read, plate::made(read, flatSpacer)); }};
 
 const Result taperAtFirst{
     .key = "taper_at_first_m",
@@ -138,7 +143,6 @@ const Result taperedSpacer{.key = "tapered_spacer_m",
                            .symbol = "t_tap",
                            .kind = Kind::FineLength,
                            .judged = Judged::WorstCase,
-                           .decimals = 3,
                            .formula = "t_tap = t_0 + b z",
                            .source = plate::kLine,
                            .valid = plate::kTaper,
@@ -148,16 +152,17 @@ const Result taperedSpacer{.key = "tapered_spacer_m",
                              return read(taperAtFirst) + read(taperAlong) * read(cylinderPosition);
                            }};
 
-const Result squishWithTaper{
-    .key = "squish_with_taper_m",
-    .name = "Squish gap over the tapered plate",
-    .symbol = "s_tap",
-    .kind = Kind::FineLength,
-    .judged = Judged::WorstCase,
-    .formula = "s_tap = s + t_tap − t_sp",
-    .source = "plane geometry",
-    .valid = plate::kOtherPlate,
-    .value = [](Reader& read) { return plate::squishWith(read, read.held(taperedSpacer)); }};
+const Result squishWithTaper{.key = "squish_with_taper_m",
+                             .name = "Squish gap over the tapered plate",
+                             .symbol = "s_tap",
+                             .kind = Kind::FineLength,
+                             .judged = Judged::WorstCase,
+                             .formula = "s_tap = s + t_tap − t_sp",
+                             .source = "plane geometry",
+                             .valid = plate::kOtherPlate,
+                             .value = [](Reader& read) {
+                               return plate::squishWith(read, plate::made(read, taperedSpacer));
+                             }};
 
 const Result ratioWithTaper{
     .key = "ratio_with_taper",
@@ -167,18 +172,14 @@ const Result ratioWithTaper{
     .formula = "ε = 1 + V_d / V_c, the deck raised by t_tap − t_sp",
     .source = "Heywood ch. 2",
     .valid = plate::kOtherPlate,
-    .value = [](Reader& read) { return plate::ratioWith(read, read.held(taperedSpacer)); }};
+    .value = [](Reader& read) { return plate::ratioWith(read, plate::made(read, taperedSpacer)); }};
 
 namespace {
 
 constexpr Column kColumns[] = {
     {.key = "plate", .name = "Plate", .words = true},
     {.key = "cylinder", .name = "Cylinder", .kind = Kind::Count},
-    {.key = "thickness_m",
-     .name = "Thickness",
-     .symbol = "t",
-     .kind = Kind::FineLength,
-     .decimals = 3},
+    {.key = "thickness_m", .name = "Thickness", .symbol = "t", .kind = Kind::FineLength},
     {.key = "squish_m", .name = "Squish gap", .symbol = "s", .kind = Kind::FineLength},
     {.key = "squish_at_worst_m",
      .name = "Squish gap at worst",
@@ -197,12 +198,14 @@ const Table platesCompared{
         "s and ε with each plate in place of the spacer counted with; s_min = s − ± of everything "
         "else, worst case − what the plate is made to within",
     .source = "plane geometry; Heywood ch. 2",
-    .valid = "everything else as entered; a plate moves squish gap and deck one for one",
+    .valid =
+        "everything else as entered; plates are made to 0.01 mm, and move squish gap and deck one "
+        "for one",
     .fill = [](Reader& read, Rows& rows) {
       const auto each = [&](std::string_view name, double (*thickness)(Reader&)) {
         for (int i = 0; i < read.cylinders(); ++i) {
           Reader here = read.at(i);
-          const double spacer = thickness(here);
+          const double spacer = deck::spacerAsMade(thickness(here));
           const double squish = plate::squishWith(here, spacer);
           rows.add({std::string(name), i + 1.0, spacer, squish, plate::squishAtWorst(here, squish),
                     plate::ratioWith(here, spacer)});

@@ -30,22 +30,27 @@ using units::Kind;
 
 namespace {
 
+/// What was entered is one thickness for all: whether it is the right one has its own rule.
+bool flatIsEntered(Reader& read) {
+  return read.given(in::spacer) && read.most(out::spacerInStack) == read.least(out::spacerInStack);
+}
+
 /// Unlike seats, yet one flat plate would do.
 const Rule flatServes{
     .key = "one_flat_plate_serves", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
-      if (read.cylinders() == 1) return;
+      if (read.cylinders() == 1 || flatIsEntered(read)) return;
       const double apart = read.most(out::spacerToMake) - read.least(out::spacerToMake);
       if (apart < 0.005e-3 || apart > read(in::deckSpread)) return;
       const double low = read.least(out::squishWithFlat);
       const double high = read.most(out::squishWithFlat);
       const double ratios = read.most(out::ratioWithFlat) - read.least(out::ratioWithFlat);
       if (ratios > read(in::ratioSpread)) return;
-      speak.say(
-          Weight::Remarks,
-          {"One flat plate of {1} serves all cylinders: squish gaps from {2} to {3}, ratios "
-           "within {4}.",
-           {fine(read(out::flatSpacer)), fine(low), fine(high), Quantity{Kind::Ratio, ratios}}},
-          {&in::spacer});
+      speak.say(Weight::Remarks,
+                {"One flat plate of {1} serves all cylinders: squish gaps from {2} to {3}, ratios "
+                 "within {4}.",
+                 {fine(deck::spacerAsMade(read(out::flatSpacer))), fine(low), fine(high),
+                  Quantity{Kind::Ratio, ratios}}},
+                {&in::spacer});
     }};
 
 /// A plate that is yet to be made, judged as the stack is once it lies in it.
@@ -84,6 +89,29 @@ const Rule closesAtWorst{
                    "too, {2}: under {3}.");
     }};
 
+/// The spigot stands in the plate's bore, and the bore of the cylinder in the spigot.
+const Rule boreOverhangs{
+    .key = "plate_bore_overhangs",
+    .source = "plane geometry",
+    .per = describe::Per::Cylinder,
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::plateBore) || !read.given(in::bore)) return;
+      const double plate = read(in::plateBore);
+      const double bore = read(in::bore);
+      if (plate >= bore) return;
+      Finding& finding =
+          speak.say(Weight::Forbids,
+                    {"A plate bore of {1} overhangs a bore of {2} by {3} all round: the piston "
+                     "meets the plate.",
+                     {Quantity{Kind::Length, plate}, Quantity{Kind::Length, bore},
+                      fine((bore - plate) / 2.0)}},
+                    {&in::plateBore, &in::bore});
+      constexpr double kMostSpigot = 1.4;  // of the bore
+      if (2.0 * plate < bore || 2.0 * plate > kMostSpigot * bore) return;
+      finding.hint = {"A radius? Twice it is {1}.", {Quantity{Kind::Length, 2.0 * plate}}};
+      finding.mends.push_back(takeAs(in::plateBore, 2.0 * plate));
+    }};
+
 constexpr double kThinWall = 3e-3;  // [m] a slip of the pen is likelier than a thinner one
 
 /// Speaks where two edges leave little or nothing between them.
@@ -102,6 +130,13 @@ void judgeWall(Speaker& speak, double wall, const std::string& one, const std::s
   }
 }
 
+/// As a builder finds it: bores have their names on the drawing, the other holes a number.
+std::string nameOf(const Outline& outline, const Hole& hole) {
+  if (hole.isBore) return hole.name;
+  const auto number = &hole - outline.holes.data() + 1;
+  return hole.name + " (No. " + std::to_string(number) + " on the drawing)";
+}
+
 /// A hole over a bore or off the plate; a wall that will not last.
 const Rule holesFit{
     .key = "plate_holes_fit",
@@ -110,10 +145,11 @@ const Rule holesFit{
       const Outline outline = outlineAsEntered(read);
       if (!read.complete()) return;
       for (auto hole = outline.holes.begin(); hole != outline.holes.end(); ++hole) {
-        judgeWall(speak, wallToEdge(outline, *hole), hole->name, "the edge");
-        judgeWall(speak, wallToParting(outline, *hole), hole->name, "the next plate");
+        const std::string name = nameOf(outline, *hole);
+        judgeWall(speak, wallToEdge(outline, *hole), name, "the edge");
+        judgeWall(speak, wallToParting(outline, *hole), name, "the next plate");
         for (auto other = std::next(hole); other != outline.holes.end(); ++other) {
-          judgeWall(speak, wallBetween(*hole, *other), other->name, hole->name);
+          judgeWall(speak, wallBetween(*hole, *other), nameOf(outline, *other), name);
         }
       }
     }};
@@ -167,7 +203,7 @@ const Rule onePiece{
           {}};
       finding.mends.push_back(
           takeAs(in::platesInStack, model::answer(model::PlatesInStack::OneForEach)));
-      finding.mends.push_back(takeComputed(in::spacer, read(out::flatSpacer)));
+      finding.mends.push_back(takeComputed(in::spacer, deck::spacerAsMade(read(out::flatSpacer))));
     }};
 
 /// What comes off instead: of a height that was taken direct nobody said what stands in it, and the
@@ -232,8 +268,8 @@ const Rule plateIsCut{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&flatServes, &closesAtWorst, &onePiece, &plateIsCut,
-                                        &holesFit};
+  static constexpr std::array kRules = {&flatServes, &closesAtWorst, &onePiece,
+                                        &plateIsCut, &boreOverhangs, &holesFit};
   return kRules;
 }
 

@@ -4,6 +4,9 @@
 #include <gtest/gtest.h>
 
 #include "core/deck/results.h"
+#include "core/model/inputs.h"
+#include "core/model/lists.h"
+#include "core/plate/results.h"
 #include "tests/assess/rules_fixture.h"
 #include "tests/bench_units.h"
 
@@ -176,6 +179,85 @@ TEST(WantedOfATriple, IsSaidOnceForAllItsPlates) {
   for (int i = 0; i < 3; ++i) {
     EXPECT_NEAR(assessment(kTarget, out::squishGap, i).value / mm, 1.1, 0.01) << i;
   }
+}
+
+/// The triple with seats that lie so close that one flat plate serves; what is asked of it.
+class OnePlateForAll : public testing::Test {
+ protected:
+  OnePlateForAll() {
+    project_.lists.clear();
+    type(target(), "plates_in_stack", "one for all");
+    type(target(), "seat_height_m", "98.18; 98.20; 98.223 ± 0.03");
+    type(target(), "spacer_m", "");
+    flat_ = Assessment(project_)(kTarget, out::flatSpacer).value;
+  }
+  model::Engine& target() { return project_.engines[kTarget]; }
+  void enter(double thickness) {
+    type(target(), "spacer_m", describe::typedText(model::in::spacer, thickness));
+  }
+  std::optional<Finding> said(const char* rule) {
+    const Assessment assessment(project_);
+    const Finding* finding = findingOf(assessment, kTarget, rule);
+    return finding == nullptr ? std::nullopt : std::optional(*finding);
+  }
+
+  model::Project project_ = sample("burdock-719");
+  double flat_ = 0.0;
+};
+
+TEST_F(OnePlateForAll, IsWhatIsWantedWhereItLiesInTheMiddle) {
+  EXPECT_NE(said("one_flat_plate_serves"), std::nullopt);
+  enter(spacerAsMade(flat_));
+  EXPECT_EQ(said("wanted_not_met"), std::nullopt);
+  EXPECT_EQ(said("one_flat_plate_serves"), std::nullopt) << "it lies there";
+}
+
+TEST_F(OnePlateForAll, IsMendedByAFlatOne) {
+  enter(spacerAsMade(flat_) + 0.05 * mm);
+  const auto finding = said("wanted_not_met");
+  ASSERT_TRUE(finding);
+  EXPECT_EQ(finding->cylinder, -1);
+  ASSERT_FALSE(finding->mends.empty());
+  const std::string mend = finding->mends.front().entries.front().second;
+  EXPECT_EQ(mend, describe::typedText(model::in::spacer, spacerAsMade(flat_)));
+  EXPECT_THAT(told(*finding), HasSubstr("asks for a spacer of " + mend + ","))
+      << "the number it offers";
+}
+
+TEST_F(OnePlateForAll, OfTheShelfIsTakenAsItIsWithinTheLimits) {
+  const double there = spacerAsMade(flat_) + 0.06 * mm;
+  enter(there);
+  EXPECT_NE(said("wanted_not_met"), std::nullopt);
+  namespace list = model::list;
+  describe::Entries part;
+  part[&list::partRole] = model::entryFrom(list::partRole, "plate", units::UnitGroup::metric());
+  part[&list::partThickness] =
+      model::entryFrom(list::partThickness, describe::typedText(list::partThickness, there),
+                       units::UnitGroup::metric());
+  project_.lists[&list::shelf] = {part};
+  EXPECT_EQ(said("wanted_not_met"), std::nullopt);
+  type(target(), "squish_most_m", "0.92");
+  EXPECT_NE(said("wanted_not_met"), std::nullopt) << "beyond what is allowed";
+  type(target(), "squish_most_m", "");
+  type(target(), "wanted_squish_m", "0.80");
+  describe::Entries& thinner = project_.lists[&list::shelf].emplace_back(part);
+  thinner[&list::partThickness] = model::entryFrom(
+      list::partThickness, describe::typedText(list::partThickness, there - 0.1 * mm),
+      units::UnitGroup::metric());
+  EXPECT_NE(said("wanted_not_met"), std::nullopt) << "another one comes nearer";
+}
+
+TEST_F(OnePlateForAll, OfItsOwnEachIsNamed) {
+  type(target(), "plates_in_stack", "one for each");
+  std::string plates;
+  for (int i = 0; i < 3; ++i) {
+    const double made = spacerAsMade(Assessment(project_)(kTarget, out::spacerToMake, i).value);
+    plates += (i > 0 ? "; " : "") + std::to_string(made / mm + (i == 1 ? 0.05 : 0.0));
+  }
+  type(target(), "spacer_m", plates);
+  const auto finding = said("wanted_not_met");
+  ASSERT_TRUE(finding);
+  EXPECT_EQ(finding->cylinder, 1);
 }
 
 }  // namespace

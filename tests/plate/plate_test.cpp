@@ -41,7 +41,7 @@ class PlatesOfTheTriple : public testing::Test {
 TEST_F(PlatesOfTheTriple, OneFlatPlateLiesInTheMiddleOfWhatTheyNeed) {
   const Assessment assessment(project_);
   EXPECT_NEAR(assessment(kTarget, out::flatSpacer).value, 0.945 * mm, 1e-9);
-  constexpr std::array kGaps = {0.815, 0.895, 0.985};
+  constexpr std::array kGaps = {0.82, 0.90, 0.99};  // of the plate as it is made, 0.95
   for (int i = 0; i < 3; ++i) {
     EXPECT_NEAR(assessment(kTarget, out::squishWithFlat, i).value,
                 kGaps[static_cast<std::size_t>(i)] * mm, 1e-9);
@@ -56,9 +56,8 @@ TEST_F(PlatesOfTheTriple, AFlatPlateLeavesRatiosApart) {
   for (int i = 0; i < 3; ++i) {
     EXPECT_NEAR(assessment(kTarget, out::compressionRatio, i).value,
                 kRatios[static_cast<std::size_t>(i)], 0.006);
-    // Half a hundredth under 0.95 moves the ratio by 0.0078.
     EXPECT_NEAR(assessment(kTarget, out::ratioWithFlat, i).value,
-                kRatios[static_cast<std::size_t>(i)] + 0.008, 0.007);
+                kRatios[static_cast<std::size_t>(i)], 0.006);
   }
 }
 
@@ -91,7 +90,7 @@ TEST_F(PlatesOfTheTriple, AreJudgedAtWorstCaseWithWhatAPlateIsMadeToWithin) {
     Assessment assessment(project_);
     const describe::Rows rows =
         assessment.evaluation().tabulated(kTarget, out::platesCompared).rows;
-    EXPECT_NEAR(rows["squish_at_worst_m"].numbers[0], (0.815 - 0.16 - add) * mm, 1e-9);
+    EXPECT_NEAR(rows["squish_at_worst_m"].numbers[0], (0.82 - 0.16 - add) * mm, 1e-9);
     EXPECT_NEAR(rows["squish_at_worst_m"].numbers[8], (0.9 - 0.16 - add) * mm, 1e-9);
   }
 }
@@ -116,7 +115,7 @@ TEST_F(PlatesOfTheTriple, AreObjectedToWhereAtWorstTheGapComesUnderTheLeast) {
   };
   type(project_.engines[kTarget], "plates_in_stack", "one for all");
   EXPECT_FALSE(objects("0.64"));
-  EXPECT_TRUE(objects("0.65")) << "the flat one leaves 0.645 in the first";
+  EXPECT_TRUE(objects("0.66")) << "the flat one leaves 0.65 in the first";
   type(project_.engines[kTarget], "plates_in_stack", "one for each");
   EXPECT_FALSE(objects("0.72"));
   EXPECT_TRUE(objects("0.74")) << "each its own leaves 0.73";
