@@ -96,6 +96,14 @@ TEST_F(SurveyPicture, DrawsTheFlatAndTheTaperedPlateAsThickAsTheyAre) {
               value(out::taperedSpacer, 2) * kMillimetres, 1e-9);
 }
 
+TEST_F(SurveyPicture, SaysWhatTheNumbersBesideTheSeatsAre) {
+  EXPECT_TRUE(shown_().sentence.contains(u"how far each stands above it"_s));
+  type(in::cylinderCount, u"2"_s);
+  type(in::seatHeight, u"98.12; 98.20"_s);
+  EXPECT_FALSE(shown_().sentence.contains(u"how far each stands above it"_s));
+  EXPECT_TRUE(shown_().sentence.contains(u"the numbers beside the seats are their heights"_s));
+}
+
 TEST_F(SurveyPicture, SaysHowMuchSteeperItIsDrawn) {
   SceneView view(document_, taste_, u"seats"_s, [this] { return shown_(); });
   view.resize(800, 600);

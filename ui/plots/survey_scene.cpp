@@ -100,8 +100,11 @@ class Survey {
     const describe::Cell& rise = document_.assessment()(engine_, out::seatRisePerPitch);
     if (rise.state != State::Value) return;
     sentences_
-        << tr("The line through the seats rises by %1 per cylinder pitch; the numbers beside "
-              "the seats are how far each stands above it.")
+        << (along_.size() > 2
+                ? tr("The line through the seats rises by %1 per cylinder pitch; the numbers "
+                     "beside the seats are how far each stands above it.")
+                : tr("The line through the seats rises by %1 per cylinder pitch; the numbers "
+                     "beside the seats are their heights."))
                .arg(taste_.shown(Kind::FineLength, rise.value, kDecimals));
   }
 
