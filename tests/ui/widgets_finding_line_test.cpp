@@ -49,6 +49,14 @@ TEST_F(FindingLineTest, WritesOutWeightAndSentence) {
   EXPECT_TRUE(words().contains(QStringLiteral("0.1181\u00A0in")));
 }
 
+TEST_F(FindingLineTest, NamesTheCylinderInSentenceAndKey) {
+  Finding found = finding();
+  found.cylinder = 1;
+  line_.setFinding(found);
+  EXPECT_TRUE(words().contains(QStringLiteral("|Cylinder 2: Bore 3.00"))) << words().toStdString();
+  EXPECT_EQ(buttons()[0]->text(), QStringLiteral("Cylinder 2: Take as 76.2 mm"));
+}
+
 TEST_F(FindingLineTest, OffersTheMendAsOneStep) {
   document_.type(kTarget, in::bore, QStringLiteral("3.0"));
   line_.setFinding(finding());

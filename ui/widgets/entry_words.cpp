@@ -123,8 +123,12 @@ QStringList findingLines(const Document& document, const EntryPlace& place) {
 
 }  // namespace
 
+QString ofItsCylinder(const Finding& finding, const QString& said) {
+  return finding.cylinder < 0 ? said : tr("Cylinder %1: %2").arg(finding.cylinder + 1).arg(said);
+}
+
 QString findingText(const Taste& taste, const Finding& finding) {
-  const QString says = taste.sentence(finding.says);
+  const QString says = ofItsCylinder(finding, taste.sentence(finding.says));
   if (finding.hint.pattern.empty()) return says;
   return says + QChar(u' ') + taste.sentence(finding.hint);
 }

@@ -32,7 +32,10 @@ QString shapeText(describe::Shape shape);
 /// catalogue, a assumed, = computed; empty when nothing is said.
 QString originMark(describe::Origin origin);
 
-/// What a finding says, with its hint.
+/// "Cylinder 2: …" of what concerns one of several; else as it was.
+QString ofItsCylinder(const describe::Finding& finding, const QString& said);
+
+/// What a finding says, of which cylinder, with its hint.
 QString findingText(const Taste& taste, const describe::Finding& finding);
 
 /// The heaviest finding that belongs to this entry, or entry of an item, first of all, or nullptr.

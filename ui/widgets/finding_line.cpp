@@ -101,7 +101,7 @@ FindingLine::FindingLine(Document& document, QWidget* parent)
 void FindingLine::setFinding(const Finding& finding) {
   if (finding == finding_) return;
   const bool otherButtons = finding.mends != finding_.mends || finding.about != finding_.about ||
-                            finding.list != finding_.list;
+                            finding.list != finding_.list || finding.cylinder != finding_.cylinder;
   finding_ = finding;
   refresh();
   if (otherButtons) remakeButtons();
@@ -142,7 +142,8 @@ void FindingLine::remakeButtons() {
   }
   const Taste& taste = document_.taste();
   for (const describe::Mend& mend : finding_.mends) {
-    connect(addButton(taste.sentence(mend.says)), &QToolButton::clicked, this,
+    const QString offer = ofItsCylinder(finding_, taste.sentence(mend.says));
+    connect(addButton(offer), &QToolButton::clicked, this,
             [this, mend] { document_.take(finding_.engine, mend); });
   }
   if (const describe::List* list = listMeant()) {
