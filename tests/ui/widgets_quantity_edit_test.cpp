@@ -63,6 +63,20 @@ TEST_F(NumberField, EachKeystrokeReachesTheDocumentAndAllAreOneStep) {
   EXPECT_EQ(steps(), 2);
 }
 
+TEST_F(NumberField, ShowsThePlusMinusThatStayedBehindTheNumberTypedAgain) {
+  typeBore(QStringLiteral("98.20 ± 0.03"));
+  enter();
+  type(QStringLiteral("98.25"));
+  EXPECT_EQ(field_->text(), QStringLiteral("98.25")) << "not under the hand";
+  leave();
+  EXPECT_EQ(field_->text(), QStringLiteral("98.25 ± 0.03"));
+  enter();
+  type(QStringLiteral("2 5/8 in"));
+  leave();
+  EXPECT_EQ(field_->text(), QStringLiteral("2 5/8 in ± 0.03 mm"));
+  EXPECT_DOUBLE_EQ(*bore().plusMinus, 0.03e-3);
+}
+
 TEST_F(NumberField, AVisitWritesNothing) {
   typeBore(QStringLiteral("2 5/8 in"));
   const Entry before = bore();
@@ -400,7 +414,7 @@ TEST_F(NumberField, WithTheFocusItOffersToSayWhereTheNumberComesFrom) {
   EXPECT_EQ(originKey(*field_), nullptr);
   type(QStringLiteral("98.20"));
   ASSERT_NE(originKey(*field_), nullptr);
-  EXPECT_EQ(originKey(*field_)->text(), QStringLiteral("+ origin"));
+  EXPECT_EQ(originKey(*field_)->text(), QStringLiteral("origin…"));
   EXPECT_EQ(originKey(*field_)->accessibleName(), QStringLiteral("Where it comes from: not said"));
   leave();
   EXPECT_EQ(originKey(*field_), nullptr);

@@ -458,11 +458,11 @@ void QuantityEdit::showOriginKey() {
   }
   const bool said = beside_.origin != Origin::NotSaid;
   const QFontMetrics metrics = fontMetrics();
-  const QString word = said ? fromCore(describe::originLabel(beside_.origin)) : tr("+ origin");
+  const QString word = said ? fromCore(describe::originLabel(beside_.origin)) : tr("origin…");
   const int taken =
       metrics.horizontalAdvance(text() + beside_.echo + beside_.mark + QStringLiteral("000"));
   const bool fits = hasFocus() && taken + metrics.horizontalAdvance(word) <= width();
-  originKey_->setText(fits ? word : said ? originMark(beside_.origin) : QStringLiteral("+"));
+  originKey_->setText(fits ? word : said ? originMark(beside_.origin) : QStringLiteral("…"));
   originKey_->setAccessibleName(
       tr("Where it comes from: %1").arg(fromCore(describe::originLabel(beside_.origin))));
   const int room =
