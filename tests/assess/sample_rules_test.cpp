@@ -67,7 +67,7 @@ INSTANTIATE_TEST_SUITE_P(
             "tansy-270",
             1,
             {{"head_moves", {"1.50 mm lower", "3.00 mm slacker"}},
-             {"lobes_move", {"cylinder 2", "−45.0°"}},
+             {"lobes_move", {"cylinder 2", "45.0° later"}},
              {"skim", {"−1.35 mm", "127.85 mm"}},
              {"squish_range", {"0.90 mm", "0.75 mm at worst case", "0.80 mm"}},
              {"speed_over_ceiling", {"8500 rpm", "7842 rpm", "1.20 mm", "1.00 mm", "9092 rpm"}},

@@ -11,9 +11,11 @@
 #include <string>
 #include <vector>
 
+#include "core/describe/tabulated.h"
 #include "core/firing/results.h"
 #include "core/model/entry_text.h"
 #include "core/model/lists.h"
+#include "core/plate/outline.h"
 #include "core/storage/project_text.h"
 #include "tests/ui/fixture.h"
 #include "tests/ui/print_page.h"
@@ -267,6 +269,8 @@ TEST_F(ThrowsOnPaper, NamesEachPistonOfAVeeByItself) {
   document_.type(kTarget, in::cycle, QStringLiteral("four-stroke"));
   document_.type(kTarget, in::throwAhead, QStringLiteral("0; 0; 90; 90; 270; 270; 180; 180"));
   document_.type(kTarget, in::cylinderAxis, QStringLiteral("0; -90; 0; -90; 0; -90; 0; -90"));
+  document_.type(kTarget, in::viewedFrom, QStringLiteral("free_end"));
+  document_.type(kTarget, in::rotation, QStringLiteral("anticlockwise"));
   document_.type(kTarget, in::cylinderPosition,
                  QStringLiteral("0; 22; 112; 134; 224; 246; 336; 358"));
   const QString text = printed();
@@ -283,11 +287,19 @@ class PlateOnPaper : public WithDocument {
 
 TEST_F(PlateOnPaper, IsDrawnAtFullSizeBesideACheckBarOfAHundredMillimetres) {
   const model::Project project = withPlate("teasel-125");
-  const assess::Assessment assessment(project);
+  assess::Assessment assessment(project);
   ASSERT_TRUE(writeSheetPdf(assessment, {}, order_, QPageSize::A4, file("plate.pdf"), nullptr));
   const QImage page = printedPicture(file("plate.pdf"));
   EXPECT_TRUE(hasRun(page, 100.0));
   EXPECT_TRUE(hasRun(page, 112.0)) << "the dimension over its length";
+  const QString text = printedText(file("plate.pdf"));
+  const auto told = assessment.evaluation().tabulated(1, out::plateOutline);
+  const plate::Outline outline = plate::outlineFrom(told.rows);
+  for (const double length : {-outline.left(), -outline.lower()}) {
+    EXPECT_TRUE(text.contains(fromCore(units::Style{}.number(units::Kind::Length, length))))
+        << "from an edge to the axis of cylinder 1: " << length;
+  }
+  EXPECT_TRUE(text.contains(QStringLiteral("R 5.00"))) << text.toStdString();
 }
 
 TEST_F(PlateOnPaper, TakesLargerPaperWhereItNeedsIt) {
