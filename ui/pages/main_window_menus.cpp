@@ -4,6 +4,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QStackedWidget>
 #include <QUndoStack>
 
 #include "core/model/inputs.h"
@@ -210,6 +211,9 @@ void MainWindow::makeViewMenu() {
           showPage(key);
           this->page()->focusFirst();
         });
+    const auto fits = [this, go] { go->setEnabled(this->page() != nullptr); };
+    connect(stack_, &QStackedWidget::currentChanged, go, fits);
+    fits();
     if (number <= kPagesWithKeys) {
       go->setShortcut(QKeySequence(u"Ctrl+%1"_s.arg(number++)));
     }

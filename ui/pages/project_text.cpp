@@ -62,6 +62,13 @@ bool ProjectText::event(QEvent* event) {
     }
     return taken;
   }
+  if (event->type() == QEvent::KeyPress) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+      goOn();
+      return true;
+    }
+  }
   if (event->type() == QEvent::ShortcutOverride) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
@@ -70,6 +77,24 @@ bool ProjectText::event(QEvent* event) {
     }
   }
   return QLineEdit::event(event);
+}
+
+/// To the line below in the same column, else to what comes next.
+void ProjectText::goOn() {
+  QLineEdit* below = nullptr;
+  const int middle = geometry().center().x();
+  for (QLineEdit* line :
+       parentWidget()->findChildren<QLineEdit*>(QString(), Qt::FindDirectChildrenOnly)) {
+    const QRect there = line->geometry();
+    const bool column = there.left() <= middle && middle <= there.right();
+    if (!column || there.top() < geometry().bottom() || !line->isVisible()) continue;
+    if (below == nullptr || there.top() < below->y()) below = line;
+  }
+  if (below != nullptr) {
+    below->setFocus(Qt::TabFocusReason);
+  } else {
+    focusNextChild();
+  }
 }
 
 void ProjectText::focusOutEvent(QFocusEvent* event) {

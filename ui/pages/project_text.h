@@ -18,7 +18,8 @@ struct TextPlace {
   std::string* in(model::Project& project) const;
 };
 
-/// Every keystroke goes through the one door; undo and redo are the document's.
+/// Every keystroke goes through the one door; undo and redo are the document's. Enter goes on to
+/// the next line.
 class ProjectText final : public QLineEdit {
   Q_OBJECT
 
@@ -34,6 +35,7 @@ class ProjectText final : public QLineEdit {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  void goOn();
   void refresh();
   void type(const QString& text);
 

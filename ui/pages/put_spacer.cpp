@@ -1,6 +1,9 @@
 #include "ui/pages/put_spacer.h"
 
+#include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
+#include <cmath>
 
 #include "core/deck/results.h"
 #include "core/deck/stack.h"
@@ -17,12 +20,17 @@ namespace {
 
 constexpr int kDecimals = 2;  ///< of a millimetre: those of deck::kPlateStep
 
+units::Style inMillimetres(const Taste& taste) {
+  units::Style style = taste.style();
+  style.group = units::UnitGroup::metric();
+  return style;
+}
+
 /// "1.03; 0.95; 0.86 ± 0.01 mm", one number where all are equal.
 /// @param spacers [m] never empty.
 /// @param within [m] what it is made to; 0: not said
 QString spacerText(const Taste& taste, const std::vector<double>& spacers, double within) {
-  units::Style millimetres = taste.style();
-  millimetres.group = units::UnitGroup::metric();
+  const units::Style millimetres = inMillimetres(taste);
   QStringList list;
   for (const double spacer : spacers) {
     list += fromCore(
@@ -56,6 +64,16 @@ std::vector<double> spacersToMake(const Desk& desk) {
 
 QString spacerText(const Desk& desk, const std::vector<double>& spacers) {
   return spacerText(desk.taste, spacers, plateTolerance(desk));
+}
+
+QString roundedOff(const Desk& desk) {
+  constexpr double kShown = 1e-7;  // [m] less is in no number that is shown
+  const auto whole = [](double spacer) {
+    return std::abs(deck::spacerAsMade(spacer) - spacer) < kShown;
+  };
+  if (std::ranges::all_of(spacersToMake(desk), whole)) return {};
+  return QCoreApplication::translate("PutSpacer", "rounded to %1")
+      .arg(fromCore(inMillimetres(desk.taste).text(units::Kind::FineLength, deck::kPlateStep)));
 }
 
 bool canPutSpacer(const Desk& desk) {

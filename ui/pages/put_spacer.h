@@ -8,10 +8,12 @@ namespace strokewright::ui {
 
 class Desk;
 
-/// What is typed for plates of these thicknesses [m], never none: each to the next 0.01 mm,
-/// upwards, so that no gap is closer than it was wanted, and the ± they are made to. "1.03; 0.95 ±
-/// 0.01 mm"
+/// What is typed for plates of these thicknesses [m], never none: each to the nearest 0.01 mm, and
+/// the ± they are made to. "1.03; 0.95 ± 0.01 mm"
 QString spacerText(const Desk& desk, const std::vector<double>& spacers);
+
+/// "rounded to 0.01 mm"; empty where the spacers to make are such already. @pre they are known
+QString roundedOff(const Desk& desk);
 
 /// The subject has a spacer to make, and it is not what is entered already.
 bool canPutSpacer(const Desk& desk);

@@ -1,0 +1,93 @@
+/// Spacer and plate: what is shown is what is put in, and is not objected to.
+
+#include <QApplication>
+#include <QTest>
+#include <algorithm>
+
+#include "core/deck/results.h"
+#include "core/plate/results.h"
+#include "tests/ui/fixture.h"
+#include "ui/document/taste.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/main_window.h"
+#include "ui/pages/page.h"
+#include "ui/pages/page_description.h"
+#include "ui/widgets/table_view.h"
+
+namespace strokewright::ui {
+namespace {
+
+using namespace Qt::StringLiterals;
+
+/// The triple with seats whose spacers come out in thousandths.
+class PlatePage : public WithDocument {
+ protected:
+  void SetUp() override {
+    ASSERT_TRUE(document_.openCopy(sample(u"burdock-719"_s), u"burdock-719"_s));
+    type(in::seatHeight, u"98.178; 98.202; 98.218"_s);
+    type(in::spacer, {});
+    type(in::platesInStack, u"one_for_all"_s);
+    window_.resize(1366, 700);
+    window_.show();
+  }
+
+  void type(const describe::Input& input, const QString& text) {
+    document_.type(kTarget, input, text);
+    document_.closeStep();
+  }
+  const Answer& shown(const PageDescription& page) {
+    window_.showPage(page.key);
+    QApplication::processEvents();
+    return window_.page()->answer();
+  }
+  /// "0.97; 0.95; 0.93" as the page writes it.
+  QString entered() const {
+    return fromCore(document_.entry(kTarget, in::spacer).text)
+        .section(u" ±"_s, 0, 0)
+        .replace(u"; "_s, u" · "_s);
+  }
+  const describe::Finding* said(std::string_view rule) const {
+    const auto findings = document_.assessment().findings(kTarget);
+    const auto found = std::ranges::find(findings, rule, &describe::Finding::key);
+    return found == findings.end() ? nullptr : &*found;
+  }
+
+  MainWindow window_{document_, taste_};
+  Desk desk_{document_, taste_};
+};
+
+TEST_F(PlatePage, TheSpacerToMakeIsPutInAsItIsShown) {
+  const PageDescription deck = deckPage();
+  const Answer answer = shown(deck);
+  EXPECT_TRUE(answer.further.contains(u"rounded to 0.01\u00A0mm"_s))
+      << answer.further.toStdString();
+  deck.deed.act(desk_);
+  EXPECT_EQ(entered() + u"\u00A0mm"_s, answer.number);
+  EXPECT_EQ(said("wanted_not_met"), nullptr);
+}
+
+TEST_F(PlatePage, EachKindIsPutInAsItIsShownAndNotObjectedTo) {
+  const PageDescription page = platePage();
+  const auto plates = [&] {
+    return document_.evaluation().tabulated(kTarget, out::platesCompared);
+  };
+  const QString flat = shown(page).number;
+  for (const int row : {0, 3, 6}) {
+    const describe::Tabulated rows = plates();
+    page.tables.front().take(desk_, rows, row);
+    QStringList thicknesses;
+    for (int i = row; i < row + 3; ++i) {
+      thicknesses += taste_.number(units::Kind::FineLength, rows.rows["thickness_m"].numbers[i]);
+    }
+    if (row == 0) {
+      thicknesses = {thicknesses.front()};
+      EXPECT_EQ(thicknesses.front() + u"\u00A0mm"_s, flat);
+    }
+    EXPECT_EQ(entered(), thicknesses.join(u" · "_s));
+    EXPECT_EQ(said("wanted_not_met"), nullptr) << row;
+    EXPECT_EQ(said("one_flat_plate_serves") != nullptr, row > 0) << row;
+  }
+}
+
+}  // namespace
+}  // namespace strokewright::ui
