@@ -10,11 +10,14 @@
 namespace strokewright::plate {
 namespace {
 
-constexpr double kTextHeight = 3.0;  // [mm]
-constexpr double kTextPitch = 5.0;   // [mm]
-constexpr double kCheckBar = 100.0;  // [mm]
-constexpr double kCheckEnd = 1.5;    // [mm]
-constexpr double kBeyond = 3.0;      // [mm] centre lines run past the circle
+constexpr double kTextHeight = 3.0;   // [mm]
+constexpr double kTextPitch = 5.0;    // [mm]
+constexpr double kCheckBar = 100.0;   // [mm]
+constexpr double kCheckEnd = 1.5;     // [mm]
+constexpr double kBeyond = 3.0;       // [mm] centre lines run past the circle
+constexpr double kToLine = 6.0;       // [mm] from the edge to the first dimension line
+constexpr double kToNextLine = 14.0;  // [mm] from the edge to the second
+constexpr double kPastLine = 1.5;     // [mm] extension lines run past it
 
 struct Layer {
   std::string_view name;
@@ -28,7 +31,9 @@ constexpr Layer kPartings{"PARTINGS", 6, "DASHED"};
 constexpr Layer kCheck{"CHECK_BAR", 4};
 constexpr Layer kCentres{"CENTRES", 3, "CENTER"};
 constexpr Layer kTexts{"TEXT", 2};
-constexpr std::array kLayers = {kOutlines, kBores, kHoles, kPartings, kCentres, kCheck, kTexts};
+constexpr Layer kDimensions{"DIMENSIONS", 8};
+constexpr std::array kLayers = {kOutlines, kBores, kHoles, kPartings,
+                                kCentres,  kCheck, kTexts, kDimensions};
 
 /// The next letter of a text in UTF-8, which is eaten.
 char32_t nextLetter(std::string_view& text) {
@@ -92,6 +97,7 @@ class Writer {
       const double x = millimetres(parting);
       line(kPartings, {x, millimetres(outline.lower())}, {x, millimetres(outline.upper())});
     }
+    writeDimensions(outline);
     const Point below{millimetres(outline.left()), millimetres(outline.lower()) - 2.0 * kTextPitch};
     writeCheckBar(below);
     writeRemarks({below.x, below.y - 2.0 * kTextPitch}, remarks);
@@ -200,6 +206,45 @@ class Writer {
     quarter({right - r, lower + r}, r, 270.0);
   }
 
+  void writeText(const Layer& layer, Point place, std::string_view text) {
+    begin("TEXT", layer);
+    at(10, place);
+    pair(40, kTextHeight);
+    pair(1, inAscii(text));
+  }
+
+  /// Above the plate, from one place along the crankshaft to another.
+  void dimensionAlong(double from, double to, double edge, double away) {
+    if (to <= from) return;
+    const double y = edge + away;
+    line(kDimensions, {from, y}, {to, y});
+    for (const double end : {from, to}) line(kDimensions, {end, edge}, {end, y + kPastLine});
+    writeText(kDimensions, {from + kPastLine, y + kPastLine}, units::exact(to - from));
+  }
+
+  /// Left of the plate, from one place across the crankshaft to another.
+  void dimensionAcross(double from, double to, double edge, double away) {
+    if (to <= from) return;
+    const double x = edge - away;
+    line(kDimensions, {x, from}, {x, to});
+    for (const double end : {from, to}) line(kDimensions, {edge, end}, {x - kPastLine, end});
+    writeText(kDimensions, {x + kPastLine, from + kPastLine}, units::exact(to - from));
+  }
+
+  /// Overall, from two edges to the axis of cylinder 1, and the radius of the corners.
+  void writeDimensions(const Outline& outline) {
+    const double left = millimetres(outline.left());
+    const double right = millimetres(outline.right());
+    const double lower = millimetres(outline.lower());
+    const double upper = millimetres(outline.upper());
+    dimensionAlong(left, right, upper, kToNextLine);
+    dimensionAlong(left, 0.0, upper, kToLine);
+    dimensionAcross(lower, upper, left, kToNextLine);
+    dimensionAcross(lower, 0.0, left, kToLine);
+    writeText(kDimensions, {right + kPastLine, upper},
+              "R " + units::exact(millimetres(outline.corner)));
+  }
+
   void writeHole(const Hole& hole) {
     const Point centre{millimetres(hole.along), millimetres(hole.across)};
     const double radius = millimetres(hole.diameter) / 2.0;
@@ -218,18 +263,12 @@ class Writer {
     for (const double end : {from.x, to}) {
       line(kCheck, {end, from.y - kCheckEnd}, {end, from.y + kCheckEnd});
     }
-    begin("TEXT", kTexts);
-    at(10, {from.x + kCheckEnd, from.y + kCheckEnd});
-    pair(40, kTextHeight);
-    pair(1, "100 mm");
+    writeText(kTexts, {from.x + kCheckEnd, from.y + kCheckEnd}, "100 mm");
   }
 
   void writeRemarks(Point place, std::span<const std::string> remarks) {
     for (const std::string& remark : remarks) {
-      begin("TEXT", kTexts);
-      at(10, place);
-      pair(40, kTextHeight);
-      pair(1, inAscii(remark));
+      writeText(kTexts, place, remark);
       place.y -= kTextPitch;
     }
   }

@@ -1,11 +1,14 @@
 #include "core/plate/outline.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <optional>
 #include <string>
 
 #include "core/describe/refusal.h"
 #include "core/describe/tabulated.h"
+#include "core/model/inputs.h"
 #include "core/model/lists.h"
 #include "core/plate/dxf.h"
 #include "tests/assess/rules_fixture.h"
@@ -124,7 +127,26 @@ TEST_F(PlateOfTheTriple, IsForbiddenWithAHoleInABore) {
   ASSERT_NE(finding(assessment), nullptr);
   EXPECT_EQ(finding(assessment)->weight, describe::Weight::Forbids);
   EXPECT_EQ(assess::told(*finding(assessment)),
-            "Spacer plate: stud 1 runs 3.00 mm into bore 1. | ");
+            "Spacer plate: stud 1 (No. 4 on the drawing) runs 3.00 mm into bore 1. | ");
+}
+
+TEST_F(PlateOfTheTriple, IsForbiddenWithABoreUnderThatOfTheCylinder) {
+  const auto said = [&](const char* bore) -> std::optional<describe::Finding> {
+    type(target(), "plate_bore_m", bore);
+    const Assessment assessment(project_);
+    const describe::Finding* found = findingOf(assessment, kTarget, "plate_bore_overhangs");
+    return found == nullptr ? std::nullopt : std::optional(*found);
+  };
+  const double bore = Assessment(project_).evaluation().inputValue(kTarget, model::in::bore);
+  EXPECT_EQ(said(describe::typedText(model::in::plateBore, bore).c_str()), std::nullopt);
+  const auto under = said(describe::typedText(model::in::plateBore, bore - 1.0 * mm).c_str());
+  ASSERT_TRUE(under);
+  EXPECT_EQ(under->weight, describe::Weight::Forbids);
+  EXPECT_THAT(assess::told(*under), testing::HasSubstr("0.50 mm all round"));
+  EXPECT_TRUE(under->mends.empty());
+  const auto radius = said(describe::typedText(model::in::plateBore, 0.51 * bore).c_str());
+  ASSERT_TRUE(radius);
+  EXPECT_EQ(radius->mends.size(), 1U);
 }
 
 TEST_F(PlateOfTheTriple, IsForbiddenWithAHoleOffThePlate) {
@@ -135,7 +157,7 @@ TEST_F(PlateOfTheTriple, IsForbiddenWithAHoleOffThePlate) {
   ASSERT_NE(finding(assessment), nullptr);
   EXPECT_EQ(finding(assessment)->weight, describe::Weight::Forbids);
   EXPECT_EQ(assess::told(*finding(assessment)),
-            "Spacer plate: stud 1 runs 10.00 mm into the edge. | ");
+            "Spacer plate: stud 1 (No. 4 on the drawing) runs 10.00 mm into the edge. | ");
 }
 
 TEST_F(PlateOfTheTriple, IsObjectedToWithAThinWall) {
@@ -144,7 +166,8 @@ TEST_F(PlateOfTheTriple, IsObjectedToWithAThinWall) {
   ASSERT_NE(finding(assessment), nullptr);
   EXPECT_EQ(finding(assessment)->weight, describe::Weight::Objects);
   EXPECT_EQ(assess::told(*finding(assessment)),
-            "Spacer plate: stud 1 leaves a wall of 2.00 mm to bore 1. Are place and diameter "
+            "Spacer plate: stud 1 (No. 4 on the drawing) leaves a wall of 2.00 mm to bore 1. Are "
+            "place and diameter "
             "right? | ");
 }
 
@@ -170,7 +193,7 @@ TEST_F(PlateOfTheTriple, IsForbiddenWithAPassageOnAParting) {
   Assessment assessment(project_);
   ASSERT_NE(finding(assessment), nullptr);
   EXPECT_EQ(assess::told(*finding(assessment)),
-            "Spacer plate: oil 1 runs 5.00 mm into the next plate. | ");
+            "Spacer plate: oil 1 (No. 4 on the drawing) runs 5.00 mm into the next plate. | ");
 }
 
 TEST_F(PlateOfTheTriple, InOnePieceIsOfOneThickness) {
@@ -199,6 +222,18 @@ TEST(PlateDrawing, HasABarToCheckItBy) {
       << text;
   EXPECT_NE(text.find("LINE\n8\nPARTINGS\n10\n20\n20\n-40\n11\n20\n21\n40\n"), std::string::npos)
       << text;
+}
+
+TEST(PlateDrawing, IsTiedToTheAxisOfTheFirstCylinder) {
+  const std::string text =
+      dxf(outlineAround({bore(0.0), bore(84.0 * mm)}, 194.0 * mm, 90.0 * mm), {});
+  EXPECT_NE(text.find("LINE\n8\nDIMENSIONS\n10\n-55\n20\n51\n11\n0\n21\n51\n"), std::string::npos)
+      << "from the edge to the axis along";
+  EXPECT_NE(text.find("LINE\n8\nDIMENSIONS\n10\n-61\n20\n-45\n11\n-61\n21\n0\n"), std::string::npos)
+      << "and across";
+  for (const char* said : {"\n1\n194\n", "\n1\n90\n", "\n1\n55\n", "\n1\n45\n", "\n1\nR 5\n"}) {
+    EXPECT_NE(text.find(said), std::string::npos) << said;
+  }
 }
 
 TEST(PlateDrawing, IsInMillimetresWithAPointAndInAscii) {

@@ -9,10 +9,11 @@ namespace strokewright::ui {
 namespace {
 
 constexpr double kMillimetres = 1000.0;  // in a metre
-constexpr double kForDimension = 11.0;   // [mm] beside the edge
+constexpr double kForDimensions = 11.0;  // [mm] beside the edge, two lines of them
 constexpr double kForWords = 6.5;        // [mm] beside the thrust side
 constexpr double kForNothing = 1.0;      // [mm] beside the fourth side
-constexpr double kToLine = 5.0;          // [mm] from the edge to the dimension line
+constexpr double kToLine = 3.8;          // [mm] from the edge to the first dimension line
+constexpr double kToNextLine = 7.8;      // [mm] from the edge to the second
 constexpr double kBeyond = 2.5;          // [mm] centre lines run past a circle
 constexpr double kRoomInside = 14.0;     // [mm] of a circle that holds its number
 
@@ -32,6 +33,8 @@ class PlatePainter {
     }
     for (std::size_t i = 0; i < outline_.holes.size(); ++i) paintHole(outline_.holes[i], i + 1);
     dimensionOverall();
+    dimensionAxis();
+    nameCorner();
     nameThrustSide();
   }
 
@@ -82,9 +85,36 @@ class PlatePainter {
     const QString across = said(upright() ? outline_.width : outline_.length);
     const QString up = said(upright() ? outline_.length : outline_.width);
     draft_.dimension(
-        {.from = edge.topLeft(), .to = edge.topRight(), .offset = mm(kToLine), .text = across});
+        {.from = edge.topLeft(), .to = edge.topRight(), .offset = mm(kToNextLine), .text = across});
     draft_.dimension(
-        {.from = edge.bottomLeft(), .to = edge.topLeft(), .offset = mm(kToLine), .text = up});
+        {.from = edge.bottomLeft(), .to = edge.topLeft(), .offset = mm(kToNextLine), .text = up});
+  }
+
+  /// From two edges to the axis of cylinder 1, which all places are counted from.
+  void dimensionAxis() {
+    const QRectF edge = box();
+    const QPointF axis = at(0.0, 0.0);
+    const double across = upright() ? outline_.upper() : -outline_.left();
+    const double up = upright() ? -outline_.left() : -outline_.lower();
+    if (across > 0.0) {
+      draft_.dimension({.from = edge.topLeft(),
+                        .to = {axis.x(), edge.top()},
+                        .offset = mm(kToLine),
+                        .text = said(across)});
+    }
+    if (up > 0.0) {
+      draft_.dimension({.from = edge.bottomLeft(),
+                        .to = {edge.left(), axis.y()},
+                        .offset = mm(kToLine),
+                        .text = said(up)});
+    }
+  }
+
+  void nameCorner() {
+    const double inwards = (1.0 - std::numbers::sqrt2 / 2.0) * scaled(outline_.corner);
+    const QPointF arc = box().topRight() + QPointF(-inwards, inwards);
+    draft_.leader(arc, box().topRight() + QPointF(-mm(6.0), -mm(3.0)),
+                  QStringLiteral("R ") + said(outline_.corner));
   }
 
   QString said(double length) const { return fromCore(style_.number(units::Kind::Length, length)); }
@@ -116,7 +146,7 @@ class PlatePainter {
 
 QMarginsF plateMargins(PlateLies lies) {
   const bool upright = lies == PlateLies::Upright;
-  return {kForDimension, kForDimension, upright ? kForWords : kForNothing,
+  return {kForDimensions, kForDimensions, upright ? kForWords : kForNothing,
           upright ? kForNothing : kForWords};
 }
 

@@ -23,8 +23,9 @@ QMarginsF plateMargins(PlateLies lies);
 /// Room for the plate with these [mm].
 QSizeF plateRoom(const plate::Outline& outline, PlateLies lies);
 
-/// One to one: outline and circles with centre lines, each with its number in the table of holes,
-/// overall dimensions.
+/// One to one: outline and circles with centre lines, each with its number in the table of holes;
+/// overall dimensions, radius of the corners, and from two edges to the axis of cylinder 1, which
+/// the places in that table are counted from.
 /// @param middle [device units] of the plate
 void paintPlate(Drafting& draft, QPointF middle, const plate::Outline& outline, PlateLies lies,
                 const units::Style& style);
