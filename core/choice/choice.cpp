@@ -64,6 +64,15 @@ Loss lossOf(const Question& question, const Verdict& verdict, const Stack& stack
   return loss(stack.rank, stack.rank);
 }
 
+/// How many of a part the stack takes off the shelf.
+int needed(const Pieces& pieces, const std::vector<Set>& sets, int part) {
+  if (part == kNone) return 0;
+  const auto place = static_cast<std::size_t>(part);
+  const int cylinders = static_cast<int>(sets.size());
+  const int filled = needs(pieces, sets)[place];
+  return pieces.servesAll[place] ? (filled + cylinders - 1) / cylinders : filled;
+}
+
 }  // namespace
 
 Answer choose(const Question& question) {
@@ -90,9 +99,8 @@ Judged judge(const Question& question, const std::vector<Set>& sets) {
   const Stack stack = stackOf(question, pieces, sets, measures);
   const Verdict verdict = verdictOn(pieces, sets, measures);
   if (verdict.reason == Reason::Beaten) return {.stack = stack, .loss = std::nullopt};
-  const int needed =
-      verdict.part == kNone ? 0 : needs(pieces, sets)[static_cast<std::size_t>(verdict.part)];
-  return {.stack = stack, .loss = lossOf(question, verdict, stack, needed)};
+  return {.stack = stack,
+          .loss = lossOf(question, verdict, stack, needed(pieces, sets, verdict.part))};
 }
 
 std::optional<Loss> whyLost(const Question& question, const Answer& answer,

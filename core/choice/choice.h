@@ -29,6 +29,8 @@ struct Part {
   double borePlusMinus = 0.0;  ///< [m] limit of error of the bore; only what is typed carries it
   /// How many there are, 0 or more; nothing: can be bought, any number.
   std::optional<int> quantity = std::nullopt;
+  bool servesAll = false;  ///< one piece for all cylinders: it lies in all of them or in none
+  int line = 0;            ///< of the shelf it is on, from 1; 0: not said
   bool operator==(const Part&) const = default;
 };
 
@@ -117,7 +119,8 @@ enum class Reason : std::uint8_t {
   TooWide,          ///< gap over the most
   RatioOver,
   RatioUnder,
-  TooFew,  ///< it needs more of a part than there are
+  /// It needs more of a part than there are, or a part that serves all cylinders in some alone.
+  TooFew,
   SquishSpreadOver,
   RatioSpreadOver,
   Beaten,  ///< within all limits, but others are better

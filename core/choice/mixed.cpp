@@ -636,7 +636,7 @@ class MixedSearch {
   void goOnWith(const Set& set, Beginning& next, Rank rank) {
     const std::array places{countsPlate(sets_.size()) ? set.plate : kNone, set.baseGaskets[0],
                             set.baseGaskets[1], set.headGasket};
-    bool enough = true;
+    bool enough = sets_.empty() || unlikeForAll(pieces_, sets_.front(), set) == kNone;
     for (const int place : places) {
       if (place == kNone) continue;
       const auto part = static_cast<std::size_t>(place);

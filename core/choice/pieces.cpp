@@ -198,7 +198,9 @@ Pieces::Pieces(const Question& question) : wants(question.wants) {
               "A plate is needed, and there are {1} on the shelf: at least {2}.");
   for (const Cylinder& cylinder : question.cylinders) cylinders.push_back(bareOf(cylinder));
   for (const Part& part : shelf) {
-    quantities.push_back(part.quantity.value_or(std::numeric_limits<int>::max()));
+    const int each = part.servesAll ? static_cast<int>(cylinders.size()) : 1;
+    quantities.push_back(part.quantity ? each * *part.quantity : std::numeric_limits<int>::max());
+    servesAll.push_back(part.servesAll);
   }
 }
 
@@ -275,6 +277,21 @@ Reason ownReason(const Pieces& pieces, const Measure& measure) {
   return Reason::Beaten;
 }
 
+int unlikeForAll(const Pieces& pieces, const Set& one, const Set& other) {
+  const auto partsOf = [](const Set& set) {
+    return std::array{set.plate, set.baseGaskets[0], set.baseGaskets[1], set.headGasket};
+  };
+  const std::array ofOne = partsOf(one);
+  const std::array ofOther = partsOf(other);
+  for (const std::array<int, 4>& parts : {ofOne, ofOther}) {
+    for (const int part : parts) {
+      if (part == kNone || !pieces.servesAll[static_cast<std::size_t>(part)]) continue;
+      if (std::ranges::count(ofOne, part) != std::ranges::count(ofOther, part)) return part;
+    }
+  }
+  return kNone;
+}
+
 std::vector<int> needs(const Pieces& pieces, std::span<const Set> sets) {
   std::vector<int> needed(pieces.quantities.size());
   const auto add = [&needed](int place) {
@@ -301,6 +318,10 @@ Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
     if (needed[i] > pieces.quantities[i]) {
       return {.reason = Reason::TooFew, .part = static_cast<int>(i)};
     }
+  }
+  for (const Set& set : sets) {
+    const int unlike = unlikeForAll(pieces, sets.front(), set);
+    if (unlike != kNone) return {.reason = Reason::TooFew, .part = unlike};
   }
   const Reach reach = reachOf(measures);
   if (reach.squishSpread() > pieces.squishSpread) return {.reason = Reason::SquishSpreadOver};

@@ -101,7 +101,8 @@ struct Pieces {
   std::vector<Piece> baseSets;
   std::vector<Piece> headGaskets;
   std::vector<Bare> cylinders;
-  std::vector<int> quantities;  ///< of each part on the shelf
+  std::vector<int> quantities;  ///< of each part on the shelf, in how many cylinders it may lie
+  std::vector<bool> servesAll;  ///< of each: it lies in all cylinders or in none
 
   bool sortsByNearness() const {
     return wants.sortBy == SortBy::SquishNearness || wants.sortBy == SortBy::RatioNearness;
@@ -136,6 +137,9 @@ bool enoughOf(const Pieces& pieces, const Piece& piece, int cylinders);
 
 /// First of the reasons that a cylinder has by itself; Reason::Beaten for none.
 Reason ownReason(const Pieces& pieces, const Measure& measure);
+
+/// A part that serves all cylinders and does not lie in both of these alike; kNone: there is none.
+int unlikeForAll(const Pieces& pieces, const Set& one, const Set& other);
 
 /// How many of each part on the shelf a stack needs.
 std::vector<int> needs(const Pieces& pieces, std::span<const Set> sets);

@@ -42,6 +42,7 @@ Part partOf(const Entries& item) {
     return entry == item.end() ? 0.0 : entry->second.limit();
   };
   const std::optional<double> quantity = describe::standingIn(item, list::partQuantity);
+  const double serves = number(list::partServes);
   return {.role = role == model::PartRole::HeadGasket ? Role::HeadGasket
                   : role == model::PartRole::Plate    ? Role::Plate
                                                       : Role::BaseGasket,
@@ -49,7 +50,8 @@ Part partOf(const Entries& item) {
           .plusMinus = limit(list::partThickness),
           .bore = number(list::partBore),
           .borePlusMinus = limit(list::partBore),
-          .quantity = quantity ? std::optional(static_cast<int>(*quantity)) : std::nullopt};
+          .quantity = quantity ? std::optional(static_cast<int>(*quantity)) : std::nullopt,
+          .servesAll = serves == model::answer(model::PartServes::AllCylinders)};
 }
 
 bool isEntered(const Entries& item, const Input& column) {
@@ -405,8 +407,12 @@ std::string textOf(const Input& input, const std::vector<Typed>& cylinders) {
 Question questionOf(Reader& read) {
   Question question;
   const Bores bores = boresOf(read);
+  int line = 0;
   for (const Entries& item : read.items(list::shelf)) {
-    if (isLaid(item, bores)) question.shelf.push_back(partOf(item));
+    ++line;
+    if (!isLaid(item, bores)) continue;
+    question.shelf.push_back(partOf(item));
+    question.shelf.back().line = line;
   }
   for (int i = 0; i < read.cylinders(); ++i) question.cylinders.push_back(cylinderOf(read.at(i)));
   question.wants = wantsOf(read);
@@ -596,9 +602,19 @@ LostBy lostBy(const choice::Question& question, choice::Reason reason) {
                                                                           : LostBy::GapApart;
 }
 
+/// "head gasket, line 3 of the shelf"
+std::string wordsOf(const choice::Part& part) {
+  constexpr std::array<std::string_view, 3> kRoles = {"base gasket", "plate", "head gasket"};
+  return std::string(kRoles[static_cast<std::size_t>(part.role)]) + ", line " +
+         std::to_string(part.line) + " of the shelf";
+}
+
 /// "gap under the least, cylinder 2"
 std::string wordsOf(const choice::Question& question, const choice::Loss& loss) {
   std::string why(kReasons[static_cast<std::size_t>(loss.reason)]);
+  if (loss.part != choice::kNone) {
+    why += ": " + wordsOf(question.shelf[static_cast<std::size_t>(loss.part)]);
+  }
   if (loss.cylinder != choice::kNone && question.cylinders.size() > 1) {
     why += ", cylinder " + std::to_string(loss.cylinder + 1);
   }

@@ -50,6 +50,8 @@ namespace {
 constexpr Choice kRoles[] = {
     {"base_gasket", "base gasket or shim"}, {"plate", "plate"}, {"head_gasket", "head gasket"}};
 
+constexpr Choice kServes[] = {{"each_cylinder", "each cylinder"}, {"all_cylinders", "one for all"}};
+
 constexpr Choice kHoles[] = {{"stud", "stud"},
                              {"dowel", "dowel"},
                              {"water", "water"},
@@ -109,10 +111,23 @@ constinit const Input partQuantity{
         "or made.",
 };
 
+constinit const Input partServes{
+    .key = "serves",
+    .label = "Serves",
+    .symbol = "",
+    .kind = Kind::Choice,
+    .choices = kServes,
+    .typical = 0.0,
+    .standing = {.value = 0.0, .origin = "a part for each cylinder"},
+    .measure =
+        "Whether each cylinder needs one, or one piece lies under or over the whole bank; how many "
+        "there are counts pieces.",
+};
+
 namespace {
 
-constexpr std::array<const Input*, 4> kShelfColumns = {&partRole, &partThickness, &partBore,
-                                                       &partQuantity};
+constexpr std::array<const Input*, 5> kShelfColumns = {&partRole, &partThickness, &partBore,
+                                                       &partQuantity, &partServes};
 
 }  // namespace
 
@@ -122,8 +137,8 @@ const List shelf{.key = "shelf",
                  .columns = kShelfColumns,
                  .about =
                      "Gaskets, shims and plates at hand or to be bought: thickness as clamped, "
-                     "its ±, bore of head gaskets, and how many there are: 0 for none "
-                     "left, empty for any number."};
+                     "its ±, bore of head gaskets, how many there are (0 for none left, "
+                     "empty for any number), and whether one serves all cylinders."};
 
 constinit const Input holeFor{
     .key = "hole_for",

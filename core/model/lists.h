@@ -16,6 +16,7 @@ std::span<const describe::List* const> engineLists();
 const describe::List* listOf(std::span<const describe::List* const> lists, std::string_view key);
 
 enum class PartRole { BaseGasket, Plate, HeadGasket };
+enum class PartServes { EachCylinder, AllCylinders };
 enum class HoleFor { Stud, Dowel, Water, Oil, ChainTunnel, Other };
 
 }  // namespace strokewright::model
@@ -24,7 +25,7 @@ namespace strokewright::model::list {
 
 /// Gaskets, shims and plates at hand or to be bought; of the project.
 extern const describe::List shelf;
-extern const describe::Input partRole, partThickness, partBore, partQuantity;
+extern const describe::Input partRole, partThickness, partBore, partQuantity, partServes;
 
 /// Holes of the spacer plate beside the bores; of an engine.
 extern const describe::List plateHoles;

@@ -122,7 +122,8 @@ TEST_F(EntryPath, ThatLeadsNowhereIsSaidPlainly) {
       HasSubstr("shelf[11].thickness_m leads nowhere: of parts there are 11, counted from"));
   EXPECT_THAT(
       refused("shelf[0].thick_m", "1"),
-      HasSubstr("A part of shelf has no “thick_m”; it has role, thickness_m, bore_m, quantity."));
+      HasSubstr("A part of shelf has no “thick_m”; it has role, thickness_m, bore_m, quantity, "
+                "serves."));
   EXPECT_THAT(refused("seat_height_m.value[3]", "98"), HasSubstr("of numbers there are 3"));
   EXPECT_THAT(refused("seat_height_m.readings[0][0]", "98"), HasSubstr("readings there are none."));
   EXPECT_THAT(refused("shelf[0", "1"), HasSubstr("“shelf[0” leads nowhere: a key is KEY, LIST"));

@@ -293,6 +293,47 @@ TEST(Choice, CountsAPlateForAllOnce) {
   EXPECT_TRUE(choose(question).best.empty());  // would need three
 }
 
+TEST(Choice, CountsAPartThatServesAllAsOnePiece) {
+  Question question = burdock();
+  for (Part& part : question.shelf) part.quantity = 1;
+  question.wants.squishSpread = Wants::kNoLimit;
+  question.wants.ratioSpread = Wants::kNoLimit;
+  EXPECT_TRUE(choose(question).best.empty()) << "one base gasket for three barrels";
+  question.shelf[0].quantity = 3;
+  EXPECT_TRUE(choose(question).best.empty()) << "and one head gasket";
+  const auto loss = judge(question, {3, {.baseGaskets = {0, kNone}, .headGasket = 1}}).loss;
+  ASSERT_TRUE(loss);
+  EXPECT_EQ(loss->reason, Reason::TooFew);
+  EXPECT_EQ(loss->part, 1);
+  EXPECT_EQ(loss->value, 3);
+  question.shelf[1].servesAll = true;
+  for (const bool same : {true, false}) {
+    question.wants.sameGasketsInAll = same;
+    EXPECT_EQ(choose(question).best.size(), 1U);
+  }
+  question.shelf[1].quantity = 0;
+  const auto gone = judge(question, {3, {.baseGaskets = {0, kNone}, .headGasket = 1}}).loss;
+  ASSERT_TRUE(gone);
+  EXPECT_EQ(gone->value, 1) << "one piece";
+  EXPECT_EQ(gone->limit, 0);
+}
+
+TEST(Choice, LaysAPartThatServesAllInAllOrNone) {
+  Question question = burdock();
+  question.shelf.push_back(headGasket(0.80 * mm, 69.5 * mm));
+  question.shelf.back().servesAll = true;
+  question.wants.sameGasketsInAll = false;
+  question.wants.squishSpread = Wants::kNoLimit;
+  question.wants.ratioSpread = Wants::kNoLimit;
+  const Answer answer = choose(question);
+  EXPECT_EQ(answer.best.size(), 2U) << "the one piece, or the single ones";
+  for (const Stack& stack : answer.best) {
+    for (const Fit& fit : stack.cylinders) {
+      EXPECT_EQ(fit.set.headGasket, stack.cylinders.front().set.headGasket);
+    }
+  }
+}
+
 TEST(Choice, SaysWhichLimitOfWhichCylinderAStackBreaks) {
   struct Row {
     Wants wants;

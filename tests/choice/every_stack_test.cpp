@@ -46,7 +46,8 @@ Part randomPart(Dice& dice, Role role, int finest, int least, int most) {
           .thickness = dice.between(least, most) * finest * 1e-6,
           .plusMinus = dice.between(0, 3) * 0.01 * mm,
           .bore = role == Role::HeadGasket ? dice.between(690, 700) * 0.1 * mm : 0.0,
-          .quantity = dice.oneIn(2) ? std::nullopt : std::optional(dice.between(0, 4))};
+          .quantity = dice.oneIn(2) ? std::nullopt : std::optional(dice.between(0, 4)),
+          .servesAll = dice.oneIn(4)};
 }
 
 // Coarse steps make many ties, fine ones none.

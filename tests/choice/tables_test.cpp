@@ -194,7 +194,9 @@ TEST_F(ShelfOfTheTriple, TellsOfALoserWhatEachCylinderWouldGet) {
   ASSERT_EQ(beaten.state, State::Value);
   ASSERT_GE(beaten.rows.size(), 12U);
   EXPECT_EQ(beaten.rows["place"].numbers.maxCoeff(), 12.0);
-  EXPECT_EQ(beaten.rows["why"].words[0], "more of a part than there are");
+  EXPECT_THAT(beaten.rows["why"].words[0],
+              testing::MatchesRegex("more of a part than there are: (plate|base gasket|head "
+                                    "gasket), line [0-9]+ of the shelf"));
   EXPECT_GT(beaten.rows["parts_needed"].numbers[0], beaten.rows["parts_there"].numbers[0]);
   EXPECT_EQ(beaten.rows["parts_there"].numbers[0], 1.0);
 }
@@ -265,7 +267,27 @@ TEST_F(ShelfOfTheSingle, NamesThePartThatHasRunOut) {
   for (describe::Entries& item : project_.lists[&list::shelf]) put(item, list::partQuantity, "0");
   Assessment assessment(project_);
   EXPECT_THAT(notesOn(assessment),
-              testing::ElementsAre("More of a part than there are: 1, limit 0. | "));
+              testing::ElementsAre(testing::AllOf(
+                  testing::StartsWith("More of a part than there are: head gasket, line "),
+                  testing::EndsWith(" of the shelf: 1, limit 0. | "))));
+}
+
+TEST_F(ShelfOfTheTriple, CountsAPartThatServesAllOnce) {
+  std::vector<describe::Entries>& shelf = project_.lists[&list::shelf];
+  const auto fits = [&] {
+    Assessment assessment(project_);
+    return assessment.evaluation().tabulated(kTarget, out::stackChoices).rows.size() > 0;
+  };
+  const auto putIntoHeadGaskets = [&](const describe::Input& column, const char* text) {
+    for (describe::Entries& item : shelf) {
+      const double role = item.at(&list::partRole).values.front();
+      if (role == model::answer(model::PartRole::HeadGasket)) put(item, column, text);
+    }
+  };
+  putIntoHeadGaskets(list::partQuantity, "1");
+  EXPECT_FALSE(fits()) << "one for each cylinder";
+  putIntoHeadGaskets(list::partServes, "one for all");
+  EXPECT_TRUE(fits());
 }
 
 // Seats 0.135 apart, measured; one flat plate can take none of it up. Many stacks lack parts as
