@@ -48,7 +48,7 @@ const Result volumeToTakeAway{
     .value = [](Reader& read) { return read(clearanceVolume) - read(wantedClearanceVolume); }};
 
 const Result headSkim{.key = "head_skim_m",
-                      .name = "Off the head face for the ratio wanted",
+                      .name = "Off the head face for the ratio wanted (minus: to be added)",
                       .symbol = "x_head",
                       .kind = Kind::FineLength,
                       .formula = "x_head = ΔV / A_face; minus: nothing comes off, volume is wanted",
@@ -84,7 +84,7 @@ const Result squishAfterSkim{
 
 const Result crownCut{
     .key = "crown_cut_m",
-    .name = "Off the crown for the ratio wanted",
+    .name = "Off the crown for the ratio wanted (minus: to be added)",
     .symbol = "x_cr",
     .kind = Kind::FineLength,
     .formula = "x_cr = −ΔV / A_cut; minus: nothing comes off, the ratio must rise",
