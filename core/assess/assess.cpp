@@ -147,8 +147,7 @@ Assessment::Assessment(const model::Project& project)
     : project_(&project),
       evaluation_(catalogue(), subjectsOf(project), project.referenceDonor),
       findings_(project.engines.size()) {
-  evaluation_.run();
-  evaluation_.findTolerances();
+  evaluation_.runWithTolerances();
   for (int engine = 0; engine < evaluation_.engines(); ++engine) {
     std::vector<describe::Finding>& findings = findings_[static_cast<std::size_t>(engine)];
     for (const Rule* rule : catalogue().rules()) evaluation_.judge(engine, *rule, findings);

@@ -36,6 +36,9 @@ Catalogue::Catalogue(std::vector<const Input*> inputs, std::vector<const Result*
   if (inputs_.size() > static_cast<std::size_t>(kMostInputs)) {
     throw std::length_error("more inputs than kMostInputs");
   }
+  if (results_.size() > static_cast<std::size_t>(kMostResults)) {
+    throw std::length_error("more results than kMostResults");
+  }
   numberByPlace(inputs_);
   numberByPlace(results_);
 }

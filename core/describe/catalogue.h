@@ -14,8 +14,9 @@ struct Rule;
 
 struct Table;
 
-/// Inputs a table can hold; raise it when a room needs more.
+/// Inputs and results a catalogue can hold; raise them when a room needs more.
 inline constexpr int kMostInputs = 192;
+inline constexpr int kMostResults = 256;
 
 /// Gathers the lists of the subjects and numbers inputs and results by their place.
 /// A description belongs to one catalogue for the life of the program.

@@ -69,6 +69,11 @@ struct Entry {
   bool operator==(const Entry&) const = default;
 };
 
+/// Numbers of this kind have a ±; counts and choices have none.
+constexpr bool carriesTolerance(units::Kind kind) {
+  return kind != units::Kind::Choice && kind != units::Kind::Count;
+}
+
 /// [SI] Entry::limit() of an entry of this input: readings whose differences cancel have no
 /// scatter.
 double limitOf(const Input& input, const Entry& entry, std::size_t place = 0);

@@ -1,16 +1,17 @@
 #pragma once
 /// Runs a catalogue over engines: every result with what it read, what it waits for and its ±.
 
-#include <array>
+#include <cmath>
 #include <cstdint>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/describe/catalogue.h"
-#include "core/describe/input_set.h"
 #include "core/describe/list.h"
+#include "core/describe/number_set.h"
 #include "core/describe/refusal.h"
 
 namespace strokewright::describe {
@@ -60,15 +61,31 @@ struct RefusedBecause {
 /// Of a result or a table whose numbers overflowed.
 inline constexpr std::string_view kNotFinite = "These numbers give no finite result.";
 
+/// What a result reads itself, in the order it reads.
+struct Working {
+  std::vector<const Input*> inputs;
+  std::vector<const Result*> results;
+};
+
+/// What a result reads itself in any of its cylinders: along this its numbers follow a nudge.
+struct Direct {
+  InputSet inputs;
+  ResultSet results;          ///< of the same cylinder, or of the engine
+  ResultSet across;           ///< of other cylinders
+  bool inputsAcross = false;  ///< some entry of another cylinder
+  bool donor = false;         ///< an entry or a result of another engine, the reference donor
+};
+
 /// What is known of one result in one cylinder, or of a table, while it is evaluated.
 struct Frame {
   Reads read;
   Reads missing;
-  int refusedBy = -1;     ///< index into Evaluation's refusals
-  bool across = false;    ///< looked at other cylinders, or at which one it is
-  std::string_view none;  ///< why it does not apply, empty: it does
-  std::vector<const Input*>* directInputs = nullptr;    ///< noted for the working alone
-  std::vector<const Result*>* directResults = nullptr;  ///< noted for the working alone
+  int refusedBy = -1;          ///< index into Evaluation's refusals
+  int home = 0;                ///< the cylinder
+  bool across = false;         ///< looked at other cylinders, or at which one it is
+  std::string_view none;       ///< why it does not apply, empty: it does
+  Working* working = nullptr;  ///< where it is told what is read, if anywhere
+  Direct* direct = nullptr;    ///< where it is told what is read, if anywhere
 };
 
 /// A result in one cylinder.
@@ -108,9 +125,9 @@ class Evaluation {
   Evaluation(const Catalogue& catalogue, std::span<const Subject> subjects, int referenceDonor);
 
   /// Evaluates every result of every engine.
-  void run();
+  void run() { runAll(false); }
 
-  /// Nudges every entry that carries a ± and fills worst and likely of every result.
+  /// The same, and worst and likely of every result: every entry that carries a ± is nudged.
   ///
   /// Each independent source (a place: one for all cylinders; a part or a list: one for each
   /// cylinder) is moved by its limit both ways; half the difference is its share. Where one side
@@ -118,8 +135,7 @@ class Evaluation {
   /// A result that picks one of several (the lowest ceiling) has the ± of the one it picks: there a
   /// part is moved in all cylinders at once.
   /// @source JCGM 100:2008, 5.1.2, with sensitivities by finite difference (5.1.3 note 2).
-  /// @pre run() has been called.
-  void findTolerances();
+  void runWithTolerances();
 
   int engines() const { return static_cast<int>(engines_.size()); }
   int cylinders(int engine) const { return engines_[index(engine)].cylinders; }
@@ -147,11 +163,6 @@ class Evaluation {
   /// What is kept in a list of the engine, or of the project; empty where there is none.
   std::span<const Entries> items(int engine, const List& list) const;
 
-  /// What the result reads itself, in the order it reads.
-  struct Working {
-    std::vector<const Input*> inputs;
-    std::vector<const Result*> results;
-  };
   Working working(int engine, const Result& result, int cylinder = 0);
 
   /// What if: puts one number, as if entered. For copies of an evaluation; fresh() then answers.
@@ -178,15 +189,47 @@ class Evaluation {
 
   /// A result under a nudge.
   struct Nudged {
-    double value = 0.0;
+    double value = 0.0;  ///< NaN: refused
     std::uint32_t run = 0;
-    bool bad = false;  ///< refused under the nudge
   };
 
   /// What the shares in the ± of one cell come to so far.
   struct Sums {
     double worst = 0.0;
     double squares = 0.0;
+  };
+
+  /// Who reads an input or a result itself: up to the next one's first, in Followed's order.
+  struct User {
+    std::uint16_t rank = 0;
+    bool across = false;  ///< from other cylinders too
+  };
+
+  using Cylinders = std::uint32_t;  ///< a bit each
+  static constexpr Cylinders kAll = ~Cylinders{0};
+
+  /// What a nudge is for: what leads to none of it need not follow.
+  enum Towards : std::uint8_t {
+    kPicking = 1,  ///< results that pick one of several cylinders
+    kAlike = 2,    ///< the same in every cylinder, whatever happens in the others
+    kApart = 4,    ///< the other results that have a ±
+    kVarying = 8,  ///< results that are not the same in every cylinder
+    kShares = kPicking | kAlike | kApart,
+    kAnything = kShares | kVarying,
+  };
+
+  /// How one result follows the nudges.
+  struct Followed {
+    const Result* result = nullptr;
+    std::size_t place = 0;              ///< of its first cylinder
+    ResultSet users;                    ///< in followed: who reads it itself
+    Cylinders valued = 0;               ///< in which it has a value and is asked for one
+    bool everyCylinder = false;         ///< others look at all of them, not at the first alone
+    std::uint8_t leads = 0;             ///< Towards, of itself and of what follows it
+    std::uint8_t shares = 0;            ///< Towards: one of kShares where its kind carries a ±
+    bool varies = false;                ///< from cylinder to cylinder
+    const Input* countedFor = nullptr;  ///< whose shares in a difference of cylinders
+    std::uint8_t counted = 0;           ///< were counted so often
   };
 
   struct EngineState {
@@ -198,13 +241,28 @@ class Evaluation {
     InputSet listed;
     std::vector<double> values;  ///< [input * cylinders + cylinder]
     std::vector<Slot> slots;
-    std::vector<Cell> cells;            ///< [result * cylinders + cylinder]
-    std::vector<double> held;           ///< their values, close together: read while nudging
-    std::vector<Sums> sums;             ///< of their ±, while it is worked out
-    std::vector<Nudged> nudged[2];      ///< like cells, up and down
-    std::vector<Reads> reads;           ///< of each result, over all cylinders
-    std::vector<std::uint8_t> touched;  ///< each result: reads the entry that is nudged
-    std::vector<std::uint8_t> varies;  ///< each result: not the same in every cylinder by its reads
+    std::vector<std::uint32_t> first;  ///< each result: its place in what follows
+    std::vector<Cell> cells;           ///< each result, of its first cylinder or of all
+    std::vector<Cell> others;          ///< of the other cylinders, once one is not like the first
+    std::vector<double> held;          ///< their values, close together
+    std::vector<std::uint8_t> varies;  ///< each result: may not be the same in every cylinder
+
+    // What only a run with ± fills.
+    std::vector<Reads> reads;          ///< of each result, over all cylinders
+    std::vector<Direct> direct;        ///< of each result
+    std::vector<const Result*> order;  ///< as they were evaluated: after what they read
+    ResultSet ordered;
+    ResultSet readByOthers;          ///< from other engines
+    std::vector<double> moved;       ///< held, followed by what the nudge moves
+    std::vector<Sums> sums;          ///< of their ±, while it is worked out
+    std::vector<Nudged> nudged[2];   ///< by the last nudges up and down
+    std::vector<Nudged> pulled;      ///< evaluated when asked for, under the nudge
+    std::vector<Followed> followed;  ///< in the order of evaluation
+    std::vector<User> users;
+    std::vector<std::uint32_t> inputUsers;   ///< of each input: its first in users
+    std::vector<std::uint32_t> resultUsers;  ///< of each in followed: its first in users
+    std::vector<Cylinders> staleIn;          ///< of each in followed: to be evaluated anew
+    ResultSet stale;                         ///< in followed: to be evaluated anew
   };
 
   /// The entry that is nudged.
@@ -216,12 +274,40 @@ class Evaluation {
     bool single = false;  ///< one of several alike in every cylinder
   };
 
+  /// A number that a nudge moved.
+  struct Follower {
+    std::uint8_t engine = 0;
+    std::uint8_t cylinder = 0;
+    std::uint16_t rank = 0;  ///< in followed
+  };
+
   static std::size_t index(int i) { return static_cast<std::size_t>(i); }
-  std::size_t at(const EngineState& engine, int number, int cylinder) const {
-    return index(number) * index(engine.cylinders) + index(cylinder);
+  static std::size_t at(const EngineState& engine, const Input& input, int cylinder) {
+    return index(input.number) * index(engine.cylinders) + index(cylinder);
+  }
+  static std::size_t at(const EngineState& engine, const Result& result, int cylinder) {
+    const std::size_t first = engine.first[index(result.number)];
+    return result.per == Per::Engine ? first : first + index(cylinder);
+  }
+
+  /// Each cylinder has a cell of its own.
+  static bool isApart(const EngineState& engine, const Result& result) {
+    return result.per == Per::Cylinder && engine.varies[index(result.number)] != 0;
+  }
+  static std::size_t otherAt(const EngineState& engine, const Result& result, int cylinder) {
+    return at(engine, result, cylinder) - index(result.number) - 1;  // without the first cylinders
+  }
+  static const Cell& cellOf(const EngineState& engine, const Result& result, int cylinder) {
+    return cylinder == 0 || !isApart(engine, result)
+               ? engine.cells[index(result.number)]
+               : engine.others[otherAt(engine, result, cylinder)];
+  }
+  static Cell& cellOf(EngineState& engine, const Result& result, int cylinder) {
+    return const_cast<Cell&>(cellOf(std::as_const(engine), result, cylinder));
   }
 
   void fill(EngineState& state);
+  void runAll(bool noting);
   Cell& evaluated(int engine, const Result& result, int cylinder);
   void evaluate(Cell& cell, int engine, const Result& result, int cylinder);
   int keepRefusal(const RefusedBecause& because);
@@ -236,60 +322,62 @@ class Evaluation {
     const Reads& reads = engines_[index(engine)].reads[index(result.number)];
     return (engine == source.engine ? reads.own : reads.donor)[index(source.input->number)];
   }
-  void findReaders(int engine, const std::vector<Source>& sources);
-  void lookAt(const Source& source);
-  /// Results that pick one of several cylinders are moved in all of them at once.
-  enum class Among : std::uint8_t { All, Picking, Others };
-  void addShares(const Source& source, Among among);
+
+  void planNudges(int engine);
+  void findUsers(EngineState& state);
+  void addShares(const Source& source, std::uint8_t towards);
+  void follow(const Source& source, int side, std::uint8_t towards);
+  std::uint8_t sharesOf(const EngineState& state, const Result& result) const;
+  bool leadsTo(const Source& source, std::uint8_t towards) const;
+  void startFrom(const Source& source);
+  void settle(int engine, std::uint8_t towards);
+  void share(const Source& source, const Follower& follower, std::uint8_t towards);
+  void keepTolerances(EngineState& state);
+
   void nudge(const Source& source, int side);
   void release();
   double nudgedValue(int engine, const Result& result, int cylinder) {
     EngineState& state = engines_[index(engine)];
-    const std::size_t place = at(state, result.number, result.per == Per::Engine ? 0 : cylinder);
-    return state.touched[index(result.number)] == 0 ? state.held[place]
-                                                    : nudgedAnew(engine, result, cylinder, place);
+    const std::size_t place = at(state, result, cylinder);
+    if (!followedHere(engine, result, cylinder)) return nudgedAnew(engine, result, cylinder, place);
+    const double value = state.moved[place];
+    if (std::isnan(value)) refuse(result);
+    return value;
   }
+  /// Whoever asks is known to read this and follows it, so it was brought up to date before.
+  bool followedHere(int engine, const Result& result, int cylinder) const {
+    if (asking_ == nullptr) return false;
+    if (engine != askingEngine_) return true;
+    const std::size_t number = index(result.number);
+    return asking_->across[number] ||
+           (asking_->results[number] && (cylinder == home_ || result.per == Per::Engine));
+  }
+  [[noreturn]] static void refuse(const Result& result);
   double nudgedAnew(int engine, const Result& result, int cylinder, std::size_t place);
   double heldValue(int engine, const Result& result, int cylinder) const {
     const EngineState& state = engines_[index(engine)];
-    return state.held[at(state, result.number, result.per == Per::Engine ? 0 : cylinder)];
+    return state.held[at(state, result, cylinder)];
   }
-  void moved(Nudged& nudged, int engine, const Result& result, int cylinder);
-  /// @param from the value that nothing has nudged
-  static double move(const Result& result, double from, const Nudged& up, const Nudged& down);
+  /// NaN where it is refused.
+  double underNudge(int engine, const Result& result, int cylinder);
+  /// @param from the value that nothing has nudged; up and down NaN where that side is refused
+  static double move(const Result& result, double from, double up, double down);
 
   const Catalogue* catalogue_;
   int referenceDonor_;
   std::vector<EngineState> engines_;
   std::vector<RefusedBecause> refusals_;
   std::uint32_t run_ = 0;
-  /// A result to look at while a source is nudged.
-  struct Looked {
-    int engine = 0;
-    const Result* result = nullptr;
-    const double* held = nullptr;           ///< of its cylinders
-    Sums* sums = nullptr;                   ///< of its cylinders
-    Nudged* sides[2] = {nullptr, nullptr};  ///< of its cylinders
-    bool shares = false;                    ///< its kind carries a ±
-    bool varies = false;                    ///< from cylinder to cylinder
-    bool everywhere = false;                ///< a move in one cylinder matters in all
-    int first = 0;                          ///< cylinder
-    int last = 0;                           ///< cylinder, this one left out
-    int counted = 0;                        ///< shares of this input in a difference of cylinders
-  };
-  std::span<Looked> looked() {
-    return std::span(readers_).subspan(readersFrom_[lookedAt_],
-                                       readersFrom_[lookedAt_ + 1] - readersFrom_[lookedAt_]);
-  }
-  /// What reads the entries of one engine that carry a ±, entry by entry: of input i from
-  /// readersFrom_[i] up to readersFrom_[i + 1].
-  std::vector<Looked> readers_;
-  std::array<std::size_t, kMostInputs + 1> readersFrom_{};
-  std::size_t lookedAt_ = 0;      ///< the source's input
+  bool noting_ = false;  ///< what each result reads itself
+
   Source source_;                 ///< engine -1: nothing is nudged
   int side_ = 0;                  ///< 0 up, 1 down
   std::vector<double> unnudged_;  ///< of the source's slots
   std::uint32_t nudgeRun_ = 0;
+  std::vector<Follower> followers_[2];  ///< up and down
+  const Direct* asking_ = nullptr;      ///< of the result that is evaluated under the nudge
+  int askingEngine_ = 0;
+  int home_ = 0;  ///< the cylinder it is evaluated for
 };
 
 }  // namespace strokewright::describe

@@ -1,6 +1,7 @@
 #include "core/describe/reader.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/describe/evaluation.h"
 
@@ -31,16 +32,40 @@ void Reader::mergeFromDonor(const Frame& from) {
   if (frame_->none.empty()) frame_->none = from.none;
 }
 
+void Reader::noteInput(const Input& input, bool own, int cylinder) {
+  Direct& direct = *frame_->direct;
+  if (own) {
+    direct.inputs.set(bit(input));
+    direct.inputsAcross = direct.inputsAcross || cylinder != frame_->home;
+  } else {
+    direct.donor = true;
+  }
+}
+
+void Reader::noteResult(int engine, const Result& result, int cylinder) {
+  Direct& direct = *frame_->direct;
+  const auto number = static_cast<std::size_t>(result.number);
+  if (engine != engine_) {
+    direct.donor = true;
+    evaluation_->engines_[Evaluation::index(engine)].readByOthers.set(number);
+  } else if (cylinder == frame_->home || result.per == Per::Engine) {
+    direct.results.set(number);
+  } else {
+    direct.across.set(number);
+  }
+}
+
 double Reader::slot(int engine, const Input& input, int cylinder) {
   Evaluation& ev = *evaluation_;
   Evaluation::EngineState& state = ev.engines_[Evaluation::index(engine)];
-  const std::size_t place = ev.at(state, input.number, cylinder);
+  const std::size_t place = Evaluation::at(state, input, cylinder);
   const Evaluation::Slot kind = state.slots[place];
   if (frame_ == nullptr) {
     if (kind != Evaluation::Slot::StandingBy) return state.values[place];
   } else {
-    if (frame_->directInputs != nullptr) frame_->directInputs->push_back(&input);
     const bool own = engine == engine_;
+    if (frame_->working != nullptr) frame_->working->inputs.push_back(&input);
+    if (frame_->direct != nullptr) noteInput(input, own, cylinder);
     (own ? frame_->read.own : frame_->read.donor).set(bit(input));
     if (kind == Evaluation::Slot::Missing) {
       (own ? frame_->missing.own : frame_->missing.donor).set(bit(input));
@@ -64,7 +89,8 @@ double Reader::cell(int engine, const Result& result, int cylinder) {
   Evaluation& ev = *evaluation_;
   if (frame_ == nullptr) return ev.nudgedValue(engine, result, cylinder);
   const Cell& cell = ev.evaluated(engine, result, cylinder);
-  if (frame_->directResults != nullptr) frame_->directResults->push_back(&result);
+  if (frame_->working != nullptr) frame_->working->results.push_back(&result);
+  if (frame_->direct != nullptr) noteResult(engine, result, cylinder);
   engine == engine_ ? merge(*frame_, cell.notes) : mergeFromDonor(cell.notes);
   if (!cell.computed) {
     const RefusedBecause because =
@@ -105,8 +131,11 @@ double Reader::none(std::string_view why) {
 }
 
 double Reader::held(const Result& result) {
-  if (frame_ != nullptr) return cell(engine_, result, cylinder_);
-  return evaluation_->heldValue(engine_, result, cylinder_);
+  if (frame_ == nullptr) return evaluation_->heldValue(engine_, result, cylinder_);
+  Direct* direct = std::exchange(frame_->direct, nullptr);  // it will not follow
+  const double value = cell(engine_, result, cylinder_);
+  frame_->direct = direct;
+  return value;
 }
 
 std::vector<Move> Reader::moves(std::span<const Result* const> results) {

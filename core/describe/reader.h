@@ -96,6 +96,8 @@ class Reader {
   double slot(int engine, const Input& input, int cylinder);
   bool givenIn(int engine, const Input& input, int cylinder);
   void mergeFromDonor(const Frame& from);
+  void noteInput(const Input& input, bool own, int cylinder);
+  void noteResult(int engine, const Result& result, int cylinder);
 
   Evaluation* evaluation_;
   int engine_;
@@ -108,7 +110,7 @@ class Reader {
 inline double Reader::operator()(const Input& input) {
   if (frame_ == nullptr) {
     const Evaluation::EngineState& state = evaluation_->engines_[Evaluation::index(engine_)];
-    const std::size_t place = evaluation_->at(state, input.number, cylinder_);
+    const std::size_t place = Evaluation::at(state, input, cylinder_);
     if (state.slots[place] != Evaluation::Slot::StandingBy) return state.values[place];
   }
   return slot(engine_, input, cylinder_);

@@ -37,7 +37,8 @@ struct Result {
 
   /// [SI] from one of its values to another; the short way round where it comes round.
   double step(double from, double to) const {
-    return period > 0.0 ? std::remainder(to - from, period) : to - from;
+    const double step = to - from;
+    return 2.0 * std::abs(step) > period && period > 0.0 ? std::remainder(step, period) : step;
   }
 
   mutable int number = -1;  ///< its place in the table of results, set by the table alone

@@ -13,10 +13,8 @@ double SeatPlane::farthest() const {
   return most;
 }
 
-namespace {
-
-/// The least squares of points in one line along the crankshaft, closed form.
-SeatPlane fitLine(std::span<const SeatPoint> points) {
+SeatLine fitLine(std::span<const SeatPoint> points) {
+  if (points.empty()) throw std::invalid_argument("a line needs a point");
   const auto n = static_cast<double>(points.size());
   double middle = 0.0;
   double level = 0.0;
@@ -30,22 +28,17 @@ SeatPlane fitLine(std::span<const SeatPoint> points) {
     apart += (point.along - middle) * (point.along - middle);
     rise += (point.along - middle) * (point.height - level);
   }
-  SeatPlane line;
-  line.slopeAlong = apart > 0.0 ? rise / apart : 0.0;
-  line.level = level - line.slopeAlong * middle;
-  line.off.reserve(points.size());
-  for (const SeatPoint& point : points) {
-    line.off.push_back(point.height - level - line.slopeAlong * (point.along - middle));
-  }
-  return line;
+  const double slope = apart > 0.0 ? rise / apart : 0.0;
+  return {.level = level - slope * middle, .slope = slope};
 }
-
-}  // namespace
 
 SeatPlane fitPlane(std::span<const SeatPoint> points) {
   if (points.empty()) throw std::invalid_argument("a plane needs a point");
   if (std::ranges::all_of(points, [](const SeatPoint& point) { return point.across == 0.0; })) {
-    return fitLine(points);
+    const SeatLine line = fitLine(points);
+    SeatPlane plane{.level = line.level, .slopeAlong = line.slope, .off = {}};
+    for (const SeatPoint& point : points) plane.off.push_back(point.height - line.at(point.along));
+    return plane;
   }
   const auto n = static_cast<Eigen::Index>(points.size());
   Eigen::MatrixX2d places(n, 2);

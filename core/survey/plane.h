@@ -26,6 +26,22 @@ struct SeatPlane {
   double farthest() const;  ///< [m] largest distance of a point from it, either side
 };
 
+/// height = level + slope · along
+struct SeatLine {
+  double level = 0.0;  ///< [m]
+  double slope = 0.0;  ///< [1] 0 where all points stand at one place along
+
+  double at(double along) const { return level + slope * along; }
+};
+
+/// The line along the crankshaft whose squared distances, measured along the height, sum to the
+/// least. How far a point lies across is not looked at.
+/// @param points at least one, finite
+/// @throws std::invalid_argument for none
+/// @source linear least squares in closed form: Draper and Smith, Applied Regression Analysis, ch.
+/// 1
+SeatLine fitLine(std::span<const SeatPoint> points);
+
 /// The plane whose squared distances, measured along the height, sum to the least. A slope that the
 /// points do not fix is left at 0.
 /// @param points at least one, finite

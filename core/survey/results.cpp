@@ -39,13 +39,14 @@ void addPoints(Reader read, std::vector<SeatPoint>& points) {
 
 /// The plane along the crankshaft. Both readings of a seat lie as far on either side of its middle:
 /// what it rises across changes neither level nor slope along, so neither waits for the width.
-SeatPlane lineOf(Reader& read) {
+SeatLine lineOf(Reader& read) {
   std::vector<SeatPoint> points;
+  points.reserve(static_cast<std::size_t>(read.cylinders()));
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
     points.push_back({.along = here(out::cylinderPosition), .height = here(in::seatHeight)});
   }
-  return fitPlane(points);
+  return fitLine(points);
 }
 
 SeatPlane planeOf(Reader& read) {
@@ -160,7 +161,7 @@ const Result seatSlopeAlong{.key = "seat_slope_along",
                             .valid = survey::kSeats,
                             .value = [](Reader& read) {
                               if (read(in::cylinderCount) == 1.0) return read.none("one cylinder");
-                              return survey::lineOf(read).slopeAlong;
+                              return survey::lineOf(read).slope;
                             }};
 
 const Result seatSlopeAcross{.key = "seat_slope_across",
@@ -230,12 +231,12 @@ const Table seats{.key = "seats",
                   .source = survey::kFit,
                   .valid = survey::kSeats,
                   .fill = [](Reader& read, Rows& rows) {
-                    const survey::SeatPlane plane = survey::lineOf(read);
+                    const survey::SeatLine line = survey::lineOf(read);
                     for (int i = 0; i < read.cylinders(); ++i) {
                       Reader here = read.at(i);
                       const double along = here(cylinderPosition);
                       const double height = here(in::seatHeight);
-                      const double level = plane.at(along);
+                      const double level = line.at(along);
                       rows.add({i + 1.0, along, height, level, height - level});
                     }
                   }};

@@ -74,8 +74,7 @@ void results(benchmark::State& state) {
   }
   for (auto _ : state) {
     describe::Evaluation evaluation(catalogue(), subjects, project.referenceDonor);
-    evaluation.run();
-    if (withTolerances) evaluation.findTolerances();
+    withTolerances ? evaluation.runWithTolerances() : evaluation.run();
     benchmark::DoNotOptimize(evaluation);
   }
 }

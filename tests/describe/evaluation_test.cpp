@@ -419,10 +419,10 @@ TEST(Contributors, NameTheCylinderOfAPart) {
 TEST(TheWorking, NamesWhatIsReadDirectlyInItsOrder) {
   const Engines engines = Engines().enter(toys::place, {1.0}).enter(toys::part, {5.0});
   Evaluation evaluation = engines.evaluated();
-  const Evaluation::Working sum = evaluation.working(0, toys::sum);
+  const Working sum = evaluation.working(0, toys::sum);
   EXPECT_EQ(keysOf(sum.inputs), (std::vector<std::string_view>{"place", "part"}));
   EXPECT_TRUE(sum.results.empty());
-  const Evaluation::Working over = evaluation.working(0, toys::overLeast);
+  const Working over = evaluation.working(0, toys::overLeast);
   EXPECT_TRUE(over.inputs.empty());
   ASSERT_EQ(over.results.size(), 1U) << "once, though read twice";
   EXPECT_EQ(over.results.front(), &toys::sum);

@@ -293,8 +293,7 @@ struct Engines {
       subjects.push_back({&entries[i], static_cast<int>(i) == donor});
     }
     Evaluation evaluation(catalogue(), subjects, donor);
-    evaluation.run();
-    evaluation.findTolerances();
+    evaluation.runWithTolerances();
     return evaluation;
   }
 };

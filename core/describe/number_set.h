@@ -1,5 +1,5 @@
 #pragma once
-/// A set of described inputs by their numbers, quick to join and to walk through.
+/// Sets of described inputs and results by their numbers, quick to join and to walk through.
 
 #include <array>
 #include <bit>
@@ -10,9 +10,22 @@
 
 namespace strokewright::describe {
 
-class InputSet {
+/// @tparam kMost how many there may be
+template <int kMost>
+class NumberSet {
  public:
   void set(std::size_t number) { words_[number / kBits] |= Word{1} << number % kBits; }
+
+  /// Takes out the least number, which is told; kMost when there is none.
+  std::size_t takeFirst() {
+    for (std::size_t i = 0; i < words_.size(); ++i) {
+      if (words_[i] == 0) continue;
+      const auto bit = static_cast<std::size_t>(std::countr_zero(words_[i]));
+      words_[i] &= words_[i] - 1;
+      return i * kBits + bit;
+    }
+    return kMost;
+  }
 
   bool operator[](std::size_t number) const {
     return (words_[number / kBits] >> number % kBits & 1) != 0;
@@ -24,14 +37,14 @@ class InputSet {
     return all != 0;
   }
 
-  InputSet& operator|=(const InputSet& other) {
+  NumberSet& operator|=(const NumberSet& other) {
     for (std::size_t i = 0; i < words_.size(); ++i) words_[i] |= other.words_[i];
     return *this;
   }
 
-  friend InputSet operator|(InputSet one, const InputSet& other) { return one |= other; }
+  friend NumberSet operator|(NumberSet one, const NumberSet& other) { return one |= other; }
 
-  friend InputSet operator&(InputSet one, const InputSet& other) {
+  friend NumberSet operator&(NumberSet one, const NumberSet& other) {
     for (std::size_t i = 0; i < one.words_.size(); ++i) one.words_[i] &= other.words_[i];
     return one;
   }
@@ -49,8 +62,11 @@ class InputSet {
  private:
   using Word = std::uint64_t;
   static constexpr std::size_t kBits = 64;
-  static_assert(kMostInputs % kBits == 0);
-  std::array<Word, kMostInputs / kBits> words_{};
+  static_assert(kMost % kBits == 0);
+  std::array<Word, kMost / kBits> words_{};
 };
+
+using InputSet = NumberSet<kMostInputs>;
+using ResultSet = NumberSet<kMostResults>;
 
 }  // namespace strokewright::describe
