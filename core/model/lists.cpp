@@ -137,8 +137,8 @@ const List shelf{.key = "shelf",
                  .columns = kShelfColumns,
                  .about =
                      "Gaskets, shims and plates at hand or to be bought: thickness as clamped, "
-                     "its ±, bore of head gaskets, how many there are (0 for none left, "
-                     "empty for any number), and whether one serves all cylinders."};
+                     "its ±, bore of head gaskets, how many (0: none left, empty: any number), "
+                     "and whether one serves all."};
 
 constinit const Input holeFor{
     .key = "hole_for",

@@ -37,14 +37,14 @@ constexpr std::string_view kTaper =
     "three or more cylinders show whether a taper fits; measure again before cutting one";
 
 /// The straight line through the spacers that the cylinders need.
-survey::SeatPlane neededLine(Reader& read) {
+survey::SeatLine neededLine(Reader& read) {
   std::vector<survey::SeatPoint> needed;
   needed.reserve(static_cast<std::size_t>(read.cylinders()));
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
     needed.push_back({.along = here(out::cylinderPosition), .height = here(out::spacerToMake)});
   }
-  return survey::fitPlane(needed);
+  return survey::fitLine(needed);
 }
 
 double squishWith(Reader& read, double spacer) {
@@ -135,7 +135,7 @@ const Result taperAlong{
     .valid = plate::kTaper,
     .value = [](Reader& read) {
       if (read(model::in::cylinderCount) == 1.0) return read.none("one cylinder");
-      return plate::neededLine(read).slopeAlong;
+      return plate::neededLine(read).slope;
     }};
 
 const Result taperedSpacer{.key = "tapered_spacer_m",

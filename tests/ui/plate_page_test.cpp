@@ -72,6 +72,7 @@ TEST_F(PlatePage, EachKindIsPutInAsItIsShownAndNotObjectedTo) {
     return document_.evaluation().tabulated(kTarget, out::platesCompared);
   };
   const QString flat = shown(page).number;
+  EXPECT_TRUE(shown(page).further.contains(u"rounded to 0.01\u00A0mm"_s));
   for (const int row : {0, 3, 6}) {
     const describe::Tabulated rows = plates();
     page.tables.front().take(desk_, rows, row);

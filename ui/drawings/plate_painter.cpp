@@ -1,5 +1,6 @@
 #include "ui/drawings/plate_painter.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -85,9 +86,9 @@ class PlatePainter {
     const QString across = said(upright() ? outline_.width : outline_.length);
     const QString up = said(upright() ? outline_.length : outline_.width);
     draft_.dimension(
-        {.from = edge.topLeft(), .to = edge.topRight(), .offset = mm(kToNextLine), .text = across});
+        {.from = edge.topLeft(), .to = edge.topRight(), .offset = toNextLine(), .text = across});
     draft_.dimension(
-        {.from = edge.bottomLeft(), .to = edge.topLeft(), .offset = mm(kToNextLine), .text = up});
+        {.from = edge.bottomLeft(), .to = edge.topLeft(), .offset = toNextLine(), .text = up});
   }
 
   /// From two edges to the axis of cylinder 1, which all places are counted from.
@@ -99,13 +100,13 @@ class PlatePainter {
     if (across > 0.0) {
       draft_.dimension({.from = edge.topLeft(),
                         .to = {axis.x(), edge.top()},
-                        .offset = mm(kToLine),
+                        .offset = toLine(),
                         .text = said(across)});
     }
     if (up > 0.0) {
       draft_.dimension({.from = edge.bottomLeft(),
                         .to = {edge.left(), axis.y()},
-                        .offset = mm(kToLine),
+                        .offset = toLine(),
                         .text = said(up)});
     }
   }
@@ -115,6 +116,12 @@ class PlatePainter {
     const QPointF arc = box().topRight() + QPointF(-inwards, inwards);
     draft_.leader(arc, box().topRight() + QPointF(-mm(6.0), -mm(3.0)),
                   QStringLiteral("R ") + said(outline_.corner));
+  }
+
+  /// To the first dimension line from the edge; on a small screen the text needs the room.
+  double toLine() const { return std::max(mm(kToLine), 0.4 * draft_.textHeight()); }
+  double toNextLine() const {
+    return toLine() + std::max(mm(kToNextLine - kToLine), 1.15 * draft_.textHeight());
   }
 
   QString said(double length) const { return fromCore(style_.number(units::Kind::Length, length)); }

@@ -73,7 +73,7 @@ Answer answer(const Desk& desk) {
                   : all
                       ? tr("%1, cylinder by cylinder").arg(wanted(desk, engine))
                       : tr("%1 in cylinder %2").arg(wanted(desk, engine)).arg(desk.cylinder() + 1);
-  said.further = joined({fitted(desk, engine), roundedOff(desk)});
+  said.further = joined({fitted(desk, engine), roundedOff(desk, spacersToMake(desk))});
   return said;
 }
 

@@ -111,6 +111,8 @@ Answer answer(const Desk& desk) {
     said.sentence = tr("one flat plate under all barrels");
     said.further = leaves(desk, out::squishWithFlat, out::ratioWithFlat);
   }
+  if (!entered)
+    said.further = joined({said.further, roundedOff(desk, thicknessesShown(desk, result))});
   sayWherePlatesAreNone(said, desk, result);
   return said;
 }

@@ -50,7 +50,12 @@ double plateTolerance(const Desk& desk) {
   return desk.document.evaluation().inputValue(desk.subject(), model::in::plateTolerance);
 }
 
-/// [m] what is to be made, for each cylinder of the subject.
+}  // namespace
+
+QString spacerText(const Desk& desk, const std::vector<double>& spacers) {
+  return spacerText(desk.taste, spacers, plateTolerance(desk));
+}
+
 std::vector<double> spacersToMake(const Desk& desk) {
   const assess::Assessment& assessment = desk.document.assessment();
   std::vector<double> spacers;
@@ -60,18 +65,12 @@ std::vector<double> spacersToMake(const Desk& desk) {
   return spacers;
 }
 
-}  // namespace
-
-QString spacerText(const Desk& desk, const std::vector<double>& spacers) {
-  return spacerText(desk.taste, spacers, plateTolerance(desk));
-}
-
-QString roundedOff(const Desk& desk) {
+QString roundedOff(const Desk& desk, const std::vector<double>& spacers) {
   constexpr double kShown = 1e-7;  // [m] less is in no number that is shown
   const auto whole = [](double spacer) {
     return std::abs(deck::spacerAsMade(spacer) - spacer) < kShown;
   };
-  if (std::ranges::all_of(spacersToMake(desk), whole)) return {};
+  if (std::ranges::all_of(spacers, whole)) return {};
   return QCoreApplication::translate("PutSpacer", "rounded to %1")
       .arg(fromCore(inMillimetres(desk.taste).text(units::Kind::FineLength, deck::kPlateStep)));
 }

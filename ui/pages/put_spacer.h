@@ -12,8 +12,11 @@ class Desk;
 /// the ± they are made to. "1.03; 0.95 ± 0.01 mm"
 QString spacerText(const Desk& desk, const std::vector<double>& spacers);
 
-/// "rounded to 0.01 mm"; empty where the spacers to make are such already. @pre they are known
-QString roundedOff(const Desk& desk);
+/// [m] what is to be made, for each cylinder of the subject. @pre it is known
+std::vector<double> spacersToMake(const Desk& desk);
+
+/// "rounded to 0.01 mm"; empty where plates of these thicknesses [m] are such already.
+QString roundedOff(const Desk& desk, const std::vector<double>& spacers);
 
 /// The subject has a spacer to make, and it is not what is entered already.
 bool canPutSpacer(const Desk& desk);
