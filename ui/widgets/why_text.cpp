@@ -231,7 +231,7 @@ class Working {
   const Result& result_;
   int cylinder_;
   const Cell& cell_;
-  Working read_;
+  describe::Working read_;
 };
 
 }  // namespace
