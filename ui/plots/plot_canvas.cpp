@@ -388,7 +388,7 @@ class Annotations final : public Drawing {
     const auto within = [&](double start, double end, double least, double most) {
       if (start == end) return start >= least && start <= most;
       const auto [in, out] =
-          std::minmax((least - start) / (end - start), (most - start) / (end - start));
+          std::minmax({(least - start) / (end - start), (most - start) / (end - start)});
       first = std::max(first, in);
       last = std::min(last, out);
       return first <= last;
