@@ -39,7 +39,8 @@ TEST(ASentence, KeepsBracesThatAreNoArgument) {
 }
 
 TEST(ARefusal, NamesAnEntryOrSpeaksForItsLeaf) {
-  EXPECT_EQ(word(RefusedBecause{.input = &toys::part}, kBench), "The entry for part cannot be as it is.");
+  EXPECT_EQ(word(RefusedBecause{.input = &toys::part}, kBench),
+            "The entry for part cannot be as it is.");
   EXPECT_EQ(word(RefusedBecause{.input = &toys::part, .donors = true}, kBench),
             "The donor's entry for part cannot be as it is.");
   EXPECT_EQ(word(RefusedBecause{.sentence = "A rod of {1} needs {2}.",
