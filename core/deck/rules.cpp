@@ -128,6 +128,7 @@ std::vector<Reader> overThePlate(Reader& read) {
       read(in::spacer) != 0.0;
   if (!one) return {read.at(read.cylinder())};
   std::vector<Reader> cylinders;
+  cylinders.reserve(static_cast<std::size_t>(read.cylinders()));
   for (int i = 0; i < read.cylinders(); ++i) cylinders.push_back(read.at(i));
   return cylinders;
 }
