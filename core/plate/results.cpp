@@ -21,8 +21,7 @@ namespace {
 
 constexpr std::string_view kOtherPlate =
     "everything else as entered, the plate made to 0.01 mm; it moves squish gap and deck one for "
-    "one; "
-    "its own ± is not in it";
+    "one; its own ± is not in it";
 
 /// The compression ratio of this cylinder with another spacer than the one counted with [m].
 double ratioWith(Reader& read, double spacer) {

@@ -163,7 +163,7 @@ bool isTapered(Reader& read) {
     Reader here = read.at(i);
     points.push_back({.along = here(out::cylinderPosition), .height = here(out::spacerInStack)});
   }
-  const auto line = survey::fitPlane(points);
+  const survey::SeatLine line = survey::fitLine(points);
   return std::ranges::all_of(points, [&](const survey::SeatPoint& point) {
     return std::abs(point.height - line.at(point.along)) <= 2.0 * kTrue;
   });
