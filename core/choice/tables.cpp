@@ -602,11 +602,10 @@ LostBy lostBy(const choice::Question& question, choice::Reason reason) {
                                                                           : LostBy::GapApart;
 }
 
-/// "head gasket, line 3 of the shelf"
+/// "head gasket, line 3 of the shelf"; roles are in the order of their choices.
 std::string wordsOf(const choice::Part& part) {
-  constexpr std::array<std::string_view, 3> kRoles = {"base gasket", "plate", "head gasket"};
-  return std::string(kRoles[static_cast<std::size_t>(part.role)]) + ", line " +
-         std::to_string(part.line) + " of the shelf";
+  return std::string(model::list::partRole.choices[static_cast<std::size_t>(part.role)].label) +
+         ", line " + std::to_string(part.line) + " of the shelf";
 }
 
 /// "gap under the least, cylinder 2"
