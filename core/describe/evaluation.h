@@ -188,7 +188,7 @@ class Evaluation {
   enum class Slot : std::uint8_t { Missing, Standing, StandingBy, Entered, Impossible };
 
   /// A result under a nudge.
-  struct Nudged {
+  struct Pulled {
     double value = 0.0;  ///< NaN: refused
     std::uint32_t run = 0;
   };
@@ -253,10 +253,9 @@ class Evaluation {
     std::vector<const Result*> order;  ///< as they were evaluated: after what they read
     ResultSet ordered;
     ResultSet readByOthers;          ///< from other engines
-    std::vector<double> moved;       ///< held, followed by what the nudge moves
+    std::vector<double> moved[2];    ///< held, followed by what the nudge moves up and down
+    std::vector<Pulled> pulled[2];   ///< evaluated when asked for, under the nudge up and down
     std::vector<Sums> sums;          ///< of their ±, while it is worked out
-    std::vector<Nudged> nudged[2];   ///< by the last nudges up and down
-    std::vector<Nudged> pulled;      ///< evaluated when asked for, under the nudge
     std::vector<Followed> followed;  ///< in the order of evaluation
     std::vector<User> users;
     std::vector<std::uint32_t> inputUsers;   ///< of each input: its first in users
@@ -326,21 +325,22 @@ class Evaluation {
   void planNudges(int engine);
   void findUsers(EngineState& state);
   void addShares(const Source& source, std::uint8_t towards);
-  void follow(const Source& source, int side, std::uint8_t towards);
   std::uint8_t sharesOf(const EngineState& state, const Result& result) const;
   bool leadsTo(const Source& source, std::uint8_t towards) const;
   void startFrom(const Source& source);
   void settle(int engine, std::uint8_t towards);
-  void share(const Source& source, const Follower& follower, std::uint8_t towards);
+  Cylinders settleSide(EngineState& state, int engine, std::size_t rank, Cylinders stale);
+  void share(const Follower& follower, std::uint8_t towards);
   void keepTolerances(EngineState& state);
 
-  void nudge(const Source& source, int side);
+  void nudge(const Source& source);
+  void goTo(int side);
   void release();
   double nudgedValue(int engine, const Result& result, int cylinder) {
     EngineState& state = engines_[index(engine)];
     const std::size_t place = at(state, result, cylinder);
     if (!followedHere(engine, result, cylinder)) return nudgedAnew(engine, result, cylinder, place);
-    const double value = state.moved[place];
+    const double value = state.moved[side_][place];
     if (std::isnan(value)) refuse(result);
     return value;
   }
@@ -372,10 +372,11 @@ class Evaluation {
 
   Source source_;                 ///< engine -1: nothing is nudged
   int side_ = 0;                  ///< 0 up, 1 down
-  std::vector<double> unnudged_;  ///< of the source's slots
+  std::vector<double> sides_[2];  ///< what the source's slots hold, up and down
+  std::vector<double> unnudged_;  ///< and where they are left alone
   std::uint32_t nudgeRun_ = 0;
-  std::vector<Follower> followers_[2];  ///< up and down
-  const Direct* asking_ = nullptr;      ///< of the result that is evaluated under the nudge
+  std::vector<Follower> followers_;
+  const Direct* asking_ = nullptr;  ///< of the result that is evaluated under the nudge
   int askingEngine_ = 0;
   int home_ = 0;  ///< the cylinder it is evaluated for
 };

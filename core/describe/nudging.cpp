@@ -48,19 +48,25 @@ std::vector<Evaluation::Source> Evaluation::sourcesOf(int engine) const {
   return sources;
 }
 
-void Evaluation::nudge(const Source& source, int side) {
+void Evaluation::nudge(const Source& source) {
   source_ = source;
-  side_ = side;
   ++nudgeRun_;
-  EngineState& state = engines_[index(source.engine)];
-  unnudged_.clear();
+  const EngineState& state = engines_[index(source.engine)];
+  const auto slots =
+      state.values.begin() + static_cast<std::ptrdiff_t>(at(state, *source.input, 0));
+  unnudged_.assign(slots, slots + state.cylinders);
+  for (std::vector<double>& side : sides_) side = unnudged_;
   for (int i = 0; i < state.cylinders; ++i) {
-    double& value = state.values[at(state, *source.input, i)];
-    unnudged_.push_back(value);
-    if (source.cylinder < 0 || source.cylinder == i) {
-      value += side == 0 ? source.limit : -source.limit;
-    }
+    if (source.cylinder >= 0 && source.cylinder != i) continue;
+    sides_[0][index(i)] += source.limit;
+    sides_[1][index(i)] -= source.limit;
   }
+}
+
+void Evaluation::goTo(int side) {
+  side_ = side;
+  EngineState& state = engines_[index(source_.engine)];
+  std::copy(sides_[side].begin(), sides_[side].end(), &state.values[at(state, *source_.input, 0)]);
 }
 
 void Evaluation::release() {
@@ -74,15 +80,15 @@ void Evaluation::refuse(const Result& result) { throw Refusal("{1}", result.kind
 double Evaluation::nudgedAnew(int engine, const Result& result, int cylinder, std::size_t place) {
   EngineState& state = engines_[index(engine)];
   if (!reads(engine, result, source_)) return state.held[place];
-  Nudged& nudged = state.pulled[place];
-  if (nudged.run != nudgeRun_) {
+  Pulled& pulled = state.pulled[side_][place];
+  if (pulled.run != nudgeRun_) {
     const Direct* asking = std::exchange(asking_, nullptr);
-    nudged.value = underNudge(engine, result, result.per == Per::Engine ? 0 : cylinder);
-    nudged.run = nudgeRun_;
+    pulled.value = underNudge(engine, result, result.per == Per::Engine ? 0 : cylinder);
+    pulled.run = nudgeRun_;
     asking_ = asking;
   }
-  if (std::isnan(nudged.value)) refuse(result);
-  return nudged.value;
+  if (std::isnan(pulled.value)) refuse(result);
+  return pulled.value;
 }
 
 double Evaluation::underNudge(int engine, const Result& result, int cylinder) {
@@ -150,9 +156,8 @@ std::uint8_t Evaluation::sharesOf(const EngineState& state, const Result& result
 /// Finds what of an engine has to follow nudges, and in which cylinders.
 void Evaluation::planNudges(int engine) {
   EngineState& state = engines_[index(engine)];
-  state.moved = state.held;
-  for (std::vector<Nudged>& side : state.nudged) side.assign(state.held.size(), {});
-  state.pulled.assign(state.held.size(), {});
+  for (std::vector<double>& side : state.moved) side = state.held;
+  for (std::vector<Pulled>& side : state.pulled) side.assign(state.held.size(), {});
   state.sums.assign(state.held.size(), {});
   state.staleIn.assign(state.order.size(), 0);
   state.stale = {};
@@ -223,38 +228,24 @@ void Evaluation::startFrom(const Source& source) {
   }
 }
 
-/// Evaluates what is marked, and marks on from what moved.
+/// Evaluates what is marked on both sides of the nudge, and marks on from what moved.
 void Evaluation::settle(int engine, std::uint8_t towards) {
   EngineState& state = engines_[index(engine)];
   const bool onlyVarying = source_.single && source_.cylinder > 0;
   askingEngine_ = engine;
   for (std::size_t rank; (rank = state.stale.takeFirst()) < state.followed.size();) {
-    Followed& followed = state.followed[rank];
+    const Followed& followed = state.followed[rank];
     const Cylinders stale = std::exchange(state.staleIn[rank], 0) & followed.valued;
     if ((followed.leads & towards) == 0 || (onlyVarying && (followed.leads & kVarying) == 0))
       continue;
-    const Result& result = *followed.result;
-    asking_ = &state.direct[index(result.number)];
+    asking_ = &state.direct[index(followed.result->number)];
     Cylinders moved = 0;
-    const bool alike = source_.cylinder < 0 && !followed.varies;  // then one stands for all
-    double now = 0.0;
-    for (Cylinders left = stale; left != 0; left &= left - 1) {
-      home_ = std::countr_zero(left);
-      double& value = state.moved[followed.place + index(home_)];
-      if (!alike || left == stale) now = underNudge(engine, result, home_);
-      if (same(now, value)) continue;
-      value = now;
-      moved |= Cylinders{1} << home_;
-      Nudged& nudged = state.nudged[side_][followed.place + index(home_)];
-      if (nudged.run != nudgeRun_) {
-        followers_[side_].push_back({static_cast<std::uint8_t>(engine),
-                                     static_cast<std::uint8_t>(home_),
-                                     static_cast<std::uint16_t>(rank)});
-      }
-      nudged = {now, nudgeRun_};
+    for (const int side : {0, 1}) {
+      goTo(side);
+      moved |= settleSide(state, engine, rank, stale);
     }
     if (moved == 0) continue;
-    if (result.per == Per::Engine) moved = kAll;
+    if (followed.result->per == Per::Engine) moved = kAll;
     state.stale |= followed.users;
     for (auto i = state.resultUsers[rank]; i < state.resultUsers[rank + 1]; ++i) {
       const User user = state.users[i];
@@ -264,46 +255,51 @@ void Evaluation::settle(int engine, std::uint8_t towards) {
   asking_ = nullptr;
 }
 
-void Evaluation::follow(const Source& source, int side, std::uint8_t towards) {
-  nudge(source, side);
-  std::vector<Follower>& followers = followers_[side];
-  followers.clear();
-  startFrom(source);
-  settle(source.engine, towards);
-  for (int reader = 0; source.engine == referenceDonor_ && reader < engines(); ++reader) {
-    if (reader != source.engine) settle(reader, towards);
+/// @return the cylinders in which the result moved
+Evaluation::Cylinders Evaluation::settleSide(EngineState& state, int engine, std::size_t rank,
+                                             Cylinders stale) {
+  const Followed& followed = state.followed[rank];
+  const bool alike = source_.cylinder < 0 && !followed.varies;  // then one stands for all
+  Cylinders moved = 0;
+  double now = 0.0;
+  for (Cylinders left = stale; left != 0; left &= left - 1) {
+    home_ = std::countr_zero(left);
+    const std::size_t place = followed.place + index(home_);
+    if (!alike || left == stale) now = underNudge(engine, *followed.result, home_);
+    double& value = state.moved[side_][place];
+    if (same(now, value)) continue;
+    const double held = state.held[place];
+    if (same(state.moved[0][place], held) && same(state.moved[1][place], held)) {
+      followers_.push_back({static_cast<std::uint8_t>(engine), static_cast<std::uint8_t>(home_),
+                            static_cast<std::uint16_t>(rank)});
+    }
+    value = now;
+    moved |= Cylinders{1} << home_;
   }
-  for (const Follower& follower : followers) {
-    EngineState& state = engines_[follower.engine];
-    const std::size_t place = state.followed[follower.rank].place + follower.cylinder;
-    state.moved[place] = state.held[place];
-  }
-  release();
+  return moved;
 }
 
 /// A source that stands for one cylinder of several alike need not be moved in each of them where
 /// the result is the same in all: the first one counts for every cylinder.
-void Evaluation::share(const Source& source, const Follower& follower, std::uint8_t towards) {
+void Evaluation::share(const Follower& follower, std::uint8_t towards) {
   EngineState& state = engines_[follower.engine];
   Followed& followed = state.followed[follower.rank];
   const Result& result = *followed.result;
   if ((followed.shares & towards) == 0) return;
-  if (!followed.varies && (follower.cylinder > 0 || (source.single && source.cylinder > 0))) return;
+  if (!followed.varies && (follower.cylinder > 0 || (source_.single && source_.cylinder > 0))) {
+    return;
+  }
 
   const std::size_t place = followed.place + follower.cylinder;
-  const auto nudged = [&](int side, std::uint32_t run) {
-    const Nudged& one = state.nudged[side][place];
-    return one.run == run ? one.value : state.held[place];
-  };
   const double one =
-      std::abs(move(result, state.held[place], nudged(0, nudgeRun_ - 1), nudged(1, nudgeRun_)));
+      std::abs(move(result, state.held[place], state.moved[0][place], state.moved[1][place]));
   const bool forAll =
-      source.single && result.per == Per::Engine && !followed.varies && !result.picks;
-  const int n = cylinders(source.engine);
+      source_.single && result.per == Per::Engine && !followed.varies && !result.picks;
+  const int n = cylinders(source_.engine);
   const int times = !forAll ? 1 : result.apart ? std::min(n, 2) : n;
   if (result.apart) {
-    if (followed.countedFor != source.input) followed.counted = 0;
-    followed.countedFor = source.input;
+    if (followed.countedFor != source_.input) followed.counted = 0;
+    followed.countedFor = source_.input;
     if (one > 0.0 && ++followed.counted > 2) return;
   }
   state.sums[place].worst += times * one;
@@ -312,13 +308,20 @@ void Evaluation::share(const Source& source, const Follower& follower, std::uint
 
 void Evaluation::addShares(const Source& source, std::uint8_t towards) {
   if (!leadsTo(source, towards)) return;
-  for (const int side : {0, 1}) follow(source, side, towards);
-  for (const Follower& follower : followers_[0]) share(source, follower, towards);
-  for (const Follower& follower : followers_[1]) {
-    const EngineState& state = engines_[follower.engine];
-    const std::size_t place = state.followed[follower.rank].place + follower.cylinder;
-    if (state.nudged[0][place].run != nudgeRun_ - 1) share(source, follower, towards);
+  nudge(source);
+  startFrom(source);
+  settle(source.engine, towards);
+  for (int reader = 0; source.engine == referenceDonor_ && reader < engines(); ++reader) {
+    if (reader != source.engine) settle(reader, towards);
   }
+  release();
+  for (const Follower& follower : followers_) {
+    share(follower, towards);
+    EngineState& state = engines_[follower.engine];
+    const std::size_t place = state.followed[follower.rank].place + follower.cylinder;
+    for (std::vector<double>& side : state.moved) side[place] = state.held[place];
+  }
+  followers_.clear();
 }
 
 void Evaluation::runWithTolerances() {
@@ -390,7 +393,9 @@ std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> r
   const auto place = [&](const Result& result) { return result.per == Per::Engine ? 0 : cylinder; };
   const bool picks =
       std::any_of(results.begin(), results.end(), [](const Result* it) { return it->picks; });
-  for (EngineState& state : engines_) state.pulled.resize(state.held.size());
+  for (EngineState& state : engines_) {
+    for (std::vector<Pulled>& side : state.pulled) side.resize(state.held.size());
+  }
   std::vector<int> owners = {engine};
   if (referenceDonor_ >= 0 && referenceDonor_ != engine) owners.push_back(referenceDonor_);
   for (const int from : owners) {
@@ -404,13 +409,14 @@ std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> r
         continue;
       }
       std::array<std::vector<double>, 2> sides;
+      nudge(source);
       for (const int side : {0, 1}) {
-        nudge(source, side);
+        goTo(side);
         for (const Result* result : results) {
           sides[index(side)].push_back(underNudge(engine, *result, place(*result)));
         }
-        release();
       }
+      release();
       Move& one = found.emplace_back();
       one = {.input = source.input,
              .donors = source.engine != engine,
