@@ -8,6 +8,7 @@
 #include "app/telling.h"
 #include "app/text_table.h"
 #include "core/describe/wording.h"
+#include "core/model/inputs.h"
 
 namespace strokewright::app {
 namespace {
@@ -62,7 +63,9 @@ std::string insteadOfValues(const Assessment& assessment, int engine, const Resu
   if (std::ranges::count(texts, texts.front()) == std::ssize(texts)) return texts.front();
   std::string text;
   for (std::size_t i = 0; i < texts.size(); ++i) {
-    text += joined({i > 0 ? "; cylinder " : "cylinder ", std::to_string(i + 1), " ", texts[i]});
+    const int number =
+        model::numberOfCylinder(assessment.evaluation(), engine, static_cast<int>(i));
+    text += joined({i > 0 ? "; cylinder " : "cylinder ", std::to_string(number), " ", texts[i]});
   }
   return text;
 }

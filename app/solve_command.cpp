@@ -10,6 +10,7 @@
 #include "app/telling.h"
 #include "app/text_table.h"
 #include "core/describe/wording.h"
+#include "core/model/inputs.h"
 #include "core/storage/json_tree.h"
 #include "core/units/parse.h"
 
@@ -283,7 +284,12 @@ int solve(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     out << heading(assessment, question.engine) << '\n';
     for (std::size_t i = 0; i < answers.size(); ++i) {
       out << "  ";
-      if (answers.size() > 1) out << "Cylinder " << i + 1 << ": ";
+      if (answers.size() > 1) {
+        out << "Cylinder "
+            << model::numberOfCylinder(assessment.evaluation(), question.engine,
+                                       static_cast<int>(i))
+            << ": ";
+      }
       out << answers[i].sentence() << '\n';
     }
     printThen(assessment, question, answers, out);

@@ -5,6 +5,7 @@
 
 #include "app/joined.h"
 #include "core/describe/wording.h"
+#include "core/model/inputs.h"
 #include "core/sheet/sheet.h"
 
 namespace strokewright::app {
@@ -70,7 +71,8 @@ std::string sentenceOf(const Finding& finding) {
 std::string withItsCylinder(const Assessment& assessment, int engine, const Finding& finding) {
   std::string sentence = sentenceOf(finding);
   if (finding.cylinder < 0 || assessment.evaluation().cylinders(engine) == 1) return sentence;
-  return joined({"Cylinder ", std::to_string(finding.cylinder + 1), ": ", sentence});
+  const int number = model::numberOfCylinder(assessment.evaluation(), engine, finding.cylinder);
+  return joined({"Cylinder ", std::to_string(number), ": ", sentence});
 }
 
 void addFindings(TextTable& table, const Assessment& assessment, int engine) {

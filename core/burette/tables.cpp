@@ -61,7 +61,7 @@ void addRows(Reader& read, const Filling& filling, describe::Rows& rows) {
     const double limit = entry.limit(i) > 0.0 ? entry.limit(i) : describe::kAbsent;
     const double worth = filling.worth(here);
     rows.add({std::string(filling.what->label),
-              entry.values.size() > 1 ? cylinder + 1.0 : describe::kAbsent,
+              entry.values.size() > 1 ? model::numberOfCylinder(here) : describe::kAbsent,
               several ? static_cast<double>(entry.readings[i].size()) : 1.0, entry.values[i],
               several ? survey::spreadOf(entry.readings[i]) : describe::kAbsent, limit,
               limit * worth, kTenth * worth});

@@ -42,6 +42,7 @@ struct Cylinder {
   double sweptVolume = 0.0;         ///< [m3] > 0
   double volumesBesideStack = 0.0;  ///< [m3] above the piston, without head gasket and deck volume
   double worst = 0.0;               ///< [m] worst-case ± of the gap from all that is not chosen
+  int number = 0;                   ///< it goes by
   bool operator==(const Cylinder&) const = default;
 };
 

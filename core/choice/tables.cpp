@@ -102,7 +102,8 @@ Cylinder cylinderOf(Reader read) {
           .bore = read(in::bore),
           .sweptVolume = read(out::sweptVolume),
           .volumesBesideStack = read(out::volumesBesideStack),
-          .worst = read.worst(out::bareGap)};
+          .worst = read.worst(out::bareGap),
+          .number = model::numberOfCylinder(read)};
 }
 
 SortBy orderOf(model::StackOrder order) {
@@ -536,17 +537,18 @@ struct Alike {
   std::string cylinders;  ///< "1, 3"
 };
 
-std::vector<Alike> alikeIn(const choice::Stack& stack) {
+std::vector<Alike> alikeIn(const choice::Question& question, const choice::Stack& stack) {
   std::vector<Alike> groups;
   for (std::size_t i = 0; i < stack.cylinders.size(); ++i) {
     const choice::Fit& fit = stack.cylinders[i];
+    const std::string number = std::to_string(question.cylinders[i].number);
     const auto group =
         std::ranges::find(groups, fit.set, [](const Alike& alike) { return alike.least.set; });
     if (group == groups.end()) {
-      groups.push_back({fit, fit, std::to_string(i + 1)});
+      groups.push_back({fit, fit, number});
       continue;
     }
-    group->cylinders += ", " + std::to_string(i + 1);
+    group->cylinders += ", " + number;
     group->least.squish = std::min(group->least.squish, fit.squish);
     group->least.squishAtWorst = std::min(group->least.squishAtWorst, fit.squishAtWorst);
     group->least.ratio = std::min(group->least.ratio, fit.ratio);
@@ -562,7 +564,7 @@ double mostOrNone(double least, double most) { return most > least ? most : desc
 
 void addRows(const choice::Question& question, double place, const choice::Stack& stack,
              Rows& rows) {
-  for (const Alike& alike : alikeIn(stack)) {
+  for (const Alike& alike : alikeIn(question, stack)) {
     const choice::Set& set = alike.least.set;
     rows.add({place, alike.cylinders, thicknessOrNone(question, set.plate),
               thicknessOrNone(question, set.baseGaskets[0]),
@@ -615,7 +617,8 @@ std::string wordsOf(const choice::Question& question, const choice::Loss& loss) 
     why += ": " + wordsOf(question.shelf[static_cast<std::size_t>(loss.part)]);
   }
   if (loss.cylinder != choice::kNone && question.cylinders.size() > 1) {
-    why += ", cylinder " + std::to_string(loss.cylinder + 1);
+    const auto place = static_cast<std::size_t>(loss.cylinder);
+    why += ", cylinder " + std::to_string(question.cylinders[place].number);
   }
   return why;
 }

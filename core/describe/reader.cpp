@@ -109,6 +109,11 @@ bool Reader::givenIn(int engine, const Input& input, int cylinder) {
 
 bool Reader::given(const Input& input) { return givenIn(engine_, input, cylinder_); }
 
+bool Reader::stands(const Input& input) {
+  given(input);
+  return evaluation_->inputStands(engine_, input, cylinder_);
+}
+
 bool Reader::complete() const { return frame_ == nullptr || !frame_->missing.any(); }
 
 bool Reader::known(const Result& result) {

@@ -33,6 +33,9 @@ class Reader {
   /// Entered in this cylinder, be it good or not. Nothing waits for it.
   bool given(const Input& input);
 
+  /// A number stands in this cylinder: entered and possible, or a default. Nothing waits for it.
+  bool stands(const Input& input);
+
   /// Nothing was missing so far: what is costly to work out may stop here if not.
   bool complete() const;
 

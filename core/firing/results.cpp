@@ -176,27 +176,21 @@ Order orderOf(Reader& read, const Crank& crank) {
   return *std::move(sought.order);
 }
 
-Typed typedOrder(const std::vector<Order>& orders, std::size_t which, const Crank& crank) {
+std::string turnsLaterOf(const std::vector<Order>& orders, std::size_t which, const Crank& crank) {
   const Order& order = orders[which];
-  const auto semicolon = [](std::string& text) -> std::string& {
-    return text.empty() ? text : text += "; ";
-  };
-  Typed typed;
-  for (const int cylinder : order.cylinders) {
-    semicolon(typed.order) += std::to_string(crank.numbers[static_cast<std::size_t>(cylinder)]);
+  const auto here = orders.begin() + static_cast<std::ptrdiff_t>(which);
+  if (std::none_of(orders.begin(), here,
+                   [&](const Order& before) { return before.cylinders == order.cylinders; })) {
+    return {};
   }
-  const auto last = orders.begin() + static_cast<std::ptrdiff_t>(which);
-  if (std::find_if(orders.begin(), last, [&](const Order& before) {
-        return before.cylinders == order.cylinders;
-      }) == last) {
-    return typed;
-  }
+  std::string later;
   for (std::size_t i = 0; i < crank.tops.size(); ++i) {
     const auto place = std::ranges::find(order.cylinders, static_cast<int>(i));
     const double at = order.at[static_cast<std::size_t>(place - order.cylinders.begin())];
-    semicolon(typed.later) += at < kTurn - kSame ? "0" : "1";
+    if (i > 0) later += "; ";
+    later += at < kTurn - kSame ? "0" : "1";
   }
-  return typed;
+  return later;
 }
 
 Seen seenOf(const describe::Evaluation& evaluation, int engine) {

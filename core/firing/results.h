@@ -92,13 +92,10 @@ std::vector<Order> ordersOf(const Crank& crank);
 /// Rows of out::firingOrders: all orders of eight cylinders, more than anyone looks through.
 inline constexpr std::size_t kMostOrders = 128;
 
-/// What is typed for an order into in::firingOrder and in::firesLater.
-struct Typed {
-  std::string order;  ///< "1; 3; 4; 2"
-  std::string later;  ///< "0; 1; 0; 1"; empty where the order alone says it
-};
+/// What in::firesLater needs beside the words of an order: "0; 1; 0; 1"; empty where they say it
+/// all.
 /// @param which of ordersOf()
-Typed typedOrder(const std::vector<Order>& orders, std::size_t which, const Crank& crank);
+std::string turnsLaterOf(const std::vector<Order>& orders, std::size_t which, const Crank& crank);
 
 /// From where the crank is looked at, as somebody said it or not.
 struct Seen {

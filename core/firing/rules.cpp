@@ -67,15 +67,16 @@ void offerOrders(Finding& finding, const Crank& crank) {
   constexpr std::size_t kOffered = 4;
   const auto orders = ordersOf(crank);
   for (std::size_t i = 0; i < std::min(kOffered, orders.size()); ++i) {
-    Typed typed = typedOrder(orders, i, crank);
-    describe::Sentence says{"Fire {1}", {words(orders[i], crank.numbers)}};
-    if (!typed.later.empty()) {
+    std::string order = words(orders[i], crank.numbers);
+    std::string later = turnsLaterOf(orders, i, crank);
+    describe::Sentence says{"Fire {1}", {order}};
+    if (!later.empty()) {
       says.pattern = "Fire {1}, intervals {2}";
       says.arguments.emplace_back(inDegrees(orders[i].intervals(crank.strokes)));
     }
-    finding.mends.push_back({.says = std::move(says),
-                             .entries = {{&in::firingOrder, std::move(typed.order)},
-                                         {&in::firesLater, std::move(typed.later)}}});
+    finding.mends.push_back(
+        {.says = std::move(says),
+         .entries = {{&in::firingOrder, std::move(order)}, {&in::firesLater, std::move(later)}}});
   }
 }
 
@@ -282,6 +283,25 @@ const Rule turnsCanBe{
       finding.mends.push_back(
           {.says = {"Leave it empty", {}}, .entries = {{&in::firesLater, std::string()}}});
       if (crank.strokes == Strokes::Four) offerOrders(finding, crank);
+    }};
+
+const Rule firesTogether{
+    .key = "fires_together",
+    .source = "definition: pistons at their tops in the same stroke fire together",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::firingOrder)) return;
+      const Crank crank = crankOf(read);
+      const Sought sought = soughtOrder(read, crank);
+      if (!sought.order || sought.order->leastGap(crank.strokes) >= kSame) return;
+      const std::string order = words(*sought.order, crank.numbers);
+      if (std::ranges::count(read.entry(in::firingOrder)->text, '+') ==
+          std::ranges::count(order, '+')) {
+        return;
+      }
+      Finding& finding = speak.say(
+          Weight::Remarks, {"Two or more fire together here: {1}.", {order}}, {&in::firingOrder});
+      finding.mends.push_back(
+          {.says = {"Write it so, {1}", {order}}, .entries = {{&in::firingOrder, order}}});
     }};
 
 /// One angle that stands for all cylinders turns the whole engine, which nobody means.
@@ -640,9 +660,9 @@ const Rule camshaftToMake{
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {
-      &numbersDiffer,  &everyCylinderOnce, &orderCanBe,   &turnsCanBe,     &allTogether,
-      &oneThrowForAll, &oneAxisForAll,     &axisOfAV,     &pinOffsetSense, &masterAndSlaves,
-      &rotationTurned, &mirrored,          &lobesOfBanks, &camshaftToMake};
+      &numbersDiffer,   &everyCylinderOnce, &orderCanBe,    &turnsCanBe,   &firesTogether,
+      &allTogether,     &oneThrowForAll,    &oneAxisForAll, &axisOfAV,     &pinOffsetSense,
+      &masterAndSlaves, &rotationTurned,    &mirrored,      &lobesOfBanks, &camshaftToMake};
   return kRules;
 }
 

@@ -167,7 +167,7 @@ const Table firingOrders{
                   firing::inDegrees(order.intervals(crank.strokes)),
                   order.largestGap(crank.strokes), order.leastGap(crank.strokes),
                   static_cast<double>(firing::neighboursInSequence(order, crank.standing())),
-                  firing::typedOrder(orders, i, crank).later});
+                  firing::turnsLaterOf(orders, i, crank)});
       }
     }};
 

@@ -5,6 +5,10 @@
 
 #include "core/describe/input.h"
 
+namespace strokewright::describe {
+class Evaluation;
+}
+
 namespace strokewright::model {
 
 /// All of them, numbered.
@@ -35,6 +39,10 @@ constexpr double answer(Answer which) {
 
 /// Said to be a two-stroke; what asks waits for the cycle.
 bool twoStroke(describe::Reader& read);
+
+/// The number this cylinder goes by in the workshop; while none stands, its place as entered.
+int numberOfCylinder(describe::Reader& read);
+int numberOfCylinder(const describe::Evaluation& evaluation, int engine, int cylinder);
 
 }  // namespace strokewright::model
 

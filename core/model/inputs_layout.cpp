@@ -90,4 +90,15 @@ namespace strokewright::model {
 
 bool twoStroke(describe::Reader& read) { return read.choice<Cycle>(in::cycle) == Cycle::TwoStroke; }
 
+int numberOfCylinder(describe::Reader& read) {
+  return read.stands(in::cylinderNumber) ? static_cast<int>(read(in::cylinderNumber))
+                                         : read.cylinder() + 1;
+}
+
+int numberOfCylinder(const describe::Evaluation& evaluation, int engine, int cylinder) {
+  return evaluation.inputStands(engine, in::cylinderNumber, cylinder)
+             ? static_cast<int>(evaluation.inputValue(engine, in::cylinderNumber, cylinder))
+             : cylinder + 1;
+}
+
 }  // namespace strokewright::model

@@ -231,7 +231,7 @@ class Writer {
     writeText(kDimensions, {x + kPastLine, from + kPastLine}, units::exact(to - from));
   }
 
-  /// Overall, from two edges to the axis of cylinder 1, and the radius of the corners.
+  /// Overall, from two edges to the axis of the first cylinder, and the radius of the corners.
   void writeDimensions(const Outline& outline) {
     const double left = millimetres(outline.left());
     const double right = millimetres(outline.right());

@@ -142,8 +142,8 @@ Outline outlineAsEntered(Reader& read) {
   std::vector<Hole> holes;
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
-    holes.push_back({nameOf("bore", static_cast<std::size_t>(i) + 1), here(out::cylinderPosition),
-                     0.0, bore, true});
+    holes.push_back({nameOf("bore", static_cast<std::size_t>(model::numberOfCylinder(here))),
+                     here(out::cylinderPosition), 0.0, bore, true});
   }
   std::ranges::move(listedHoles(read), std::back_inserter(holes));
   Outline outline = outlineAround(std::move(holes), read(in::plateLength), read(in::plateWidth));

@@ -206,8 +206,8 @@ const Table platesCompared{
           Reader here = read.at(i);
           const double spacer = deck::spacerAsMade(thickness(here));
           const double squish = plate::squishWith(here, spacer);
-          rows.add({std::string(name), i + 1.0, spacer, squish, plate::squishAtWorst(here, squish),
-                    plate::ratioWith(here, spacer)});
+          rows.add({std::string(name), static_cast<double>(model::numberOfCylinder(here)), spacer,
+                    squish, plate::squishAtWorst(here, squish), plate::ratioWith(here, spacer)});
         }
       };
       each("flat", [](Reader& here) { return here(flatSpacer); });

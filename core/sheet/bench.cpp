@@ -51,7 +51,7 @@ Asked BenchWork::ask(const Input& input, int readings) const {
   const int places = input.list ? cylinders() : 1;
   for (int i = 0; i < places; ++i) {
     const bool given = evaluation_.inputGiven(engine, input, i);
-    asked.places.push_back({places > 1 ? std::to_string(i + 1) : std::string(),
+    asked.places.push_back({places > 1 ? std::to_string(numberOf(i)) : std::string(),
                             given ? number(input, i) : std::string()});
   }
   return asked;

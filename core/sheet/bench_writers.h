@@ -4,6 +4,7 @@
 #include <span>
 #include <string>
 
+#include "core/model/inputs.h"
 #include "core/sheet/bench.h"
 #include "core/sheet/numbers.h"
 
@@ -26,6 +27,9 @@ class BenchWork {
   const int engine;
 
   int cylinders() const { return evaluation_.cylinders(engine); }
+  int numberOf(int cylinder) const {
+    return model::numberOfCylinder(evaluation_, engine, cylinder);
+  }
   bool stands(const describe::Input& input, int cylinder = 0) const {
     return evaluation_.inputStands(engine, input, cylinder);
   }

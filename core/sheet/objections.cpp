@@ -153,20 +153,21 @@ class Listener {
   }
 
   void hearFindings(int engine, Weight weight) {
-    const bool several = assessment_.evaluation().cylinders(engine) > 1;
     for (const Finding& finding : assessment_.findings(engine)) {
       if (finding.weight != weight || isOfTheText(finding) ||
           assess::goesWithoutSaying(finding, style_)) {
         continue;
       }
-      hear(weightWord(weight), sentenceOf(finding, several), engine, subjectOf(finding));
+      hear(weightWord(weight), sentenceOf(finding), engine, subjectOf(finding));
     }
   }
 
-  std::string sentenceOf(const Finding& finding, bool severalCylinders) const {
+  std::string sentenceOf(const Finding& finding) const {
+    const describe::Evaluation& evaluation = assessment_.evaluation();
     std::string sentence;
-    if (severalCylinders && finding.cylinder >= 0) {
-      sentence.append("Cylinder ").append(std::to_string(finding.cylinder + 1)).append(": ");
+    if (finding.cylinder >= 0 && evaluation.cylinders(finding.engine) > 1) {
+      const int number = model::numberOfCylinder(evaluation, finding.engine, finding.cylinder);
+      sentence.append("Cylinder ").append(std::to_string(number)).append(": ");
     }
     sentence += word(finding.says, style_);
     const std::string hint = word(finding.hint, style_);

@@ -38,7 +38,7 @@ void writeThickness(BenchWork& work) {
     const Quantity thick{
         Kind::FineLength, std::abs(thickness),
         work.given(in::spacer, i) ? decimalsFor(work.style, Kind::FineLength, thickness) : -1};
-    const Quantity number{Kind::Count, i + 1.0};
+    const Quantity number{Kind::Count, static_cast<double>(work.numberOf(i))};
     const Quantity within{Kind::FineLength, work.value(in::plateTolerance)};
     if (noPlate(work, i)) {
       say(thickness == 0.0 ? "Cylinder {1}: no plate is counted with."
@@ -64,8 +64,9 @@ void writeThickness(BenchWork& work) {
 }
 
 void writeHoles(BenchWork& work, const describe::Rows& rows) {
-  work.sheet.notes.emplace_back(
-      "Holes by their numbers on the drawing; places from the axis of cylinder 1.");
+  work.sheet.notes.push_back(
+      "Holes by their numbers on the drawing; places from the axis of cylinder " +
+      std::to_string(work.numberOf(0)) + ".");
   Grid grid{"Holes", {}, {}};
   grid.columns = {"Hole", work.headed("Along", Kind::Length), work.headed("Across", Kind::Length),
                   work.headed("Ø", Kind::Length), work.headed("Wall", Kind::Length)};

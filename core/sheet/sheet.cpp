@@ -626,7 +626,7 @@ class Writer {
   }
 
   std::string numberOf(int engine, int cylinder) const {
-    return style_.number(Kind::Count, evaluation_.inputValue(engine, in::cylinderNumber, cylinder));
+    return std::to_string(model::numberOfCylinder(evaluation_, engine, cylinder));
   }
 
   std::string orderAndIntervals(int number, const std::vector<double>& firesAt) const {
@@ -634,8 +634,7 @@ class Writer {
     const firing::Strokes strokes = strokesOf(number);
     std::vector<int> numbers(firesAt.size());
     for (std::size_t i = 0; i < numbers.size(); ++i) {
-      const double named = evaluation_.inputValue(number, in::cylinderNumber, static_cast<int>(i));
-      numbers[i] = static_cast<int>(named);
+      numbers[i] = model::numberOfCylinder(evaluation_, number, static_cast<int>(i));
     }
     const std::string text = firing::words(order, numbers);
     if (firing::isEven(order, strokes)) {
@@ -698,7 +697,7 @@ class Writer {
       const describe::Cell& cell = assessment_(sheet_.engine, result, i);
       const bool known = cell.state == describe::State::Value;
       all.boxes.push_back(
-          {count > 1 ? std::to_string(i + 1) : std::string(),
+          {count > 1 ? numberOf(sheet_.engine, i) : std::string(),
            known ? style_.number(result.kind, cell.value, result.decimals) : std::string()});
     }
     return all;

@@ -31,10 +31,10 @@ class ChainWriter {
     addCase();
     addCrank();
     chain_.gap = link(std::string(out::squishGap.name), out::squishGap);
-    chain_.caption =
-        describe::word({"Chain of dimensions of cylinder {1} at top dead centre, not to scale",
-                        {describe::Quantity{Kind::Count, cylinder_ + 1.0}}},
-                       work_.style);
+    chain_.caption = describe::word(
+        {"Chain of dimensions of cylinder {1} at top dead centre, not to scale",
+         {describe::Quantity{Kind::Count, static_cast<double>(work_.numberOf(cylinder_))}}},
+        work_.style);
     return std::move(chain_);
   }
 
@@ -171,7 +171,7 @@ void writeCylinders(BenchWork& work) {
   for (const Shown& it : kShown) grid.columns.push_back(work.headed(it.heading, it.result->kind));
   for (int i = 0; i < work.cylinders(); ++i) {
     auto& row = grid.rows.emplace_back();
-    row = {std::to_string(i + 1), work.number(in::seatHeight, i)};
+    row = {std::to_string(work.numberOf(i)), work.number(in::seatHeight, i)};
     for (const Shown& it : kShown) row.push_back(shown(work, it, i));
   }
   work.sheet.grids.push_back(std::move(grid));

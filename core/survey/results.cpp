@@ -237,7 +237,8 @@ const Table seats{.key = "seats",
                       const double along = here(cylinderPosition);
                       const double height = here(in::seatHeight);
                       const double level = line.at(along);
-                      rows.add({i + 1.0, along, height, level, height - level});
+                      rows.add({static_cast<double>(model::numberOfCylinder(here)), along, height,
+                                level, height - level});
                     }
                   }};
 
@@ -257,10 +258,13 @@ const Table readings{
             &in::measuredSquish, &in::seatAcross}) {
         const describe::Entry& entry = *read.entry(*place);
         for (std::size_t i = 0; i < entry.values.size(); ++i) {
+          const int cylinder = static_cast<int>(i);
+          Reader here = read.at(std::min(cylinder, read.cylinders() - 1));
+          const int number =
+              cylinder < read.cylinders() ? model::numberOfCylinder(here) : cylinder + 1;
           const bool several = i < entry.readings.size();
           const double limit = describe::limitOf(*place, entry, i);
-          rows.add({std::string(place->label),
-                    entry.values.size() > 1 ? static_cast<double>(i + 1) : describe::kAbsent,
+          rows.add({std::string(place->label), entry.values.size() > 1 ? number : describe::kAbsent,
                     entry.values[i],
                     several ? survey::spreadOf(entry.readings[i]) : describe::kAbsent,
                     limit > 0.0 ? limit : describe::kAbsent,

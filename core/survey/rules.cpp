@@ -82,20 +82,20 @@ const Rule closure{
       });
       if (apart.cylinder < 0) return;
       Reader here = read.at(apart.cylinder);
-      Finding& finding =
-          speak.say(weightOf(apart),
-                    {read.cylinders() == 1
-                         ? "Two ways to the deck differ by {1}: {3} by what stands on the case, "
-                           "{4} by crown and measured clearance. Their joint ± is {5} likely, "
-                           "{6} at worst."
-                         : "Two ways to the deck differ by {1} in cylinder {2}: {3} by what "
-                           "stands on the case, {4} by crown and measured clearance. Their joint "
-                           "± is {5} likely, {6} at worst.",
-                     {fine(apart.by), count(static_cast<std::size_t>(apart.cylinder) + 1),
-                      Quantity{Kind::Length, here(out::deckHeight)},
-                      Quantity{Kind::Length, here(out::heightByCrown)}, fine(apart.joint.likely),
-                      fine(apart.joint.worst)}},
-                    {&in::measuredDeckClearance, &in::seatHeight});
+      Finding& finding = speak.say(
+          weightOf(apart),
+          {read.cylinders() == 1
+               ? "Two ways to the deck differ by {1}: {3} by what stands on the case, "
+                 "{4} by crown and measured clearance. Their joint ± is {5} likely, "
+                 "{6} at worst."
+               : "Two ways to the deck differ by {1} in cylinder {2}: {3} by what "
+                 "stands on the case, {4} by crown and measured clearance. Their joint "
+                 "± is {5} likely, {6} at worst.",
+           {fine(apart.by), count(static_cast<std::size_t>(model::numberOfCylinder(here))),
+            Quantity{Kind::Length, here(out::deckHeight)},
+            Quantity{Kind::Length, here(out::heightByCrown)}, fine(apart.joint.likely),
+            fine(apart.joint.worst)}},
+          {&in::measuredDeckClearance, &in::seatHeight});
       finding.hint = suspicion(here, ways(here), !apart.everywhere);
     }};
 
@@ -136,7 +136,7 @@ const Rule squishClosure{
                : "The squish gap of cylinder {2} is {3} measured and {4} by the dimensions, {1} "
                  "apart. Their joint ±, half of the bearing play in it, is {5} likely, {6} at "
                  "worst.",
-           {fine(apart.by), count(static_cast<std::size_t>(apart.cylinder) + 1),
+           {fine(apart.by), count(static_cast<std::size_t>(model::numberOfCylinder(here))),
             fine(here(in::measuredSquish)), fine(here(out::squishGap)), fine(apart.joint.likely),
             fine(apart.joint.worst)}},
           {&in::measuredSquish, &in::headGasket});

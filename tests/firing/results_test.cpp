@@ -233,7 +233,7 @@ TEST(FiringOrder, ThatTheThrowsCannotDoIsForbiddenWithThoseTheyCan) {
   EXPECT_EQ(findingOf(assessment, 0, "refused"), nullptr) << "said once";
   ASSERT_FALSE(finding->mends.empty());
   const describe::Mend& other = finding->mends.back();
-  EXPECT_EQ(other.entries.front().second, "1; 2; 3");
+  EXPECT_EQ(other.entries.front().second, "1-2-3");
   type(project.engines[0], "firing_order", other.entries.front().second);
   const Assessment mended(project);
   EXPECT_EQ(findingOf(mended, 0, "firing_order_fits_the_throws"), nullptr);
@@ -454,6 +454,26 @@ TEST(FiringOrder, WithAPlusIsOfThoseThatFireTogether) {
   type(turned.engines[0], "firing_order", "1+2");
   type(turned.engines[0], "fires_turn_later", "0; 1");
   EXPECT_NE(findingOf(Assessment(turned), 0, "turns_later_fit"), nullptr);
+}
+
+// By the definition of an order of firing: two throws in line in one cylinder row of a two-stroke
+// have no other turn to fire on.
+TEST(FiringOrder, ThatLetsTwoFireTogetherIsToldAndWrittenSo) {
+  model::Project twin = engineOf("2", "0; 0", "", "two-stroke");
+  type(twin.engines[0], "firing_order", "1-2");
+  const Assessment silent(twin);
+  const describe::Finding* finding = findingOf(silent, 0, "fires_together");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Remarks);
+  EXPECT_THAT(told(*finding), HasSubstr("1+2"));
+  ASSERT_EQ(finding->mends.size(), 1U);
+  type(twin.engines[0], "firing_order", finding->mends.front().entries.front().second);
+  const Assessment written(twin);
+  EXPECT_EQ(findingOf(written, 0, "fires_together"), nullptr);
+  EXPECT_EQ(written(0, out::leastFiringGap).value, 0.0);
+  type(twin.engines[0], "cycle", "four-stroke");
+  type(twin.engines[0], "firing_order", "1-2");
+  EXPECT_EQ(findingOf(Assessment(twin), 0, "fires_together"), nullptr) << "a turn apart";
 }
 
 TEST(FiringOrder, ThatIsWrongOfAnyCrankIsForbiddenBeforeThereAreThrows) {

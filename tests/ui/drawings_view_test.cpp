@@ -150,8 +150,9 @@ TEST_F(Drawings, LeaveToTheCaptionWhereTheCrownStandsWhenThePistonHasNoRoom) {
   EXPECT_FALSE(hasRoomForCrown(draft, QRectF(0, 0, 560, 120), cylinder(), style)) << "too low";
   const QString crown = crownInWords(cylinder(), style);
   EXPECT_EQ(crown, QStringLiteral("0.15 below deck"));
-  EXPECT_TRUE(stackCaption(8.0, 0, style, crown).endsWith(QStringLiteral("; crown ") + crown));
-  EXPECT_FALSE(stackCaption(8.0, 0, style, {}).contains(QStringLiteral("crown")));
+  EXPECT_TRUE(
+      stackCaption(8.0, cylinder(), style, crown).endsWith(QStringLiteral("; crown ") + crown));
+  EXPECT_FALSE(stackCaption(8.0, cylinder(), style, {}).contains(QStringLiteral("crown")));
 }
 
 TEST_F(Drawings, TurnWithTheCrank) {

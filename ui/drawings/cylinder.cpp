@@ -192,6 +192,7 @@ CylinderOrWhyNot cylinderToDraw(const assess::Assessment& assessment, const unit
   const int number = engineToDraw(assessment.project(), engine);
   if (number < 0) return {std::nullopt, QStringLiteral("There is no engine yet.")};
   Cylinder drawn = CylinderReader(assessment, number, cylinder).read();
+  drawn.number = model::numberOfCylinder(assessment.evaluation(), number, cylinder);
   try {
     motion::check(drawn.mechanism);
   } catch (const describe::Refusal& refusal) {

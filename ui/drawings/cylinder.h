@@ -23,6 +23,7 @@ struct Measure {
 };
 
 struct Cylinder {
+  int number = 1;  ///< it goes by
   motion::SliderCrank mechanism;
   double boreAxis = 0.0;  ///< [m] away from the thrust side
   bool twoStroke = false;

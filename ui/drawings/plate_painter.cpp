@@ -91,7 +91,7 @@ class PlatePainter {
         {.from = edge.bottomLeft(), .to = edge.topLeft(), .offset = toNextLine(), .text = up});
   }
 
-  /// From two edges to the axis of cylinder 1, which all places are counted from.
+  /// From two edges to the axis of the first cylinder, which all places are counted from.
   void dimensionAxis() {
     const QRectF edge = box();
     const QPointF axis = at(0.0, 0.0);

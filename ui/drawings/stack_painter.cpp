@@ -532,12 +532,12 @@ QString crownInWords(const Cylinder& cylinder, const units::Style& style) {
   return (QStringList{amount} + where).join(QChar(u' ')).trimmed();
 }
 
-QString stackCaption(double enlargement, int cylinder, const units::Style& style,
+QString stackCaption(double enlargement, const Cylinder& cylinder, const units::Style& style,
                      const QString& crown) {
   const bool whole = enlargement == std::floor(enlargement);
   const QString caption =
       QStringLiteral("Stack of cylinder %1 at top dead centre, %2\u00A0:\u00A01")
-          .arg(cylinder + 1)
+          .arg(cylinder.number)
           .arg(fromCore(style.number(Kind::Ratio, enlargement, whole ? 0 : 1)));
   return crown.isEmpty() ? caption : caption + QStringLiteral("; crown ") + crown;
 }

@@ -40,9 +40,8 @@ QString crownInWords(const Cylinder& cylinder, const units::Style& style);
 
 /// "Stack of cylinder 2 at top dead centre, 12 : 1", and where the crown stands unless the drawing
 /// says it.
-/// @param cylinder counted from 0
 /// @param crown    as crownInWords() has it; empty: the drawing says it, or it is not known
-QString stackCaption(double enlargement, int cylinder, const units::Style& style,
+QString stackCaption(double enlargement, const Cylinder& cylinder, const units::Style& style,
                      const QString& crown);
 
 /// The stack read aloud, from the head down.

@@ -36,7 +36,7 @@ void StackView::draw(Drafting& draft, const Cylinder& it) {
   const units::Style& style = taste().style();
   QString crown;
   const auto caption = [&](double enlargement) {
-    return stackCaption(enlargement, cylinder(), style, crown);
+    return stackCaption(enlargement, it, style, crown);
   };
   QRect foot = footBox(caption(kLongEnlargement));
   if (!hasRoomForCrown(draft, aboveFoot(foot), it, style)) {

@@ -69,10 +69,13 @@ Answer answer(const Desk& desk) {
   }
   const bool one = desk.document.assessment().sameInAll(engine, out::spacerToMake);
   const bool all = desk.cylinder() < 0;
-  said.sentence = one ? wanted(desk, engine)
-                  : all
-                      ? tr("%1, cylinder by cylinder").arg(wanted(desk, engine))
-                      : tr("%1 in cylinder %2").arg(wanted(desk, engine)).arg(desk.cylinder() + 1);
+  said.sentence =
+      one ? wanted(desk, engine)
+      : all
+          ? tr("%1, cylinder by cylinder").arg(wanted(desk, engine))
+          : tr("%1 in cylinder %2")
+                .arg(wanted(desk, engine))
+                .arg(model::numberOfCylinder(desk.document.evaluation(), engine, desk.cylinder()));
   said.further = joined({fitted(desk, engine), roundedOff(desk, spacersToMake(desk))});
   return said;
 }

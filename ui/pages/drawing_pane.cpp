@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/model/inputs.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/drawings/section_view.h"
@@ -162,18 +163,29 @@ void DrawingPane::fillEngines() {
   }
 }
 
+namespace {
+QStringList namesIn(const QComboBox& box) {
+  QStringList names;
+  for (int i = 0; i < box.count(); ++i) names += box.itemText(i);
+  return names;
+}
+}  // namespace
+
 void DrawingPane::fillCylinders() {
   const int engines = desk_.document.assessment().evaluation().engines();
   const int cylinders = engine() >= 0 && engine() < engines
                             ? desk_.document.assessment().evaluation().cylinders(engine())
                             : 1;
-  if (cylinder_->count() != cylinders + 1) {
+  QStringList names{tr("all")};
+  for (int cylinder = 0; cylinder < cylinders; ++cylinder) {
+    names += QString::number(
+        engine() < 0 ? cylinder + 1
+                     : model::numberOfCylinder(desk_.document.evaluation(), engine(), cylinder));
+  }
+  if (namesIn(*cylinder_) != names) {
     const QSignalBlocker quiet(cylinder_);
     cylinder_->clear();
-    cylinder_->addItem(tr("all"));
-    for (int cylinder = 1; cylinder <= cylinders; ++cylinder) {
-      cylinder_->addItem(QString::number(cylinder));
-    }
+    cylinder_->addItems(names);
   }
   cylinder_->setVisible(cylinders > 1);
   cylinderLabel_->setVisible(cylinders > 1);

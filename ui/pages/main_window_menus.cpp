@@ -130,11 +130,7 @@ void MainWindow::fillEnginesMenu(QMenu& menu) {
   const int subject = desk_->subject();
   const auto nameOf = [&](int cylinder) {
     if (cylinder < 0) return tr("&All");
-    if (!evaluation.inputStands(subject, model::in::cylinderNumber, cylinder)) {
-      return tr("Without a number, entry &%1").arg(cylinder + 1);
-    }
-    const double number = evaluation.inputValue(subject, model::in::cylinderNumber, cylinder);
-    return tr("Cylinder &%1").arg(number, 0, 'f', 0);
+    return tr("Cylinder &%1").arg(model::numberOfCylinder(evaluation, subject, cylinder));
   };
   const int count = subject < 0 ? 0 : evaluation.cylinders(subject);
   for (int cylinder = -1; cylinder < count; ++cylinder) {

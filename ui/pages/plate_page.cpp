@@ -71,7 +71,9 @@ void sayWherePlatesAreNone(Answer& said, const Desk& desk, const describe::Resul
     }
     numbers += QStringLiteral("–");
     const QString instead = withoutPlate(desk, thicknesses[i]);
-    words += thicknesses.size() == 1 ? instead : tr("cylinder %1: %2").arg(i + 1).arg(instead);
+    const int number = model::numberOfCylinder(desk.document.assessment().evaluation(),
+                                               desk.subject(), static_cast<int>(i));
+    words += thicknesses.size() == 1 ? instead : tr("cylinder %1: %2").arg(number).arg(instead);
   }
   said.plusMinus.clear();
   if (std::ranges::all_of(thicknesses, none)) {

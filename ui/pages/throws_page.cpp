@@ -87,15 +87,11 @@ void putCrank(Desk& desk, const Tabulated& cranks, int row) {
           : tr("%1 has the crank “%2”; its %3 went with the old one.").arg(engine, name, cleared));
 }
 
-/// "1-3-4-2" typed as 1; 3; 4; 2, and on which turn where the order alone does not say it.
+/// The order on that row, and on which turn where the order alone does not say it.
 void putOrder(Desk& desk, const Tabulated& orders, int row) {
-  std::string text;
-  for (const char letter : wordsIn(orders, "order", row)) {
-    const bool parts = letter == '-' || letter == '+';
-    text += parts ? std::string("; ") : std::string(1, letter);
-  }
   describe::Mend order;
-  order.entries = {{&in::firingOrder, text}, {&in::firesLater, wordsIn(orders, "later", row)}};
+  order.entries = {{&in::firingOrder, wordsIn(orders, "order", row)},
+                   {&in::firesLater, wordsIn(orders, "later", row)}};
   desk.document.take(desk.subject(), order, tr("firing order"));
 }
 

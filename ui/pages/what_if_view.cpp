@@ -13,6 +13,7 @@
 #include "core/compression/results.h"
 #include "core/deck/results.h"
 #include "core/limits/results.h"
+#include "core/model/inputs.h"
 #include "core/motion/results.h"
 #include "core/units/parse.h"
 #include "ui/document/document.h"
@@ -179,8 +180,12 @@ void WhatIfView::offerCylinders(const WhatIfPlace& place) {
                         ? 1
                         : desk_.document.assessment().evaluation().cylinders(place.engine);
   const QSignalBlocker quiet(cylinder_);
-  while (cylinder_->count() < count) cylinder_->addItem(QString::number(cylinder_->count() + 1));
-  while (cylinder_->count() > count) cylinder_->removeItem(cylinder_->count() - 1);
+  cylinder_->clear();
+  for (int i = 0; i < count; ++i) {
+    cylinder_->addItem(QString::number(
+        place.engine < 0 ? i + 1
+                         : model::numberOfCylinder(desk_.document.evaluation(), place.engine, i)));
+  }
   cylinder_->setCurrentIndex(place.cylinder);
   cylinder_->setVisible(count > 1);
   cylinderLabel_->setVisible(count > 1);
@@ -208,7 +213,7 @@ void WhatIfView::sayThen() {
   const std::vector<describe::Finding> said = saidThen(desk_);
   QStringList lines;
   for (const describe::Finding& finding : said) {
-    const QString sentence = findingText(desk_.taste, finding);
+    const QString sentence = findingText(desk_.document, finding);
     lines += (finding.weight == describe::Weight::Forbids ? tr("✕ forbids then: %1")
                                                           : tr("! objects then: %1"))
                  .arg(sentence);
@@ -236,7 +241,9 @@ void WhatIfView::sayBeforeAndAfter(const std::optional<assess::Solution>& found)
   if (changes) {
     then.put(place.engine, *desk_.whatIf().input, place.inputCylinder, *found->value);
   }
-  QStringList headings{tr("Cylinder %1").arg(place.cylinder + 1)};
+  QStringList headings{
+      tr("Cylinder %1")
+          .arg(model::numberOfCylinder(desk_.document.evaluation(), place.engine, place.cylinder))};
   std::vector<QStringList> rows = {{tr("now")}};
   if (changes) rows.insert(rows.end(), {{tr("then")}, {tr("difference")}});
   for (const Result* result : told) {

@@ -55,7 +55,10 @@ class Fillings {
     PlotPanel& it = shown_.scene.panels[static_cast<std::size_t>(panel)];
     const int cylinders = document_.evaluation().cylinders(engine_);
     it.x = {.title = tr("Cylinder"), .from = 0.5, .to = cylinders + 0.5};
-    for (int i = 1; i <= cylinders; ++i) it.x.names.emplace_back(i, QString::number(i));
+    for (int i = 0; i < cylinders; ++i) {
+      const int number = model::numberOfCylinder(document_.evaluation(), engine_, i);
+      it.x.names.emplace_back(i + 1, QString::number(number));
+    }
     it.y.title = titled(name, taste_, Kind::Volume);
   }
 

@@ -10,6 +10,7 @@
 #include "core/compression/results.h"
 #include "core/deck/results.h"
 #include "core/describe/tabulated.h"
+#include "core/model/inputs.h"
 #include "core/spread/in_full.h"
 #include "core/spread/tables.h"
 #include "ui/document/document.h"
@@ -182,8 +183,10 @@ class LikelihoodPlot::Parts {
     const describe::Tabulated chances =
         document.evaluation().tabulated(shown.engine, out::gapChances, shown.cylinder);
     const QString why = whyNot(document.assessment(), taste, chances.state, chances.notes);
-    QStringList headings{tr("Chance that the squish gap of cylinder %1 is").arg(shown.cylinder + 1),
-                         tr("under"), tr("computed")};
+    QStringList headings{
+        tr("Chance that the squish gap of cylinder %1 is")
+            .arg(model::numberOfCylinder(document.evaluation(), shown.engine, shown.cylinder)),
+        tr("under"), tr("computed")};
     if (samples != nullptr)
       headings << (old ? tr("sampled, before the last change") : tr("sampled"));
     std::vector<QStringList> rows;

@@ -166,7 +166,8 @@ class Running {
     sentences_
         << tr("Cylinder %1: %2 cold, %3 by heat, %4 by bearing clearance, %5 by rod stretch: "
               "%6 running.")
-               .arg(QString::number(cylinderOf(subject_) + 1),
+               .arg(QString::number(model::numberOfCylinder(document_.evaluation(), subject_,
+                                                            cylinderOf(subject_))),
                     taste_.value(out::squishGap, cell(subject_, out::squishGap).value),
                     fine(cell(subject_, out::thermalOpening).value),
                     fine(-cell(subject_, out::clearanceTakenUp).value),

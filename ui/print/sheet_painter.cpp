@@ -414,7 +414,7 @@ class Page {
   void paintStackIn(const QRectF& area, const Cylinder& cylinder) {
     QString crown;
     const auto note = [&](double enlargement) {
-      return Paragraph{{}, inTerms(stackCaption(enlargement, 0, style_, crown))};
+      return Paragraph{{}, inTerms(stackCaption(enlargement, cylinder, style_, crown))};
     };
     const auto above = [&] {
       const double words = inColumn().height(note(kLongScale), 0.0) + mm(0.5);
@@ -518,7 +518,8 @@ class Page {
 
   Paragraph sectionNote(const Cylinder& cylinder, double reduction) const {
     return {{},
-            inTerms(QStringLiteral("Section at top dead centre, cylinder 1, %1. %2.")
+            inTerms(QStringLiteral("Section at top dead centre, cylinder %1, %2. %3.")
+                        .arg(cylinder.number)
                         .arg(scaleText(reduction), notFromNumbers(cylinder)))};
   }
 

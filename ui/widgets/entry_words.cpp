@@ -8,6 +8,7 @@
 
 #include "core/assess/entry_rules.h"
 #include "core/model/entry_text.h"
+#include "core/model/inputs.h"
 #include "core/units/parse.h"
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
@@ -115,7 +116,7 @@ QStringList findingLines(const Document& document, const EntryPlace& place) {
   QStringList lines;
   for (const Finding* finding : findingsAbout(document, place)) {
     lines += fromCore(describe::weightWord(finding->weight)) + QStringLiteral(": ") +
-             findingText(document.taste(), *finding);
+             findingText(document, *finding);
   }
   lines.removeDuplicates();
   return lines;
@@ -123,12 +124,16 @@ QStringList findingLines(const Document& document, const EntryPlace& place) {
 
 }  // namespace
 
-QString ofItsCylinder(const Finding& finding, const QString& said) {
-  return finding.cylinder < 0 ? said : tr("Cylinder %1: %2").arg(finding.cylinder + 1).arg(said);
+QString ofItsCylinder(const Document& document, const Finding& finding, const QString& said) {
+  if (finding.cylinder < 0) return said;
+  const int number =
+      model::numberOfCylinder(document.assessment().evaluation(), finding.engine, finding.cylinder);
+  return tr("Cylinder %1: %2").arg(number).arg(said);
 }
 
-QString findingText(const Taste& taste, const Finding& finding) {
-  const QString says = ofItsCylinder(finding, taste.sentence(finding.says));
+QString findingText(const Document& document, const Finding& finding) {
+  const Taste& taste = document.taste();
+  const QString says = ofItsCylinder(document, finding, taste.sentence(finding.says));
   if (finding.hint.pattern.empty()) return says;
   return says + QChar(u' ') + taste.sentence(finding.hint);
 }

@@ -33,10 +33,11 @@ QString shapeText(describe::Shape shape);
 QString originMark(describe::Origin origin);
 
 /// "Cylinder 2: …" of what concerns one of several; else as it was.
-QString ofItsCylinder(const describe::Finding& finding, const QString& said);
+QString ofItsCylinder(const Document& document, const describe::Finding& finding,
+                      const QString& said);
 
 /// What a finding says, of which cylinder, with its hint.
-QString findingText(const Taste& taste, const describe::Finding& finding);
+QString findingText(const Document& document, const describe::Finding& finding);
 
 /// The heaviest finding that belongs to this entry, or entry of an item, first of all, or nullptr.
 const describe::Finding* findingAbout(const Document& document, const EntryPlace& place);

@@ -110,7 +110,7 @@ void FindingLine::setFinding(const Finding& finding) {
 void FindingLine::refresh() {
   if (finding_.says.pattern.empty()) return;
   const QString word = fromCore(describe::weightWord(finding_.weight));
-  const QString said = findingText(document_.taste(), finding_);
+  const QString said = findingText(document_, finding_);
   QPalette coloured;
   coloured.setColor(QPalette::WindowText, colourOf(finding_.weight, palette()));
   mark_->setPalette(coloured);
@@ -142,7 +142,7 @@ void FindingLine::remakeButtons() {
   }
   const Taste& taste = document_.taste();
   for (const describe::Mend& mend : finding_.mends) {
-    const QString offer = ofItsCylinder(finding_, taste.sentence(mend.says));
+    const QString offer = ofItsCylinder(document_, finding_, taste.sentence(mend.says));
     connect(addButton(offer), &QToolButton::clicked, this,
             [this, mend] { document_.take(finding_.engine, mend); });
   }

@@ -3,6 +3,7 @@
 #include <QRegularExpression>
 #include <algorithm>
 
+#include "core/model/inputs.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
 #include "ui/widgets/result_label.h"
@@ -94,10 +95,14 @@ class Working {
   }
 
  private:
+  int numberOf(int engine, int cylinder) const {
+    return model::numberOfCylinder(document_.assessment().evaluation(), engine, cylinder);
+  }
+
   QString heading() const {
     QString about = document_.engineName(engine_);
     if (result_.per == describe::Per::Cylinder && document_.evaluation().cylinders(engine_) > 1) {
-      about = tr("%1, cylinder %2").arg(about).arg(cylinder_ + 1);
+      about = tr("%1, cylinder %2").arg(about).arg(numberOf(engine_, cylinder_));
     }
     return QStringLiteral("<h3>%1</h3><p>%2</p>")
         .arg(taste_.label(result_).toHtmlEscaped(), about.toHtmlEscaped());
@@ -193,7 +198,8 @@ class Working {
     const int engine = part.donors ? document_.project().referenceDonor : engine_;
     QString label = taste_.label(*part.input);
     if (part.donors) label = tr("%1 of the donor").arg(label);
-    if (part.cylinder >= 0) label = tr("%1, cylinder %2").arg(label).arg(part.cylinder + 1);
+    if (part.cylinder >= 0)
+      label = tr("%1, cylinder %2").arg(label).arg(numberOf(engine, part.cylinder));
     return row({}, inputLink(*part.input, engine), label, shareText(taste_, result_, part.share),
                {});
   }
