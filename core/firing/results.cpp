@@ -48,11 +48,10 @@ std::optional<Order> found(const Crank& crank, const std::vector<int>& cylinders
     std::vector<bool> together;
     std::optional<Order> order;
   };
+  if (cylinders.empty()) return mostEven(crank);
   thread_local std::optional<Last> last;
   if (!last || last->crank != crank || last->cylinders != cylinders || last->together != together) {
-    last = {crank, cylinders, together,
-            cylinders.empty() ? ordersOf(crank).front()
-                              : orderAs(cylinders, crank.tops, crank.strokes, together)};
+    last = {crank, cylinders, together, orderAs(cylinders, crank.tops, crank.strokes, together)};
   }
   return last->order;
 }
@@ -132,6 +131,12 @@ std::vector<Order> ordersOf(const Crank& crank) {
   return everyOrder(crank.tops, crank.strokes, crank.standing());
 }
 
+Order mostEven(const Crank& crank) {
+  thread_local std::optional<std::pair<Crank, Order>> last;
+  if (!last || last->first != crank) last = {crank, ordersOf(crank).front()};
+  return last->second;
+}
+
 bool namesEachOnce(Reader& read, std::span<const int> numbers) {
   std::vector<int> cylinders = placesNamed(read, numbers);
   const std::size_t typed = read.entry(in::firingOrder)->values.size();
@@ -193,17 +198,45 @@ std::string turnsLaterOf(const std::vector<Order>& orders, std::size_t which, co
   return later;
 }
 
+std::string_view shortEnd(double end) {
+  const std::string_view label = in::viewedFrom.choices[static_cast<std::size_t>(end)].label;
+  return label.substr(0, label.find(" ("));
+}
+
 Seen seenOf(const describe::Evaluation& evaluation, int engine) {
   Seen seen;
   seen.rotationSaid = evaluation.inputStands(engine, in::rotation);
   seen.clockwise = !seen.rotationSaid || evaluation.inputValue(engine, in::rotation) ==
                                              model::answer(model::Rotation::Clockwise);
   if (evaluation.inputStands(engine, in::viewedFrom)) {
-    const auto end = static_cast<std::size_t>(evaluation.inputValue(engine, in::viewedFrom));
-    seen.end = in::viewedFrom.choices[end].label;
-    seen.end = seen.end.substr(0, seen.end.find(" ("));
+    const double end = evaluation.inputValue(engine, in::viewedFrom);
+    seen.end = shortEnd(end);
+    seen.otherEnd = shortEnd(1.0 - end);
   }
   return seen;
+}
+
+std::string Seen::words() const {
+  std::string text = "seen from ";
+  text += end.empty() ? "an end that nobody named" : "the " + std::string(end);
+  if (!rotationSaid) return text + ", sense not given: clockwise assumed";
+  return text + (clockwise ? ", turns clockwise" : ", turns anticlockwise");
+}
+
+std::string Seen::wordsFromBehind() const {
+  std::string text = "from the " + std::string(otherEnd);
+  text += clockwise ? ", where it turns anticlockwise" : ", where it turns clockwise";
+  return rotationSaid ? text : text + " (sense assumed)";
+}
+
+bool turnsAgainstDonor(Reader& read) {
+  if (read.isDonor() || !read.hasDonor()) return false;
+  for (const describe::Input* input : {&in::rotation, &in::viewedFrom}) {
+    if (!read.given(*input) || !read.donorGiven(*input)) return false;
+  }
+  const bool otherEnd = read(in::viewedFrom) != read.donor(in::viewedFrom);
+  const bool otherWay = read(in::rotation) != read.donor(in::rotation);
+  return otherEnd != otherWay;  // else the same, said from the other end
 }
 
 double aMinute(double speed) {
@@ -428,6 +461,9 @@ const Result lobeMoved{
     .value = [](Reader& read) {
       if (read.isDonor()) return read.none("it is the donor’s own camshaft");
       if (!read.hasDonor()) return read.none("there is no donor to compare with");
+      if (firing::turnsAgainstDonor(read)) {
+        return read.none("it turns the other way than the donor: its camshaft is a mirror image");
+      }
       const double lobe = read(lobeBehindFirst);
       const bool counted = read.given(in::cylinderCount) && read.donorGiven(in::cylinderCount);
       if (counted && read(in::cylinderCount) != read.donor(in::cylinderCount)) {

@@ -86,6 +86,9 @@ bool namesEachOnce(describe::Reader& read, std::span<const int> numbers);
 /// "1+4-3+2": the two fire together.
 std::vector<bool> joinedInOrder(describe::Reader& read);
 
+/// The first of all that the throws allow. Reckoned anew only where the crank is another.
+Order mostEven(const Crank& crank);
+
 /// All that the throws allow, the first to be preferred.
 std::vector<Order> ordersOf(const Crank& crank);
 
@@ -97,13 +100,26 @@ inline constexpr std::size_t kMostOrders = 128;
 /// @param which of ordersOf()
 std::string turnsLaterOf(const std::vector<Order>& orders, std::size_t which, const Crank& crank);
 
+/// "output end"
+/// @param end an answer to in::viewedFrom
+std::string_view shortEnd(double end);
+
 /// From where the crank is looked at, as somebody said it or not.
 struct Seen {
   bool clockwise = true;      ///< as it turns, seen from there
   bool rotationSaid = false;  ///< else clockwise is taken
   std::string_view end;       ///< "output end"; empty: nobody said
+  std::string_view otherEnd = "other end";
+
+  /// "seen from the output end, turns clockwise"
+  std::string words() const;
+  /// From where one has walked round it to: "from the free end, where it turns anticlockwise".
+  std::string wordsFromBehind() const;
 };
 Seen seenOf(const describe::Evaluation& evaluation, int engine);
+
+/// Both say from which end they are seen and which way they turn, and it is not the same.
+bool turnsAgainstDonor(describe::Reader& read);
 
 /// Turns, or pulses, a minute.
 /// @param speed [rad/s]

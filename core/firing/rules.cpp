@@ -32,6 +32,7 @@ namespace {
 constexpr std::string_view kEnumerated = "enumeration";
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDegree = kTurn / 360.0;
+constexpr double kTouch = 0.1e-3;  // [m] closer than this two places are one
 
 Quantity angle(double radians) { return {Kind::Angle, radians, 1}; }
 
@@ -141,12 +142,35 @@ std::string_view saidOf(const Slips& slips) {
   return "It leaves out {1}, names {2} more than once, and no cylinder goes by {3}.";
 }
 
+/// "1-3-4-2" for an order typed as 1342 that names each cylinder once; else empty.
+std::string digitsApart(Reader& read, std::span<const int> numbers) {
+  const std::string_view text = read.entry(in::firingOrder)->text;
+  std::vector<int> digits;
+  std::string apart;
+  for (const char one : text) {
+    if (one < '0' || one > '9') return {};
+    digits.push_back(one - '0');
+    if (!apart.empty()) apart += '-';
+    apart += one;
+  }
+  const bool eachOnce = std::ranges::is_permutation(digits, numbers);
+  return eachOnce && digits.size() > 1 ? apart : std::string();
+}
+
 const Rule everyCylinderOnce{
     .key = "firing_order_names_each_once",
     .source = "definition",
     .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::firingOrder)) return;
       const std::vector<int> numbers = numbersOf(read);
+      const std::string apart = digitsApart(read, numbers);
+      if (!apart.empty()) {
+        Finding& finding = speak.say(Weight::Forbids, {kNotEachOnce, {}}, {&in::firingOrder});
+        finding.hint = {"Write {1}.", {apart}};
+        finding.mends.push_back(
+            {.says = {"Fire {1}", {apart}}, .entries = {{&in::firingOrder, apart}}});
+        return;
+      }
       if (namesEachOnce(read, numbers)) return;
       Finding& finding = speak.say(Weight::Forbids, {kNotEachOnce, {}}, {&in::firingOrder});
       const auto typed = static_cast<int>(read.entry(in::firingOrder)->values.size());
@@ -304,6 +328,29 @@ const Rule firesTogether{
           {.says = {"Write it so, {1}", {order}}, .entries = {{&in::firingOrder, order}}});
     }};
 
+const Rule moreEven{
+    .key = "far_more_even_order", .source = kEnumerated, .judge = [](Reader& read, Speaker& speak) {
+      constexpr double kFar = 1.2;
+      if (!read.given(in::firingOrder) && !read.given(in::firesLater)) return;
+      const Crank crank = crankOf(read);
+      const Sought sought = soughtOrder(read, crank);
+      if (!sought.order) return;
+      const Order best = mostEven(crank);
+      const double most = sought.order->largestGap(crank.strokes);
+      if (most <= kFar * best.largestGap(crank.strokes)) return;
+      const std::string order = words(best, crank.numbers);
+      const std::string intervals = inDegrees(best.intervals(crank.strokes));
+      Finding& finding =
+          speak.say(Weight::Remarks,
+                    {"Firing {1} leaves {2} between two; these throws can fire more evenly, {3}: "
+                     "intervals {4}.",
+                     {words(*sought.order, crank.numbers), angle(most), order, intervals}},
+                    {&in::firingOrder, &in::firesLater});
+      finding.mends.push_back(
+          {.says = {"Fire {1}, intervals {2}", {order, intervals}},
+           .entries = {{&in::firingOrder, order}, {&in::firesLater, std::string()}}});
+    }};
+
 /// One angle that stands for all cylinders turns the whole engine, which nobody means.
 void askOneForAll(Reader& read, Speaker& speak, const Input& input,
                   const std::vector<std::vector<double>>& meant) {
@@ -344,6 +391,28 @@ const Rule oneThrowForAll{
         meant.push_back(eachOf(read, [&](int i) { return within(i * step, kTurn); }));
       }
       askOneForAll(read, speak, in::throwAhead, meant);
+    }};
+
+const Rule firstThrowTurned{
+    .key = "first_throw_not_zero",
+    .source = "definition: throws are counted from the first",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::throwAhead) || read.entry(in::throwAhead)->values.size() < 2) return;
+      const double first = read.at(0)(in::throwAhead);
+      if (first == 0.0) return;
+      const std::vector<double> counted =
+          eachOf(read, [&](int i) { return read.at(i)(in::throwAhead) - first; });
+      std::vector<Quantity> told;
+      told.reserve(counted.size());
+      for (const double each : counted) told.push_back(angle(each));
+      Finding& finding = speak.say(Weight::Remarks,
+                                   {"The first throw is entered at {1}: throws are counted from "
+                                    "it, and the star then stands "
+                                    "turned against the tops.",
+                                    {angle(first)}},
+                                   {&in::throwAhead});
+      finding.mends.push_back({.says = {"Count from the first, {1}", {std::move(told)}},
+                               .entries = {{&in::throwAhead, typed(in::throwAhead, counted)}}});
     }};
 
 const Rule oneAxisForAll{
@@ -480,6 +549,60 @@ const Rule pinOffsetSense{
       }
     }};
 
+const Rule onePlace{
+    .key = "cylinders_at_one_place",
+    .source = "plane geometry: cylinders of one bank stand no closer than their bore",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::cylinderPosition)) return;
+      const Crank crank = crankOf(read);
+      const auto boreAt = [&](int i) {
+        return read.at(i).given(in::bore) ? read.at(i)(in::bore) : kTouch;
+      };
+      for (std::size_t i = 1; i < crank.places.size(); ++i) {
+        for (std::size_t k = 0; k < i; ++k) {
+          const double apart = std::abs(crank.places[i] - crank.places[k]);
+          const double least = 0.5 * (boreAt(static_cast<int>(i)) + boreAt(static_cast<int>(k)));
+          if (apart >= least) continue;
+          if (std::abs(std::remainder(crank.axes[i] - crank.axes[k], kTurn)) > kDegree) continue;
+          Finding& finding = speak.say(
+              Weight::Forbids,
+              {apart < kTouch ? "Cylinders {1} and {2} stand at one place along the crank with "
+                                "their axes alike."
+                              : "Cylinders {1} and {2} stand {3} apart along the crank with their "
+                                "axes alike, closer than their bore.",
+               {number(crank.numbers[k]), number(crank.numbers[i]), Quantity{Kind::Length, apart}}},
+              {&in::cylinderPosition, &in::cylinderAxis});
+          finding.hint = {"Is one of them of another bank, or a position mistyped?", {}};
+          return;
+        }
+      }
+    }};
+
+const Rule firstAtTheFarEnd{
+    .key = "positions_run_backwards",
+    .source = "definition: positions are counted from the first cylinder on",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (!read.given(in::cylinderPosition)) return;
+      const std::vector<double> places =
+          eachOf(read, [&](int i) { return read.at(i)(in::cylinderPosition); });
+      const auto [least, most] = std::ranges::minmax(places);
+      if (places.front() <= 0.5 * (least + most) + kTouch) return;
+      std::vector<double> counted;
+      counted.reserve(places.size());
+      for (const double place : places) counted.push_back(places.front() - place);
+      const std::string text = typed(in::cylinderPosition, counted);
+      Finding& finding = speak.say(Weight::Objects,
+                                   {"By these positions cylinder {1} stands at the far end of the "
+                                    "row: they are counted from "
+                                    "the first cylinder on, away from the end at which it stands.",
+                                    {number(static_cast<int>(read.at(0)(in::cylinderNumber)))}},
+                                   {&in::cylinderPosition, &in::firstStandsAt});
+      finding.mends.push_back(
+          {.says = {"Count them from cylinder {1} on, {2}",
+                    {number(static_cast<int>(read.at(0)(in::cylinderNumber))), text}},
+           .entries = {{&in::cylinderPosition, text}}});
+    }};
+
 const Rule masterAndSlaves{
     .key = "rods_share_a_pin", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::throwAhead) || !read.given(in::cylinderAxis)) return;
@@ -509,17 +632,71 @@ const Rule masterAndSlaves{
       }
     }};
 
+/// [rad] Throws and axes, each from that of the first.
+std::vector<double> anglesFromFirst(Reader& read) {
+  std::vector<double> angles;
+  for (const Input* input : {&in::throwAhead, &in::cylinderAxis}) {
+    const double first = read.at(0)(*input);
+    for (int i = 0; i < read.cylinders(); ++i) angles.push_back(read.at(i)(*input) - first);
+  }
+  return angles;
+}
+
+/// The throws are known, and another crank in the mirror: some angle is neither 0 nor 180°.
+bool mirrorsToAnother(Reader& read) {
+  if (read(in::cylinderCount) < 2.0 || !read.given(in::throwAhead)) return false;
+  return std::ranges::any_of(anglesFromFirst(read), [](double angle) {
+    return std::abs(std::remainder(angle, kTurn / 2.0)) > 0.1 * kDegree;
+  });
+}
+
+/// ", as seen from the output end"
+std::string asSeen(Reader& read) {
+  if (!read.given(in::viewedFrom)) return ", seen from an end that nobody named";
+  return ", as seen from the " + std::string(shortEnd(read(in::viewedFrom)));
+}
+
+/// One mend for each answer to a choice.
+void offerAnswers(Finding& finding, const Input& input, std::string_view says) {
+  for (const describe::Choice& choice : input.choices) {
+    finding.mends.push_back({.says = {says, {std::string(choice.label)}},
+                             .entries = {{&input, std::string(choice.label)}}});
+  }
+}
+
+const Rule rotationUnsaid{.key = "rotation_not_said",
+                          .source = "plane geometry: turning the other way it is the mirror image",
+                          .judge = [](Reader& read, Speaker& speak) {
+                            if (read.given(in::rotation) || !mirrorsToAnother(read)) return;
+                            Finding& finding =
+                                speak.say(Weight::Objects,
+                                          {"Nobody said which way the crank turns: it is drawn "
+                                           "clockwise{1}, and is another crank if "
+                                           "it turns the other way.",
+                                           {asSeen(read)}},
+                                          {&in::rotation, &in::throwAhead});
+                            offerAnswers(finding, in::rotation, "It turns {1}");
+                          }};
+
+const Rule endUnsaid{
+    .key = "viewed_end_not_said",
+    .source = "plane geometry: from the other end it is the mirror image",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.given(in::viewedFrom) || !mirrorsToAnother(read)) return;
+      Finding& finding =
+          speak.say(Weight::Objects,
+                    {"Nobody said from which end the crank is seen: from the other end it would be "
+                     "the mirror image of what is drawn.",
+                     {}},
+                    {&in::viewedFrom, &in::throwAhead});
+      offerAnswers(finding, in::viewedFrom, "Seen from the {1}");
+    }};
+
 const Rule rotationTurned{
     .key = "rotation_against_donor",
     .source = kPractice,
     .judge = [](Reader& read, Speaker& speak) {
-      if (read.isDonor() || !read.hasDonor()) return;
-      for (const Input* input : {&in::rotation, &in::viewedFrom}) {
-        if (!read.given(*input) || !read.donorGiven(*input)) return;
-      }
-      const bool otherEnd = read(in::viewedFrom) != read.donor(in::viewedFrom);
-      const bool otherWay = read(in::rotation) != read.donor(in::rotation);
-      if (otherEnd == otherWay) return;  // the same, said from the other end
+      if (!turnsAgainstDonor(read)) return;
       speak.say(Weight::Objects,
                 {"It turns the other way round than the donor: throws copied from there are a "
                  "mirror image, and starter, oil pump and cams want the donor’s sense.",
@@ -623,36 +800,62 @@ bool axesAreTheDonors(Reader& read) {
   return true;
 }
 
+/// "2, 3 and 4"
+std::string listed(std::span<const int> numbers) {
+  std::string text;
+  for (std::size_t i = 0; i < numbers.size(); ++i) {
+    if (i > 0) text += i + 1 < numbers.size() ? ", " : " and ";
+    text += std::to_string(numbers[i]);
+  }
+  return text;
+}
+
 const Rule camshaftToMake{
     .key = "lobes_move",
     .source = "the camshaft turns at half the speed of the crank",
     .judge = [](Reader& read, Speaker& speak) {
       if (read.isDonor()) return;
       double most = 0.0;
-      int cylinder = -1;
+      int furthest = -1;
+      bool alike = true;
+      std::vector<int> moving;
       for (int i = 0; i < read.cylinders(); ++i) {
         Reader here = read.at(i);
         if (!here.known(out::lobeMoved)) return;
         const double moved = here(out::lobeMoved);
-        if (std::abs(moved) > std::abs(most)) {
-          most = moved;
-          cylinder = static_cast<int>(here(in::cylinderNumber));
-        }
+        if (std::abs(moved) < 0.5 * kDegree) continue;
+        alike = alike && (moving.empty() || std::abs(moved - most) < 0.05 * kDegree);
+        moving.push_back(static_cast<int>(here(in::cylinderNumber)));
+        if (std::abs(moved) <= std::abs(most) + kSame) continue;
+        most = moved;
+        furthest = moving.back();
       }
-      if (std::abs(most) < 0.5 * kDegree) return;
-      Finding& finding = speak.say(
-          Weight::Objects,
-          {most > 0.0 ? "The donor’s camshaft does not fit this crank: the lobes of cylinder {1} "
-                        "must come {2} earlier on it, and ignition and trigger with them."
-                      : "The donor’s camshaft does not fit this crank: the lobes of cylinder {1} "
-                        "must come {2} later on it, and ignition and trigger with them.",
-           {number(cylinder), angle(std::abs(most))}},
-          {&in::throwAhead, &in::firingOrder, &in::firesLater});
+      if (moving.empty()) return;
+      std::string_view says =
+          "The donor’s camshaft does not fit this crank: the lobes of {1} must "
+          "come {2} later on it, and ignition and trigger with them.";
+      if (alike && most > 0.0) {
+        says =
+            "The donor’s camshaft does not fit this crank: the lobes of {1} must come {2} "
+            "earlier on it, and ignition and trigger with them.";
+      } else if (!alike) {
+        says = most > 0.0 ? "The donor’s camshaft does not fit this crank: the lobes of {1} must "
+                            "move on it, most of all those of cylinder {3} by {2} earlier, and "
+                            "ignition and trigger with them."
+                          : "The donor’s camshaft does not fit this crank: the lobes of {1} must "
+                            "move on it, most of all those of cylinder {3} by {2} later, and "
+                            "ignition and trigger with them.";
+      }
+      Finding& finding =
+          speak.say(Weight::Objects,
+                    {says,
+                     {(moving.size() > 1 ? "cylinders " : "cylinder ") + listed(moving),
+                      angle(std::abs(most)), number(furthest)}},
+                    {&in::throwAhead, &in::firingOrder, &in::firesLater});
       if (axesAreTheDonors(read)) return;
       finding.hint = {
           "That holds for a camshaft of each bank’s own. The axes are not the donor’s: one "
-          "camshaft "
-          "in the case moves by another angle.",
+          "camshaft in the case moves by another angle.",
           {}};
     }};
 
@@ -660,9 +863,11 @@ const Rule camshaftToMake{
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {
-      &numbersDiffer,   &everyCylinderOnce, &orderCanBe,    &turnsCanBe,   &firesTogether,
-      &allTogether,     &oneThrowForAll,    &oneAxisForAll, &axisOfAV,     &pinOffsetSense,
-      &masterAndSlaves, &rotationTurned,    &mirrored,      &lobesOfBanks, &camshaftToMake};
+      &numbersDiffer,  &everyCylinderOnce, &orderCanBe,       &turnsCanBe,       &firesTogether,
+      &moreEven,       &allTogether,       &oneThrowForAll,   &firstThrowTurned, &oneAxisForAll,
+      &axisOfAV,       &onePlace,          &firstAtTheFarEnd, &pinOffsetSense,   &masterAndSlaves,
+      &rotationUnsaid, &endUnsaid,         &rotationTurned,   &mirrored,         &lobesOfBanks,
+      &camshaftToMake};
   return kRules;
 }
 

@@ -8,7 +8,7 @@ namespace {
 using describe::Input;
 
 /// Page order.
-constexpr std::array<const Input*, 151> kTable = {
+constexpr std::array<const Input*, 152> kTable = {
     // Layout and purpose
     &in::cylinderCount,
     &in::cycle,
@@ -18,6 +18,7 @@ constexpr std::array<const Input*, 151> kTable = {
     // Throws and firing
     &in::viewedFrom,
     &in::rotation,
+    &in::firstStandsAt,
     &in::throwAhead,
     &in::cylinderAxis,
     &in::cylinderNumber,

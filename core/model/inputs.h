@@ -26,7 +26,7 @@ enum class GasketsInStack { SameInAll, Mixed };
 enum class StackOrder { Squish, Ratio, SquishSpread, RatioSpread };
 /// How the squish gap came to be known.
 enum class SquishKnownBy { FromDimensions, Solder, DialGauge };
-enum class ViewedFrom { OutputEnd, FreeEnd };
+enum class CrankEnd { OutputEnd, FreeEnd };
 enum class Rotation { Clockwise, Anticlockwise };
 enum class CaseMaterial { Aluminium, Iron, Magnesium };
 enum class SmallEnd { PinInRod, Bush, NeedleCage };
@@ -39,6 +39,13 @@ constexpr double answer(Answer which) {
 
 /// Said to be a two-stroke; what asks waits for the cycle.
 bool twoStroke(describe::Reader& read);
+
+/// Cylinder axes were entered that do not all point the same way: a V, an opposed or a radial
+/// engine. What lies across one row of barrels does not lie across these.
+bool severalBanks(describe::Reader& read);
+/// Why what lies across one row of barrels means nothing there.
+inline constexpr std::string_view kEachBankByItself =
+    "each bank has its own: enter one bank as an engine of its own for it";
 
 /// The number this cylinder goes by in the workshop; while none stands, its place as entered.
 int numberOfCylinder(describe::Reader& read);
@@ -53,8 +60,8 @@ using describe::Input;
 // Layout and purpose
 extern const Input cylinderCount, cycle, ignition, use, classLimit;
 // Throws and firing
-extern const Input viewedFrom, rotation, throwAhead, cylinderAxis, cylinderNumber, firingOrder,
-    firesLater;
+extern const Input viewedFrom, rotation, firstStandsAt, throwAhead, cylinderAxis, cylinderNumber,
+    firingOrder, firesLater;
 // Bore, throw, rod, piston
 extern const Input bore, crankThrow, stroke, rodLength, compressionHeight, cylinderOffset,
     cylinderOffsetSide, pinOffset, pinOffsetSide;

@@ -54,8 +54,8 @@ constinit const Input cylinderPosition{
     .plusMinus = 0.1e-3,
     .instrument = "caliper",
     .measure =
-        "Distance of each cylinder along the crankshaft from the first one; only where the pitches "
-        "are unequal, else the pitch says it.",
+        "Distance of each cylinder along the crankshaft from the first one, away from the end at "
+        "which that stands; only where the pitches are unequal, else the pitch says it.",
     .synonyms = "unequal pitch",
 };
 

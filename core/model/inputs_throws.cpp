@@ -16,7 +16,7 @@ namespace {
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kDegree = kTurn / 360.0;
 
-constexpr Choice kEnds[] = {{"output_end", "output end (clutch, flywheel)"},
+constexpr Choice kEnds[] = {{"output_end", "output end (clutch)"},
                             {"free_end", "free end (timing)"}};
 constexpr Choice kRotations[] = {{"clockwise", "clockwise"}, {"anticlockwise", "anticlockwise"}};
 
@@ -30,7 +30,7 @@ constinit const Input viewedFrom{
     .symbol = "",
     .kind = Kind::Choice,
     .choices = kEnds,
-    .typical = answer(ViewedFrom::OutputEnd),
+    .typical = answer(CrankEnd::OutputEnd),
     .measure =
         "Said once for all drawings and angles; a crank drawn from one end and pressed from the "
         "other is its mirror image.",
@@ -46,6 +46,20 @@ constinit const Input rotation{
     .typical = answer(Rotation::Clockwise),
     .measure = "Turn the engine the way it starts and look from the end said above.",
     .synonyms = "turns, direction of rotation",
+};
+
+constinit const Input firstStandsAt{
+    .key = "first_stands_at",
+    .label = "First cylinder stands at",
+    .symbol = "",
+    .kind = Kind::Choice,
+    .choices = kEnds,
+    .typical = answer(CrankEnd::FreeEnd),
+    .measure =
+        "The cylinder that is entered first; positions are counted from there on. While nobody "
+        "says "
+        "it, the lowest workshop number is taken to stand at the free end.",
+    .synonyms = "cylinder one, numbered from",
 };
 
 constinit const Input throwAhead{

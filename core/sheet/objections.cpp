@@ -77,9 +77,9 @@ bool isOfStack(const describe::Input* input) {
 }
 
 bool isOfTheThrows(const describe::Input* input) {
-  constexpr const describe::Input* kOfThem[] = {&in::viewedFrom,     &in::rotation,
-                                                &in::throwAhead,     &in::cylinderAxis,
-                                                &in::cylinderNumber, &in::firingOrder};
+  constexpr const describe::Input* kOfThem[] = {
+      &in::viewedFrom,   &in::rotation,       &in::firstStandsAt, &in::throwAhead,
+      &in::cylinderAxis, &in::cylinderNumber, &in::firingOrder};
   return std::ranges::find(kOfThem, input) != std::end(kOfThem);
 }
 

@@ -608,15 +608,20 @@ class Writer {
   /// "fires 1-2, 450 · 270°; throws 0 · 270°; tops 0 · 90°"
   std::string firingOf(int number, const std::string& order) const {
     const int n = evaluation_.cylinders(number);
-    std::vector<double> throws(static_cast<std::size_t>(n));
+    std::vector<double> throws;
+    std::vector<double> axes;
     for (int i = 0; i < n; ++i) {
-      throws[static_cast<std::size_t>(i)] = evaluation_.inputValue(number, in::throwAhead, i);
+      throws.push_back(evaluation_.inputValue(number, in::throwAhead, i));
+      axes.push_back(evaluation_.inputValue(number, in::cylinderAxis, i));
     }
     const std::string tops = saidOf(number, out::topAfterFirst, [&](std::vector<double> angles) {
       for (double& angle : angles) angle = firing::asRead(angle, 2.0 * std::numbers::pi);
       return inARow(angles);
     });
-    return "fires " + order + "; throws " + inARow(throws) + "; tops " + tops;
+    const bool inLine =
+        std::ranges::all_of(axes, [&](double axis) { return axis == axes.front(); });
+    return "fires " + order + "; throws " + inARow(throws) +
+           (inLine ? "" : "; axes " + inARow(axes)) + "; tops " + tops;
   }
 
   firing::Strokes strokesOf(int number) const {
@@ -649,11 +654,11 @@ class Writer {
     if (!sheet_.differences || !saysThrows(donor_)) return;
     Star donors = starOf(donor_);
     Star& own = sheet_.stars.front();
-    const bool alike = donors.throws == own.throws && donors.clockwise == own.clockwise &&
-                       donors.firing == own.firing;
-    if (alike) {
+    if (donors.caption != own.caption)
+      donors.firing = firing::seenOf(evaluation_, donor_).words() + "; " + donors.firing;
+    if (donors.throws == own.throws && donors.firing == own.firing) {
       own.heading = "donor, " + own.heading;
-    } else if (donors.caption == own.caption) {
+    } else {
       sheet_.stars.push_back(std::move(donors));
     }
   }
@@ -672,9 +677,8 @@ class Writer {
       return orderAndIntervals(number, firesAt);
     });
     star.firing = firingOf(number, star.order);
-    star.caption = seen.end.empty() ? "Throws seen from an end that nobody named"
-                                    : "Throws seen from the " + std::string(seen.end);
-    if (!seen.rotationSaid) star.caption += ", rotation not said";
+    star.senseSaid = seen.rotationSaid;
+    star.caption = "Throws " + seen.words();
     return star;
   }
 

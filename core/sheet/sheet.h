@@ -104,10 +104,11 @@ struct Star {
   };
   std::vector<Throw> throws;
   bool clockwise = true;  ///< as seen
+  bool senseSaid = true;  ///< else clockwise is assumed
   std::string heading;    ///< the part its engine plays; "donor, target" where both are alike
   std::string order;      ///< and intervals: "1-3-2, 240° each"; or what it waits for
   std::string firing;     ///< order and intervals; of each cylinder throw and top after the first
-  std::string caption;    ///< from which end it is seen, and what nobody said
+  std::string caption;    ///< from which end it is seen and which way it turns, said or not
 
   bool operator==(const Star&) const = default;
 };
@@ -135,8 +136,9 @@ struct Sheet {
   /// before every cylinder has its throw.
   std::vector<Star> stars;
   std::vector<Objection> objections;  ///< the heaviest first, of equals those on the stack
-  std::string restsOn;                ///< what is assumed or by default; may be empty
-  std::string restsFurtherOn;         ///< from books, computed, taken as none; may be empty
+  /// What is assumed or by default of what decides; may be empty.
+  std::string restsOn;
+  std::string restsFurtherOn;  ///< the same of the rest; from books, computed, none; may be empty
   std::string waitsFor;               ///< entries that are missing; may be empty
   std::string besides;  ///< engines of the project without a column, by name; may be empty
   std::vector<Measured> asBuilt;

@@ -266,11 +266,11 @@ TEST_F(CrankOfASample, HasTheLowestNumberAtTheFreeEnd) {
   type(in::cylinderPitch, "84");
   type(in::viewedFrom, "free end");
   EXPECT_EQ(places(), (std::vector{0, 84, 168}));
-  EXPECT_TRUE(crank().inFront.contains(QStringLiteral("Cylinder 1 ")));
-  EXPECT_TRUE(crank().inFront.endsWith(QStringLiteral("in front")));
+  EXPECT_TRUE(inFront(crank()).contains(QStringLiteral("Cylinder 1 ")));
+  EXPECT_TRUE(inFront(crank()).endsWith(QStringLiteral("in front")));
   type(in::viewedFrom, "output end");
   EXPECT_EQ(places(), (std::vector{168, 84, 0}));
-  EXPECT_TRUE(crank().inFront.endsWith(QStringLiteral("farthest away")));
+  EXPECT_TRUE(inFront(crank()).endsWith(QStringLiteral("farthest away")));
   type(in::cylinderNumber, "3; 2; 1");
   EXPECT_EQ(places().front(), 0);
   type(in::viewedFrom, "free end");

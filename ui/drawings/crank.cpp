@@ -114,29 +114,41 @@ class CrankReader {
   void look() {
     const firing::Seen seen = firing::seenOf(evaluation_, engine_);
     crank_.figure.clockwise = seen.clockwise;
-    crank_.seenFrom = seen.end.empty() ? QStringLiteral("seen from an end that nobody named")
-                                       : QStringLiteral("seen from the ") + fromCore(seen.end);
+    crank_.figure.senseSaid = seen.rotationSaid;
+    crank_.seenFrom = fromCore(seen.words());
+    crank_.seenBehind = fromCore(seen.wordsFromBehind());
     auto& all = crank_.figure.cylinders;
     const auto [least, most] = std::ranges::minmax(all, {}, &FigureCylinder::along);
     const double front = least.along;
     const double back = most.along;
+    const bool said = evaluation_.inputStands(engine_, in::firstStandsAt);
+    const bool fromOutputEnd = at(in::viewedFrom, model::CrankEnd::OutputEnd);
+    const bool risesFromFreeEnd =
+        said ? at(in::firstStandsAt, model::CrankEnd::FreeEnd) : lowestStandsBefore(front, back);
+    for (FigureCylinder& one : all) {
+      one.along = fromOutputEnd == risesFromFreeEnd ? back - one.along : one.along - front;
+    }
+    if (cylinders_ < 2) return;
+    const auto atFreeEnd = fromOutputEnd
+                               ? std::ranges::max_element(all, {}, &FigureCylinder::along)
+                               : std::ranges::min_element(all, {}, &FigureCylinder::along);
+    crank_.atFreeEnd = (said ? QStringLiteral("Cylinder %1 stands at the free end")
+                             : QStringLiteral("Cylinder %1 is taken to stand at the free end"))
+                           .arg(atFreeEnd->name);
+    crank_.freeEndInFront = !fromOutputEnd;
+  }
+
+  bool at(const describe::Input& input, model::CrankEnd end) const {
+    return evaluation_.inputStands(engine_, input) && value(input, 0) == model::answer(end);
+  }
+
+  /// The lowest number, in the nearer half from where positions begin.
+  bool lowestStandsBefore(double begin, double end) const {
     int lowest = 0;
     for (int i = 1; i < cylinders_; ++i) {
       if (value(in::cylinderNumber, i) < value(in::cylinderNumber, lowest)) lowest = i;
     }
-    const FigureCylinder& first = all[static_cast<std::size_t>(lowest)];
-    const bool atTheBack = evaluation_.inputStands(engine_, in::viewedFrom) &&
-                           value(in::viewedFrom, 0) == model::answer(model::ViewedFrom::OutputEnd);
-    const bool isAtTheBack = first.along > 0.5 * (front + back);
-    if (cylinders_ > 1) {
-      const QString where = atTheBack          ? QStringLiteral(" at the free end: farthest away")
-                            : seen.end.empty() ? QStringLiteral(" in front")
-                                               : QStringLiteral(" at the free end: in front");
-      crank_.inFront = QStringLiteral("Cylinder %1 is taken to stand").arg(first.name) + where;
-    }
-    for (FigureCylinder& one : all) {
-      one.along = atTheBack == isAtTheBack ? one.along - front : back - one.along;
-    }
+    return crank_.figure.cylinders[static_cast<std::size_t>(lowest)].along <= 0.5 * (begin + end);
   }
 
   /// The lobe of the cylinder that fires first points away from it as it fires; the others are as
@@ -174,6 +186,13 @@ class CrankReader {
 };
 
 }  // namespace
+
+QString inFront(const Crank& crank, bool behind) {
+  if (crank.atFreeEnd.isEmpty()) return {};
+  return (crank.freeEndInFront == behind ? QStringLiteral("%1: farthest away")
+                                         : QStringLiteral("%1: in front"))
+      .arg(crank.atFreeEnd);
+}
 
 Crank crankToDraw(const assess::Assessment& assessment, const units::Style& style, int engine) {
   if (engine < 0) return {.figure = {}, .whyNot = QStringLiteral("There is no engine yet.")};

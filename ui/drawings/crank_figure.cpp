@@ -31,6 +31,7 @@ constexpr double kCamLift = 0.12;
 constexpr double kCamEnd = 0.25;   // beyond the last lobe
 constexpr double kOverCam = 0.55;  // the axis over the crown at its top
 constexpr double kOver = 0.2;      // likewise, without a camshaft
+constexpr double kArrow = 0.12;    // the arrow of rotation, outside of what turns
 
 /// What a body takes up along a direction.
 struct Span {
@@ -157,6 +158,7 @@ class CrankPainter {
       draft_.painter().setPen(draft_.narrow());
       for (const QPolygonF& edge : body->edges) draft_.painter().drawPolygon(edge);
     }
+    paintRotation();
     for (const Word& name : names_) draft_.label(name.box.center(), name.text, true);
     paintCamshaftName();
   }
@@ -253,9 +255,9 @@ class CrankPainter {
       append(points, circle(foot + top(one) * up, up, 0.5 * one.bore));
       points.emplace_back(foot + endOfAxis(one) * up);
       for (const double side : {-1.0, 1.0}) {
-        append(points, circle(foot + side * web * along, along, reach()));
-        append(points,
-               circle(foot + side * (web + kStub * bore_) * along, along, kJournal * bore_));
+        append(points, circle(foot + side * web * along, along, reach() + kArrow * bore_));
+        const Vector3d end = foot + side * (web + kStub * bore_) * along;
+        append(points, circle(end, along, kJournal * bore_));
       }
     }
     if (hasCamshaft()) {
@@ -633,6 +635,60 @@ class CrankPainter {
     const double beyond = web + (kStub + kBeyond) * bore_;
     draft_.line(seen(Vector3d(0.0, 0.0, beyond)), seen(Vector3d(0.0, 0.0, -last - beyond)),
                 draft_.centre());
+  }
+
+  /// An arrow before the end that faces the eye, where the cylinders leave most room.
+  void paintRotation() {
+    constexpr double kHalf = kTurn / 10.0;
+    constexpr double kHead = 0.3;  // of the half
+    constexpr int kSteps = 16;
+    const double z = nearEnd();
+    const double middle = middleOfGap();
+    const double radius = reach() + kArrow * bore_;
+    const auto on = [&](double angle, double away) {
+      return seen(away * pointing(angle) + Vector3d(0.0, 0.0, z));
+    };
+    const double tip = middle + kHalf;
+    const double head = tip - kHead * kHalf;
+    QPainterPath arc(on(middle - kHalf, radius));
+    for (int i = 1; i <= kSteps; ++i) {
+      arc.lineTo(on(middle - kHalf + (head - middle + kHalf) * i / kSteps, radius));
+    }
+    draft_.outline(arc, draft_.given(figure_.senseSaid));
+    QPainterPath point(on(tip, radius));
+    point.lineTo(on(head, radius + 0.5 * kArrow * bore_));
+    point.lineTo(on(head, radius - 0.5 * kArrow * bore_));
+    point.closeSubpath();
+    if (figure_.senseSaid) draft_.painter().fillPath(point, draft_.ink().line);
+    draft_.outline(point, draft_.wide());
+  }
+
+  /// [rad] The middle of the widest gap between the axes.
+  double middleOfGap() const {
+    std::vector<double> angles;
+    for (const Bank& bank : banks_)
+      angles.push_back(bank.axis - kTurn * std::floor(bank.axis / kTurn));
+    std::ranges::sort(angles);
+    double begin = angles.back() - kTurn;
+    double end = angles.front();
+    for (std::size_t i = 1; i < angles.size(); ++i) {
+      if (angles[i] - angles[i - 1] <= end - begin) continue;
+      begin = angles[i - 1];
+      end = angles[i];
+    }
+    return 0.5 * (begin + end);
+  }
+
+  /// z of the end of the shaft that faces the eye.
+  double nearEnd() const {
+    double last = 0.0;
+    double web = 0.0;
+    for (const FigureCylinder& one : figure_.cylinders) {
+      last = std::max(last, one.along);
+      web = std::max(web, 0.5 * one.rodWidth + kWeb * bore_);
+    }
+    const double beyond = web + kStub * bore_;
+    return near(Vector3d::UnitZ()) >= 0.0 ? beyond : -last - beyond;
   }
 
   /// Of a shaft: behind what sits on it.

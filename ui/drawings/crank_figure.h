@@ -33,6 +33,7 @@ struct FigureCylinder {
 struct CrankFigure {
   std::vector<FigureCylinder> cylinders;  ///< as they are entered
   bool clockwise = true;                  ///< as seen
+  bool senseSaid = true;                  ///< else the arrow is drawn as what is assumed
   QString camshaft = {};                  ///< what stands at the camshafts; empty: none is drawn
 };
 

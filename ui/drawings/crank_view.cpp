@@ -17,6 +17,7 @@
 
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
+#include "ui/drawings/caption.h"
 
 namespace strokewright::ui {
 namespace {
@@ -49,22 +50,28 @@ QString layoutInWords(const Taste& taste, const std::vector<FigureCylinder>& cyl
       .arg(QString::number(cylinders.size()), each.join(QStringLiteral(", ")));
 }
 
+/// One looks from the end that was not declared.
+bool isBehind(const Viewpoint& viewpoint) { return std::abs(viewpoint.turned) > 0.25 * kTurn; }
+
 QString viewInWords(const Taste& taste, const Crank& crank, const Viewpoint& viewpoint) {
   if (viewpoint == Viewpoint::fromTheEnd()) return crank.seenFrom;
   if (viewpoint == Viewpoint::isometric())
-    return CrankView::tr("%1 at an angle").arg(crank.seenFrom);
-  return CrankView::tr("%1, walked round by %2 and up by %3")
-      .arg(crank.seenFrom, angle(taste, viewpoint.turned), angle(taste, viewpoint.tilted));
+    return CrankView::tr("at an angle, %1").arg(crank.seenFrom);
+  const bool behind = isBehind(viewpoint);
+  return (behind ? CrankView::tr("walked round by %2 and up by %3, now seen %1")
+                 : CrankView::tr("%1; walked round by %2 and up by %3"))
+      .arg(behind ? crank.seenBehind : crank.seenFrom, angle(taste, viewpoint.turned),
+           angle(taste, viewpoint.tilted));
 }
 
 QString inWords(const Taste& taste, const Crank& crank, const Viewpoint& viewpoint,
                 double crankAngle) {
-  QString text =
-      CrankView::tr("%1 Turned %2 by %3, %4.")
-          .arg(layoutInWords(taste, crank.figure.cylinders),
-               crank.figure.clockwise ? CrankView::tr("clockwise") : CrankView::tr("anticlockwise"),
-               angle(taste, crankAngle), viewInWords(taste, crank, viewpoint));
-  if (!crank.inFront.isEmpty()) text += CrankView::tr(" %1.").arg(crank.inFront);
+  QString text = CrankView::tr("%1 Turned by %2, %3.")
+                     .arg(layoutInWords(taste, crank.figure.cylinders), angle(taste, crankAngle),
+                          viewInWords(taste, crank, viewpoint));
+  if (!crank.atFreeEnd.isEmpty()) {
+    text += CrankView::tr(" %1.").arg(inFront(crank, isBehind(viewpoint)));
+  }
   if (!crank.figure.camshaft.isEmpty()) {
     text += CrankView::tr(" Over the pistons: %1.").arg(crank.figure.camshaft);
   }
@@ -78,10 +85,9 @@ CrankView::CrankView(Document& document, Taste& taste, std::function<int()> whic
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The crank in space, turning"));
-  setToolTip(tr(
-      "Drag or use the arrow keys to walk round it; Page Up and Page Down turn the crank; Home "
-      "looks at an angle, End from the declared end. The cylinder of the lowest number is taken to "
-      "stand at the free end."));
+  setToolTip(
+      tr("Drag or use the arrow keys to walk round it; Page Up and Page Down turn the crank; Home "
+         "looks at an angle, End from the declared end."));
   connect(&document, &Document::projectChanged, this, &CrankView::read);
   connect(&taste, &Taste::changed, this, &CrankView::read);
   read();
@@ -102,7 +108,8 @@ void CrankView::describe() {
 
 QString CrankView::seenInWords() const {
   const QString seen = viewInWords(taste_, crank_, viewpoint_);
-  return crank_.inFront.isEmpty() ? seen : tr("%1 · %2").arg(seen, inSentence(crank_.inFront));
+  if (crank_.atFreeEnd.isEmpty()) return seen;
+  return tr("%1 · %2").arg(seen, inSentence(inFront(crank_, isBehind(viewpoint_))));
 }
 
 void CrankView::setCrankAngle(double angle) {
@@ -130,13 +137,11 @@ void CrankView::paintEvent(QPaintEvent* /*event*/) {
     return;
   }
   // Which end it is stands below it, as below the star.
-  const QRectF words = QRectF(rect()).adjusted(0.0, height() - 1.2 * draft.textHeight(), 0.0, 0.0);
-  paintCrank(draft, QRectF(rect()).adjusted(0.0, 0.0, 0.0, -words.height()), crank_.figure,
-             viewpoint_, crankAngle_);
-  painter.setPen(draft.ink().faint);
-  painter.drawText(words, Qt::AlignCenter,
-                   painter.fontMetrics().elidedText(seenInWords(), Qt::ElideRight,
-                                                    static_cast<int>(words.width())));
+  const QString said = seenInWords();
+  const double words = captionHeight(draft, said, width());
+  paintCrank(draft, QRectF(rect()).adjusted(0.0, 0.0, 0.0, -words), crank_.figure, viewpoint_,
+             crankAngle_);
+  paintCaption(draft, QRectF(rect()).adjusted(0.0, height() - words, 0.0, 0.0), said);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(palette().color(QPalette::Highlight), 1.0));

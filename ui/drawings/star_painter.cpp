@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "ui/drawings/caption.h"
+
 namespace strokewright::ui {
 namespace {
 
@@ -33,7 +35,8 @@ double within(double angle) { return angle - kTurn * std::floor(angle / kTurn); 
 QString degrees(double angle, const QString& mark) {
   const double rounded = std::round(angle / kDegree * 10.0) / 10.0;
   return QString::number(rounded, 'f', rounded == std::round(rounded) ? 0 : 1)
-      .replace(QChar(u'.'), mark);
+      .replace(QChar(u'.'), mark)
+      .replace(QChar(u'-'), QChar(u'−'));
 }
 
 /// Those that point one way, with the names of all.
@@ -122,7 +125,7 @@ void paintRotation(Drafting& draft, const Star& star, QPointF centre, double rad
   for (int i = 0; i <= kSteps; ++i) {
     arc << centre + radius * pointing(from + (end - from) * i / kSteps, star.clockwise);
   }
-  draft.painter().setPen(draft.wide());
+  draft.painter().setPen(draft.given(star.senseSaid));
   draft.painter().setBrush(Qt::NoBrush);
   draft.painter().drawPolyline(arc);
   const QPointF side = pointing(end, star.clockwise) * length / 3.0;
@@ -131,14 +134,16 @@ void paintRotation(Drafting& draft, const Star& star, QPointF centre, double rad
   head.lineTo(arc.back() + side);
   head.lineTo(arc.back() - side);
   head.closeSubpath();
-  draft.painter().fillPath(head, draft.ink().line);
+  draft.outline(head, draft.wide());
+  if (star.senseSaid) draft.painter().fillPath(head, draft.ink().line);
 }
 
 }  // namespace
 
 void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
   const Around& around = star.angles ? kAround : kCloser;
-  const double words = star.seenFrom.isEmpty() ? 0.0 : 1.2 * draft.textHeight();
+  const double words =
+      star.seenFrom.isEmpty() ? 0.0 : captionHeight(draft, star.seenFrom, room.width());
   const double half = std::min(room.width(), room.height() - words) / 2.0;
   const QPointF centre(room.center().x(), room.top() + (room.height() - words) / 2.0);
   const double least = draft.mm(4.0);
@@ -160,10 +165,9 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
     const QPointF way = pointing(ray.angle, star.clockwise);
     draft.line(centre, centre + (radius - pin) * way, draft.wide());
     draft.circle(centre + radius * way, pin, draft.wide(), draft.ink().fill);
-    const double ahead = within(ray.angle);
-    const QString angle = degrees(ahead, star.mark) + QChar(u'°');
+    const QString angle = degrees(ray.angle, star.mark) + QChar(u'°');  // as it is entered
     const bool fits = draft.textWidth(angle) < 0.8 * (radius - pin);
-    if (star.angles && fits && ahead > kSame && kTurn - ahead > kSame) {
+    if (star.angles && fits && std::abs(ray.angle) > kSame) {
       draft.label(centre + 0.55 * radius * way, angle);
     }
   }
@@ -181,9 +185,7 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
   draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
   paintRotation(draft, star, centre, radius + pin + draft.mm(around.rotation), over);
   if (!star.seenFrom.isEmpty()) {
-    const double aside = std::min(draft.textWidth(star.seenFrom), room.width()) / 2.0;
-    draft.text(QPointF(room.center().x() - aside, room.bottom()), Qt::AlignLeft | Qt::AlignBottom,
-               star.seenFrom, false, draft.ink().faint);
+    paintCaption(draft, room.adjusted(0.0, room.height() - words, 0.0, 0.0), star.seenFrom);
   }
 }
 

@@ -20,7 +20,8 @@ struct StarThrow {
 struct Star {
   std::vector<StarThrow> throws;
   bool clockwise = true;               ///< as seen
-  QString seenFrom = {};               ///< said below it: "seen from the output end"
+  bool senseSaid = true;               ///< else the arrow is drawn as what is assumed
+  QString seenFrom = {};               ///< said below it: "seen from the output end, turns …"
   bool angles = true;                  ///< written on the throws; without them all is drawn closer
   QString mark = QStringLiteral(".");  ///< of decimals
 };

@@ -31,8 +31,8 @@ Star starOf(const Document& document, int engine) {
   }
   const firing::Seen seen = firing::seenOf(evaluation, engine);
   star.clockwise = seen.clockwise;
-  star.seenFrom = seen.end.empty() ? StarView::tr("seen from an end that nobody named")
-                                   : StarView::tr("seen from the %1").arg(fromCore(seen.end));
+  star.senseSaid = seen.rotationSaid;
+  star.seenFrom = fromCore(seen.words());
   return star;
 }
 

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/model/inputs.h"
 #include "ui/document/taste.h"
 #include "ui/drawings/chain_painter.h"
 #include "ui/drawings/crank.h"
@@ -22,20 +23,23 @@ namespace strokewright::ui {
 namespace {
 
 using sheet::SheetKind;
+namespace in = model::in;
 
 // All in millimetres.
 constexpr double kGap = 1.6;        // between parts of the page
 constexpr double kClosing = 9.0;    // check bar and signature
 constexpr double kWords = 66.0;     // width of what says how to measure
 constexpr double kOneBox = 15.0;    // least width of a place of one box
+constexpr double kReading = 11.5;   // least width of one of several readings beside each other
 constexpr double kOfSeveral = 8.4;  // least width of each of several
 constexpr double kMostBox = 26.0;   // width
 constexpr double kBetween = 1.4;    // places
 constexpr double kLeastBox = 4.6;   // height
-constexpr double kMostBoxHeight = 6.4;
+constexpr double kMostBoxHeight = 10.0;
 constexpr double kBoxStep = 0.2;
 constexpr double kBlockGap = 1.8;
 constexpr double kMostObjections = 18.0;
+constexpr double kSmallSketch = 40.0;  // before a reading is left out
 constexpr double kLeastSketch = 52.0;
 constexpr double kMostSketch = 84.0;
 constexpr double kMostChain = 130.0;
@@ -127,17 +131,13 @@ class BenchPage {
 
   // ---- What speaks against it
 
-  Paragraph countOf(std::size_t rest) const {
-    QStringList parts;
-    rest += static_cast<std::size_t>(sheet_.others);
-    if (rest > 0) parts.append(QStringLiteral("%1 more against it").arg(rest));
-    if (sheet_.remarks > 0) {
-      parts.append(sheet_.remarks == 1 ? QStringLiteral("1 remark")
-                                       : QStringLiteral("%1 remarks").arg(sheet_.remarks));
-    }
-    if (parts.isEmpty()) return {};
-    return {QStringLiteral("and"), parts.join(QStringLiteral(", ")) +
-                                       QStringLiteral(": see the spec sheet or the window.")};
+  /// What stands on other sheets, with those of this one that find no room.
+  Paragraph onOtherSheets(std::size_t listed) const {
+    const auto first = sheet_.objections.begin() + static_cast<std::ptrdiff_t>(listed);
+    std::vector<sheet::Objection> others(first, sheet_.objections.end());
+    others.insert(others.end(), sheet_.leftOut.begin(), sheet_.leftOut.end());
+    if (others.empty()) return {};
+    return {QStringLiteral("On other sheets:"), fromCore(countOf(others)) + QLatin1Char('.')};
   }
 
   double heightOf(const std::vector<Paragraph>& paragraphs) {
@@ -171,7 +171,7 @@ class BenchPage {
         paragraphs.push_back(
             {QStringLiteral("Nothing"), QStringLiteral("speaks against the throws.")});
       }
-      const Paragraph rest = countOf(sheet_.objections.size() - count);
+      const Paragraph rest = onOtherSheets(count);
       if (!rest.lead.isEmpty()) paragraphs.push_back(rest);
       if (paragraphs.empty()) {
         paragraphs.push_back({QStringLiteral("Nothing"), QStringLiteral("speaks against it.")});
@@ -201,33 +201,51 @@ class BenchPage {
   }
   double boxesLeft() const { return inner().left() + mm(kWords); }
 
-  std::size_t placesInLine(const sheet::Asked& asked) const {
+  /// How the boxes of one place stand.
+  struct Boxes {
+    std::size_t places = 1;  ///< in a line
+    double width = 0.0;      ///< [device units] of a place
+    int readings = 1;
+    int across = 1;  ///< readings beside each other
+    int rows = 1;    ///< of them
+  };
+
+  Boxes boxesOf(const sheet::Asked& asked, const BoxSize& size) const {
     const auto columns = columnsOf(asked);
-    const double least =
-        mm(columns == 1 ? kOneBox : kOfSeveral * static_cast<double>(columns)) + mm(kBetween);
-    const auto room = static_cast<std::size_t>((inner().right() - boxesLeft()) / least);
-    return std::clamp<std::size_t>(room, 1, std::max<std::size_t>(1, asked.places.size()));
+    Boxes boxes{.readings = std::min(asked.readings, size.readings)};
+    double least = kOfSeveral * static_cast<double>(columns);
+    if (columns == 1) least = boxes.readings > 1 ? std::max(kOneBox, 2.0 * kReading) : kOneBox;
+    const double room = inner().right() - boxesLeft() + mm(kBetween);
+    const auto places = static_cast<std::size_t>(room / mm(least + kBetween));
+    boxes.places =
+        std::clamp<std::size_t>(places, 1, std::max<std::size_t>(1, asked.places.size()));
+    const double most = kMostBox * static_cast<double>(
+                                       std::max(columns, static_cast<std::size_t>(boxes.readings)));
+    boxes.width =
+        std::min(room / static_cast<double>(boxes.places), mm(most + kBetween)) - mm(kBetween);
+    if (columns == 1) {
+      boxes.across = std::clamp(static_cast<int>(boxes.width / mm(kReading)), 1, boxes.readings);
+    }
+    boxes.rows = (boxes.readings + boxes.across - 1) / boxes.across;
+    return boxes;
   }
 
-  /// Over the first line of places, what their columns hold.
+  /// Over the boxes of a place, what their columns hold.
   double headingHeight(const sheet::Asked& asked) const {
     return asked.columns.empty() ? 0.0 : draft_.textHeight();
   }
 
   double captionHeight() const { return draft_.textHeight() + mm(0.4); }
 
-  int readingsOf(const sheet::Asked& asked, const BoxSize& size) const {
-    return std::min(asked.readings, size.readings);
-  }
-
   double lineHeight(const sheet::Asked& asked, const BoxSize& size) const {
-    return captionHeight() + readingsOf(asked, size) * mm(size.height) + mm(1.0);
+    return captionHeight() + headingHeight(asked) + boxesOf(asked, size).rows * mm(size.height) +
+           mm(1.0);
   }
 
   double boxesHeight(const sheet::Asked& asked, const BoxSize& size) const {
-    const std::size_t inLine = placesInLine(asked);
+    const std::size_t inLine = boxesOf(asked, size).places;
     const std::size_t lines = (asked.places.size() + inLine - 1) / inLine;
-    return headingHeight(asked) + static_cast<double>(lines) * lineHeight(asked, size);
+    return static_cast<double>(lines) * lineHeight(asked, size);
   }
 
   std::vector<Paragraph> wordsOf(const sheet::Asked& asked, std::size_t number) const {
@@ -312,11 +330,12 @@ class BenchPage {
   void chooseBoxes() {
     if (sheet_.asked.empty()) return;
     for (std::size_t i = 0; i < rows_.size(); ++i) rows_[i] = std::min(rows_[i], kMostRowsFirst);
-    const double room = foot_ - top_ - mm(2.0 * kGap) - leastDrawing() - notesHeight();
+    const double room = foot_ - top_ - mm(2.0 * kGap) - notesHeight();
     const auto fits = [&](const BoxSize& size) {
-      return askedHeight(size) + gridsHeight() <= room;
+      return askedHeight(size) + gridsHeight() + leastDrawing() <= room;
     };
     size_ = {kMostReadings, kLeastBox};
+    if (!fits(size_)) leastSketch_ = kSmallSketch;
     while (size_.readings > 1 && !fits(size_)) --size_.readings;
     for (std::size_t& rows : rows_) {
       while (rows > 0 && !fits(size_)) --rows;
@@ -341,20 +360,16 @@ class BenchPage {
     for (const Paragraph& paragraph : wordsOf(asked, number)) {
       y = flow.draw(draft_.painter(), draft_.ink().line, paragraph, y);
     }
-    const std::size_t inLine = placesInLine(asked);
-    const double most = mm(kMostBox + (asked.columns.empty() ? 0.0 : kMostBox));
-    const double width =
-        std::min((inner().right() - boxesLeft() + mm(kBetween)) / static_cast<double>(inLine),
-                 most + mm(kBetween));
-    const double first = top + headingHeight(asked);
-    for (std::size_t i = 0; i < inLine; ++i) {
-      headColumns(asked, QPointF(boxesLeft() + static_cast<double>(i) * width, top),
-                  width - mm(kBetween));
-    }
+    const Boxes boxes = boxesOf(asked, size_);
+    const bool named = placesFindRoomForNames(asked, boxes.width);
     for (std::size_t i = 0; i < asked.places.size(); ++i) {
-      const double left = boxesLeft() + static_cast<double>(i % inLine) * width;
-      const double line = first + static_cast<double>(i / inLine) * lineHeight(asked, size_);
-      paintPlace(asked, asked.places[i], QPointF(left, line), width - mm(kBetween));
+      const double left =
+          boxesLeft() + static_cast<double>(i % boxes.places) * (boxes.width + mm(kBetween));
+      const double line = top + static_cast<double>(i / boxes.places) * lineHeight(asked, size_);
+      const sheet::Box& place = asked.places[i];
+      paintCaption(place, named ? nameOfPlace(asked, place) : fromCore(place.label), QPointF(left, line),
+                   boxes.width);
+      paintBoxes(asked, boxes, QPointF(left, line + captionHeight()));
     }
     const double bottom = top + std::max(y - top, boxesHeight(asked, size_));
     const double rule = bottom + mm(kBlockGap / 2.0);
@@ -362,27 +377,41 @@ class BenchPage {
     return bottom + mm(kBlockGap);
   }
 
-  void headColumns(const sheet::Asked& asked, QPointF topLeft, double width) {
-    const double box = width / static_cast<double>(columnsOf(asked));
-    for (std::size_t i = 0; i < asked.columns.size(); ++i) {
-      draft_.text(topLeft + QPointF(static_cast<double>(i) * box, 0.0),
-                  Qt::AlignLeft | Qt::AlignTop, fromCore(asked.columns[i]), false,
-                  draft_.ink().faint);
-    }
+  /// "cylinder 2"
+  static QString nameOfPlace(const sheet::Asked& asked, const sheet::Box& place) {
+    return place.label.empty() ? QString() : fromCore(asked.place + " " + place.label);
   }
 
-  void paintPlace(const sheet::Asked& asked, const sheet::Box& place, QPointF topLeft,
-                  double width) {
-    draft_.text(topLeft, Qt::AlignLeft | Qt::AlignTop, fromCore(place.label), false,
-                draft_.ink().faint);
+  bool placesFindRoomForNames(const sheet::Asked& asked, double width) const {
+    return std::ranges::all_of(asked.places, [&](const sheet::Box& place) {
+      return draft_.textWidth(nameOfPlace(asked, place)) + mm(1.5) +
+                 draft_.textWidth(fromCore(place.drawn), true) <=
+             width;
+    });
+  }
+
+  void paintCaption(const sheet::Box& place, const QString& name, QPointF topLeft, double width) {
+    draft_.text(topLeft, Qt::AlignLeft | Qt::AlignTop, name, false, draft_.ink().faint);
     draft_.text(topLeft + QPointF(width, 0.0), Qt::AlignRight | Qt::AlignTop, fromCore(place.drawn),
                 true);
-    const double box = width / static_cast<double>(columnsOf(asked));
-    const double top = topLeft.y() + captionHeight();
-    for (std::size_t column = 0; column < columnsOf(asked); ++column) {
-      const double left = topLeft.x() + static_cast<double>(column) * box;
-      for (int reading = 0; reading < readingsOf(asked, size_); ++reading) {
-        draft_.rectangle(QRectF(left, top + reading * mm(size_.height), box, mm(size_.height)),
+  }
+
+  /// Columns, each with its heading, of readings one below the other; without columns readings
+  /// stand beside each other, as many as there is room for.
+  void paintBoxes(const sheet::Asked& asked, const Boxes& boxes, QPointF topLeft) {
+    const int columns = std::max(boxes.across, static_cast<int>(columnsOf(asked)));
+    const double width = boxes.width / columns;
+    const double top = topLeft.y() + headingHeight(asked);
+    for (int column = 0; column < columns; ++column) {
+      const double left = topLeft.x() + column * width;
+      if (!asked.columns.empty()) {
+        draft_.text(QPointF(left, topLeft.y()), Qt::AlignLeft | Qt::AlignTop,
+                    fromCore(asked.columns[static_cast<std::size_t>(column)]), false,
+                    draft_.ink().faint);
+      }
+      for (int row = 0; row < boxes.rows; ++row) {
+        if (row * boxes.across + column % boxes.across >= boxes.readings) continue;
+        draft_.rectangle(QRectF(left, top + row * mm(size_.height), width, mm(size_.height)),
                          draft_.narrow());
       }
     }
@@ -412,7 +441,7 @@ class BenchPage {
   }
 
   double leastDrawing() const {
-    if (sheet_.kind == SheetKind::Survey) return mm(kLeastSketch);
+    if (sheet_.kind == SheetKind::Survey) return mm(leastSketch_);
     return crank_.cylinders.empty() ? 0.0 : mm(kLeastCrank);
   }
 
@@ -467,6 +496,7 @@ class BenchPage {
       const double side = std::min(mm(kMostStar), 1.35 * room.height());
       Star star{.throws = {},
                 .clockwise = sheet_.star->clockwise,
+                .senseSaid = sheet_.star->senseSaid,
                 .angles = side >= mm(kRoomForAngles),
                 .mark = fromCore(style_.decimalMark)};
       for (const sheet::Star::Throw& one : sheet_.star->throws) {
@@ -517,13 +547,22 @@ class BenchPage {
     return sheet_.asked.empty() ? 1 : static_cast<int>(sheet_.asked.front().places.size());
   }
 
-  /// By the order in which the sheet asks; a single has no pitch.
+  /// By the order in which the sheet asks; what it does not ask for has none.
   SurveyNumbers surveyNumbers() const {
-    if (sheet_.asked.empty()) return {};
-    SurveyNumbers numbers{.seat = 1, .across = 2, .barrel = 3, .deck = 4, .liner = 5, .width = 6};
-    if (cylinders() > 1) numbers.pitch = 7;
-    numbers.mainBores = static_cast<int>(sheet_.asked.size());
-    return numbers;
+    const auto numberOf = [&](const describe::Input* input) {
+      const auto asked = std::ranges::find(sheet_.asked, input, &sheet::Asked::input);
+      return asked == sheet_.asked.end() ? 0
+                                         : static_cast<int>(asked - sheet_.asked.begin()) + 1;
+    };
+    return {.seat = numberOf(&in::seatHeight),
+            .across = numberOf(&in::seatAcross),
+            .barrel = numberOf(&in::barrelHeight),
+            .direct = numberOf(&in::deckHeight),
+            .deck = numberOf(&in::measuredDeckClearance),
+            .liner = numberOf(&in::linerProud),
+            .width = numberOf(&in::seatAcrossWidth),
+            .pitch = numberOf(&in::cylinderPitch),
+            .mainBores = numberOf(nullptr)};
   }
 
   Drafting draft_;
@@ -534,6 +573,7 @@ class BenchPage {
   std::vector<Laid> grids_;
   std::vector<std::size_t> rows_;  ///< of each table that find room
   BoxSize size_;
+  double leastSketch_ = kLeastSketch;  ///< [mm]
   LineRoom words_;     ///< of notes and tables
   double top_ = 0.0;   ///< of what is between head and foot
   double foot_ = 0.0;  ///< of it
@@ -594,9 +634,9 @@ CrankFigure takeCrank(sheet::BenchSheet& sheet, const assess::Assessment& assess
     sheet.whyNoDrawing = crank.whyNot.toStdString();
     return {};
   }
-  QString note = QStringLiteral("Cylinder %1 at its top dead centre, %2 at an angle (isometric).")
+  QString note = QStringLiteral("Cylinder %1 at its top dead centre, at an angle (isometric), %2.")
                      .arg(crank.figure.cylinders.front().name, crank.seenFrom);
-  if (!crank.inFront.isEmpty()) note += QStringLiteral(" %1.").arg(crank.inFront);
+  if (!crank.atFreeEnd.isEmpty()) note += QStringLiteral(" %1.").arg(inFront(crank));
   if (!crank.notGiven.isEmpty()) {
     note += QStringLiteral(" Not entered, and assumed in the figure: %1.")
                 .arg(crank.notGiven.join(QStringLiteral(", ")));

@@ -31,7 +31,10 @@ constexpr double kPitchStep = 0.05;
 constexpr double kClosestPitch = 0.94;  // times the height of the type: figures have no descent
 constexpr double kPlotWidth = 44.0;
 constexpr double kMostPlot = 42.0;  // height
-constexpr double kLeastPlot = 23.0;
+constexpr double kEnoughPlot = 30.0;  // before words give way
+constexpr double kLeastPlot = 19.0;
+constexpr double kBetweenPlots = 2.0;
+constexpr double kBesidePlots = 3.0;
 constexpr double kLeastStack = 44.0;  // height of the enlarged stack
 constexpr double kMostStack = 60.0;
 constexpr double kStackGap = 1.5;    // above it
@@ -43,12 +46,25 @@ constexpr double kLeastSection = 48.0;  // height; before it is cut shorter ther
 constexpr double kBetweenColumns = 4.0;
 constexpr int kBoxesInARow = 6;
 
-/// [%] of the font's own width, of what speaks against it and the grounds where room is short.
-constexpr std::array kNarrowWords = {85, 75};
+/// [%] of the font's own width, of what speaks against it where room is short.
+constexpr std::array kWords = {100, 85, 75};
+
+/// How the grounds and the plots make room for one another and for what speaks against it.
+struct Layout {
+  int grounds;        ///< [%] of the font's own width
+  bool wholeGrounds;  ///< not only those of what decides
+  double leastPlot;   ///< [mm] 0: none
+};
+constexpr std::array<Layout, 6> kLayouts = {{{100, true, kEnoughPlot},
+                                             {100, false, kEnoughPlot},
+                                             {85, false, kLeastPlot},
+                                             {75, false, kLeastPlot},
+                                             {85, true, 0.0},
+                                             {75, false, 0.0}}};
 
 /// How the table is made to fit.
 struct Choice {
-  int stretch;      ///< [%] of the font's own width
+  int stretch;      ///< [%] of the font's own width, of table and drawings
   Brief brief;      ///< say numbers in brief
   double drawings;  ///< [mm] width of the drawings beside the table
 };
@@ -73,7 +89,8 @@ class Page {
   Page(QPainter& painter, const QSizeF& paper, double millimetre, Choice choice,
        const sheet::Sheet& sheet, const assess::Assessment& assessment, const units::Style& style,
        const sheet::SheetOptions& options)
-      : draft_(painter, paperMedium(millimetre, choice.stretch)),
+      : draft_(painter, paperMedium(millimetre, 100)),
+        narrow_(painter, paperMedium(millimetre, choice.stretch)),
         sheet_(sheet),
         assessment_(assessment),
         style_(style),
@@ -81,7 +98,7 @@ class Page {
         frame_(draft_, paper),
         inner_(frame_.inner()),
         drawings_(draft_.mm(choice.drawings)),
-        table_(draft_, sheet, inner_.width() - drawings_ - draft_.mm(kBetween), choice.brief) {}
+        table_(narrow_, sheet, inner_.width() - drawings_ - draft_.mm(kBetween), choice.brief) {}
 
   bool tableFits() const { return table_.fits(); }
 
@@ -123,8 +140,11 @@ class Page {
   /// A caption with the number drawn, and the box under it.
   void paintBox(const QRectF& cell, const QString& label, const QString& drawn) {
     const QPointF middle(0.0, (cell.height() - mm(kBox)) / 2.0);
-    draft_.text(cell.topLeft() + middle, Qt::AlignLeft, label, false, draft_.ink().faint);
-    draft_.text(cell.topRight() + middle, Qt::AlignRight, drawn);
+    const bool fits =
+        draft_.textWidth(label) + draft_.textWidth(drawn) + mm(1.0) <= cell.width();
+    Drafting& words = fits ? draft_ : narrow_;
+    words.text(cell.topLeft() + middle, Qt::AlignLeft, label, false, draft_.ink().faint);
+    words.text(cell.topRight() + middle, Qt::AlignRight, drawn);
     draft_.rectangle(QRectF(cell.left(), cell.bottom() - mm(kBox), cell.width(), mm(kBox)),
                      draft_.narrow());
   }
@@ -197,7 +217,12 @@ class Page {
       if (!text.empty()) paragraphs.push_back({QLatin1String(lead), fromCore(text)});
     };
     say("Rests on", sheet_.restsOn);
-    if (wholeGrounds_) say("and", sheet_.restsFurtherOn);
+    const char* further = sheet_.restsOn.empty() ? "Rests on" : "and";
+    if (wholeGrounds_) {
+      say(further, sheet_.restsFurtherOn);
+    } else if (!sheet_.restsFurtherOn.empty()) {
+      say(further, "what else stands by default, from books or computed: see the window.");
+    }
     say("Waits", sheet_.waitsFor);
     return paragraphs;
   }
@@ -246,7 +271,7 @@ class Page {
     const std::string rest = countOf(std::span(sheet_.objections).subspan(count));
     if (!rest.empty()) {
       paragraphs.push_back(
-          {QStringLiteral("and"),
+          {QStringLiteral("Not listed"),
            fromCore(rest) + QStringLiteral(": see the window, or strokewright check.")});
     } else if (paragraphs.empty()) {
       paragraphs.push_back({QStringLiteral("Nothing"), QStringLiteral("speaks against it.")});
@@ -256,14 +281,14 @@ class Page {
 
   TextFlow column(int stretch, double left, double width) {
     QFont font = draft_.font();
-    font.setStretch(std::min(font.stretch(), stretch));
+    font.setStretch(stretch);
     return TextFlow(font, *draft_.painter().device(), [=](double) {
       return LineRoom{left, width};
     });
   }
 
-  double besideLeft() const { return inner_.left() + mm(2.0 * kPlotWidth + 5.0); }
-  double besideWidth() const { return inner_.right() - besideLeft(); }
+  double plotsLeft() const { return inner_.right() - mm(2.0 * kPlotWidth + kBetweenPlots); }
+  double besideWidth() const { return plotsLeft() - mm(kBesidePlots) - inner_.left(); }
   double halfWidth() const { return (inner_.width() - mm(kBetweenColumns)) / 2.0; }
 
   /// What speaks against it, paragraph by paragraph.
@@ -338,42 +363,45 @@ class Page {
     return std::max(plots, block_.height + mm(0.5));
   }
 
-  void setGrounds(int stretch, bool whole = true) {
+  void setGrounds(int stretch, bool whole) {
     groundsStretch_ = stretch;
     wholeGrounds_ = whole;
     bottom_ = foot_ - groundsHeight(stretch);
   }
 
-  /// Rows close up first, then the plots become small, then the words narrow; what speaks against
-  /// it comes before the plots, and only what finds no room even so is counted, the least weighty
-  /// first.
+  /// Rows close up first, then the grounds are shortened and the plots become small while words
+  /// narrow; what speaks against it comes before the plots, and only what finds no room even so is
+  /// counted, the least weighty first.
   void arrange() {
-    setGrounds(draft_.font().stretch());
-    const double least = kClosestPitch * draft_.textHeight() / mm(1.0);
+    pitch_ = kClosestPitch * narrow_.textHeight() / mm(1.0);
     const std::size_t all = sheet_.objections.size();
-    const Measured whole = measured(draft_.font().stretch(), all);
-    for (pitch_ = kMostPitch; pitch_ > least; pitch_ -= kPitchStep) {
-      if (take(whole, mm(kMostPlot))) return;
+    std::vector<Measured> widths;
+    for (const int stretch : kWords) widths.push_back(measured(stretch, all));
+    const bool found = std::ranges::any_of(kLayouts, [&](const Layout& layout) {
+      setGrounds(layout.grounds, layout.wholeGrounds);
+      return std::ranges::any_of(widths, [&](const Measured& it) { return take(it, layout); });
+    });
+    for (std::size_t count = all + 1; !found && count > 0; --count) {
+      if (take(measured(kWords.back(), count - 1), 0.0)) break;
     }
-    pitch_ = least;
-    std::vector<Measured> widths{whole};
-    for (const int stretch : kNarrowWords) widths.push_back(measured(stretch, all));
-    const auto takeOne = [&](double most, double smallest) {
-      return std::ranges::any_of(widths, [&](const Measured& it) {
-        for (double plots = most; plots >= smallest; plots -= 1.0) {
-          if (take(it, mm(plots))) return true;
-        }
-        return false;
-      });
-    };
-    if (takeOne(kMostPlot, kLeastPlot)) return;
-    setGrounds(kNarrowWords.back());
-    if (takeOne(kMostPlot, kLeastPlot)) return;
-    setGrounds(draft_.font().stretch());
-    if (takeOne(0.0, 0.0)) return;
-    setGrounds(kNarrowWords.back(), false);
-    for (std::size_t count = all + 1; count > 0; --count) {
-      if (take(measured(kNarrowWords.back(), count - 1), 0.0)) return;
+    openRows();
+  }
+
+  bool take(const Measured& it, const Layout& layout) {
+    if (layout.leastPlot <= 0.0) return take(it, 0.0);
+    for (double plots = kMostPlot; plots >= layout.leastPlot; plots -= 1.0) {
+      if (take(it, mm(plots))) return true;
+    }
+    return false;
+  }
+
+  /// Rows take what is left over.
+  void openRows() {
+    while (pitch_ + kPitchStep <= kMostPitch) {
+      pitch_ += kPitchStep;
+      if (tableBottom() + needed() <= bottom_) continue;
+      pitch_ -= kPitchStep;
+      return;
     }
   }
 
@@ -386,7 +414,7 @@ class Page {
         y = flow.draw(draft_.painter(), draft_.ink().line, objections_.paragraphs[next++], y);
       }
     };
-    paint(block_.beside, besideLeft(), besideWidth(), mm(1.2));
+    paint(block_.beside, inner_.left(), besideWidth(), mm(1.2));
     paint(block_.left, inner_.left(), halfWidth(), block_.below);
     paint(objections_.paragraphs.size() - next, inner_.right() - halfWidth(), halfWidth(),
           block_.below);
@@ -420,9 +448,9 @@ class Page {
       const double words = inColumn().height(note(kLongScale), 0.0) + mm(0.5);
       return area.adjusted(0.0, 0.0, 0.0, -words);
     };
-    if (!hasRoomForCrown(draft_, above(), cylinder, style_)) crown = crownInWords(cylinder, style_);
+    if (!hasRoomForCrown(narrow_, above(), cylinder, style_)) crown = crownInWords(cylinder, style_);
     const QRectF stack = above();
-    const StackDrawn drawn = paintStack(draft_, stack, cylinder, style_, {});
+    const StackDrawn drawn = paintStack(narrow_, stack, cylinder, style_, {});
     inColumn().draw(draft_.painter(), draft_.ink().faint, note(drawn.enlargement),
                     stack.bottom() + mm(0.5));
   }
@@ -461,7 +489,7 @@ class Page {
   }
 
   TextFlow starWords(double left, double width) {
-    return column(draft_.font().stretch(), left, width - mm(2.0));
+    return column(narrow_.font().stretch(), left, width - mm(2.0));
   }
 
   static Paragraph firingOf(const sheet::Star& star) {
@@ -469,11 +497,12 @@ class Page {
   }
 
   void paintStarIn(const QRectF& room, const sheet::Star& star) {
-    Star drawn{.throws = {}, .clockwise = star.clockwise, .angles = false};
+    Star drawn{
+        .throws = {}, .clockwise = star.clockwise, .senseSaid = star.senseSaid, .angles = false};
     for (const sheet::Star::Throw& one : star.throws) {
       drawn.throws.push_back({one.ahead, one.axis, fromCore(one.name)});
     }
-    paintStar(draft_, room, drawn);
+    paintStar(narrow_, room, drawn);
   }
 
   /// The section is as large as it can be; then the stack takes what does not make it smaller.
@@ -486,7 +515,7 @@ class Page {
   }
 
   double reductionIn(const QRectF& area, const Cylinder& cylinder) {
-    return standardReduction(draft_, drawingIn(area), cylinder, style_);
+    return standardReduction(narrow_, drawingIn(area), cylinder, style_);
   }
 
   /// What the words under it leave.
@@ -497,21 +526,19 @@ class Page {
   }
 
   TextFlow inColumn() {
-    return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
-      return LineRoom{inner_.left(), drawings_};
-    });
+    return column(narrow_.font().stretch(), inner_.left(), drawings_);
   }
 
   void caption(const QString& text, double y) {
-    draft_.text(QPointF(inner_.left(), y), Qt::AlignLeft,
-                frame_.elided(text, drawings_, draft_.font()), false, draft_.ink().faint);
+    narrow_.text(QPointF(inner_.left(), y), Qt::AlignLeft,
+                 frame_.elided(text, drawings_, narrow_.font()), false, draft_.ink().faint);
   }
 
   void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
     const QRectF drawing = drawingIn(area);
     const double top = motion::topDeadCentreAngle(cylinder.mechanism);
     const SectionDrawn drawn =
-        paintSection(draft_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
+        paintSection(narrow_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
     inColumn().draw(draft_.painter(), draft_.ink().faint, sectionNote(cylinder, drawn.reduction),
                     drawing.bottom());
   }
@@ -534,13 +561,14 @@ class Page {
   void paintPlots() {
     if (plotHeight_ <= 0.0) return;
     const double top = split_ + mm(1.2);
-    const QRectF left(inner_.left(), top, mm(kPlotWidth), plotHeight_);
-    paintAccelerationPlot(draft_, left, assessment_, style_, sheet_);
-    paintBoreStrokePlot(draft_, left.translated(mm(kPlotWidth + 2.0), 0.0), assessment_, style_,
-                        sheet_);
+    const QRectF left(plotsLeft(), top, mm(kPlotWidth), plotHeight_);
+    paintAccelerationPlot(narrow_, left, assessment_, style_, sheet_);
+    paintBoreStrokePlot(narrow_, left.translated(mm(kPlotWidth + kBetweenPlots), 0.0), assessment_,
+                        style_, sheet_);
   }
 
   Drafting draft_;
+  Drafting narrow_;  ///< of table, drawings and plots, as narrow as the table needs it
   const sheet::Sheet& sheet_;
   const assess::Assessment& assessment_;
   const units::Style& style_;
