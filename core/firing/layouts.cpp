@@ -140,7 +140,7 @@ constexpr Column kColumns[] = {
 
 const describe::Table commonCranks{
     .key = "common_cranks",
-    .name = "Common cranks to begin from",
+    .name = "Common cranks",
     .per = describe::Per::Engine,
     .columns = kColumns,
     .formula = "throws ahead of the first in the sense of rotation; no tops, no firing order",

@@ -121,7 +121,7 @@ bool same(const firing::Order& one, const firing::Order& other, firing::Strokes 
 
 const Table crankTops{
     .key = "crank_tops",
-    .name = "Throws and top dead centres",
+    .name = "Throws and tops",
     .per = Per::Engine,
     .columns = kTops,
     .formula = "α = β − ψ + θ_TDC, less that of the first; lobe −α_f / 2 or a turn more",
@@ -145,7 +145,7 @@ const Table crankTops{
 
 const Table firingOrders{
     .key = "firing_orders",
-    .name = "Possible firing orders, 128 at most",
+    .name = "Firing orders",
     .per = Per::Engine,
     .columns = kOrders,
     .formula =
@@ -222,7 +222,7 @@ const Table triggers{
 
 const Table collectors{
     .key = "collectors",
-    .name = "Which cylinders share a collector",
+    .name = "Collectors",
     .per = Per::Engine,
     .columns = kCollectors,
     .formula =

@@ -808,6 +808,147 @@ TEST(Rotation, AgainstTheDonorsIsNoticedFromEitherEnd) {
   EXPECT_EQ(findingOf(same, 1, "rotation_against_donor"), nullptr) << "said from the other end";
 }
 
+/// The project with a mend taken.
+model::Project mended(model::Project project, const describe::Mend& mend) {
+  for (const auto& [input, text] : mend.entries) type(project.engines[0], input->key, text);
+  return project;
+}
+
+/// An engine with further entries.
+model::Project engineWith(model::Project project,
+                          const std::vector<std::pair<const char*, const char*>>& entries) {
+  for (const auto& [key, text] : entries) type(project.engines[0], key, text);
+  return project;
+}
+
+TEST(Rotation, AndEndAreAskedForWhereTheMirrorImageIsAnotherCrank) {
+  for (const char* key : {"rotation_not_said", "viewed_end_not_said"}) {
+    const model::Project triple = engineOf("3", "0; 240; 120");
+    const Assessment assessment(triple);
+    const describe::Finding* finding = findingOf(assessment, 0, key);
+    ASSERT_NE(finding, nullptr) << key;
+    EXPECT_EQ(finding->weight, describe::Weight::Objects);
+    ASSERT_EQ(finding->mends.size(), 2U);
+    for (const describe::Mend& mend : finding->mends) {
+      const model::Project after = mended(triple, mend);
+      EXPECT_EQ(findingOf(Assessment(after), 0, key), nullptr) << key;
+    }
+    const model::Project vee = engineOf("2", "0; 0", "0; 75");
+    EXPECT_NE(findingOf(Assessment(vee), 0, key), nullptr);
+    const model::Project four = engineOf("4", "0; 180; 180; 0");
+    EXPECT_EQ(findingOf(Assessment(four), 0, key), nullptr) << "its own mirror image";
+    const model::Project flat = engineOf("2", "0; 180", "0; 180");
+    EXPECT_EQ(findingOf(Assessment(flat), 0, key), nullptr);
+    const model::Project single = engineOf("1", "0");
+    EXPECT_EQ(findingOf(Assessment(single), 0, key), nullptr);
+    const model::Project none = engineOf("3", "");
+    EXPECT_EQ(findingOf(Assessment(none), 0, key), nullptr);
+  }
+}
+
+TEST(Rotation, IsSaidToBeAssumedWhereNobodySaidIt) {
+  model::Project project = engineOf("3", "0; 240; 120");
+  EXPECT_EQ(seenOf(Assessment(project).evaluation(), 0).words(),
+            "seen from an end that nobody named, sense not given: clockwise assumed");
+  project = engineWith(project, {{"viewed_from", "free_end"}, {"rotation", "anticlockwise"}});
+  const Assessment assessment(project);
+  EXPECT_EQ(seenOf(assessment.evaluation(), 0).words(),
+            "seen from the free end, turns anticlockwise");
+  EXPECT_EQ(seenOf(assessment.evaluation(), 0).wordsFromBehind(),
+            "from the output end, where it turns clockwise");
+}
+
+TEST(Lobes, AreNotComparedWithACrankThatTurnsTheOtherWay) {
+  model::Project project = conversion("3", "0; 120; 240", "0; 120; 240");
+  for (model::Engine& engine : project.engines) type(engine, "viewed_from", "free_end");
+  type(project.engines[0], "rotation", "clockwise");
+  type(project.engines[1], "rotation", "clockwise");
+  EXPECT_EQ(Assessment(project)(1, out::lobeMoved, 1).state, State::Value);
+  type(project.engines[1], "rotation", "anticlockwise");
+  EXPECT_EQ(Assessment(project)(1, out::lobeMoved, 1).state, State::None);
+}
+
+// By hand: 1-3-4-2 re-thrown so that 2, 3 and 4 fire at others than the donor's.
+TEST(Lobes, ThatMoveAreAllNamed) {
+  model::Project project = conversion("4", "0; 180; 180; 0", "0; 90; 270; 180");
+  type(project.engines[0], "firing_order", "1-3-4-2");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 1, "lobes_move");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding), HasSubstr("the lobes of cylinders 2, 3 and 4 must move on it"));
+  EXPECT_THAT(told(*finding), HasSubstr("most of all those of cylinder "));
+}
+
+TEST(Positions, OfOneBankDoNotFallOnOneAnother) {
+  const auto found = [](const char* positions, const char* axes) {
+    const model::Project project =
+        engineWith(engineOf("4", "0; 180; 180; 0", axes),
+                   {{"cylinder_position_m", positions}, {"bore_m", "68"}});
+    const Assessment assessment(project);
+    const describe::Finding* finding = findingOf(assessment, 0, "cylinders_at_one_place");
+    return finding == nullptr ? std::string() : told(*finding);
+  };
+  EXPECT_THAT(found("0; 100; 100; 340", ""), HasSubstr("Cylinders 2 and 3 stand at one place"));
+  EXPECT_THAT(found("0; 100; 160; 340", ""), HasSubstr("60.00 mm apart"));
+  EXPECT_EQ(found("0; 100; 200; 340", ""), "");
+  EXPECT_EQ(found("0; 0; 100; 100", "0; 90; 0; 90"), "") << "of two banks";
+}
+
+TEST(Positions, AreCountedFromTheFirstCylinderOn) {
+  const auto offered = [](const char* positions) {
+    const model::Project project =
+        engineWith(engineOf("3", "0; 240; 120"), {{"cylinder_position_m", positions}});
+    const Assessment assessment(project);
+    const describe::Finding* finding = findingOf(assessment, 0, "positions_run_backwards");
+    return finding == nullptr ? std::string() : finding->mends.front().entries.front().second;
+  };
+  EXPECT_EQ(offered("0; -84; -168"), "0; 84; 168 mm");
+  EXPECT_EQ(offered("170; 86; 0"), "0; 84; 170 mm");
+  EXPECT_EQ(offered("0; 84; 168"), "");
+  EXPECT_EQ(offered("0; -20; 84"), "") << "one stands a little before it";
+}
+
+TEST(Throws, AreToBeCountedFromTheFirst) {
+  const model::Project project = engineOf("3", "10; 240; 120");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "first_throw_not_zero");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Remarks);
+  const model::Project after = mended(project, finding->mends.front());
+  EXPECT_EQ(finding->mends.front().entries.front().second, "0; 230; 110 °");
+  const Assessment counted(after);
+  EXPECT_EQ(findingOf(counted, 0, "first_throw_not_zero"), nullptr);
+  EXPECT_EQ(degreesOf(counted, out::topAfterFirst, 3), degreesOf(assessment, out::topAfterFirst, 3))
+      << "nothing else moves";
+}
+
+// By hand: a radial three fires 1-3-2 every 240°, 1-2-3 at 120, 120 and 480°.
+TEST(FiringOrders, ThatAreFarMoreEvenAreOffered) {
+  model::Project project = engineOf("3", "0; 0; 0", "0; 120; 240");
+  type(project.engines[0], "firing_order", "1-2-3");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "far_more_even_order");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Remarks);
+  EXPECT_THAT(told(*finding), HasSubstr("480.0°"));
+  EXPECT_EQ(finding->mends.front().entries.front().second, "1-3-2");
+  const model::Project after = mended(project, finding->mends.front());
+  const Assessment even(after);
+  EXPECT_EQ(findingOf(even, 0, "far_more_even_order"), nullptr);
+  EXPECT_NEAR(even(0, out::largestFiringGap).value / kDegree, 240.0, 1e-6);
+}
+
+TEST(FiringOrders, WrittenWithoutAnythingBetweenAreTakenApart) {
+  model::Project project = engineOf("8", "0; 90; 270; 180; 180; 270; 90; 0");
+  type(project.engines[0], "firing_order", "15634278");
+  const Assessment assessment(project);
+  const describe::Finding* finding = findingOf(assessment, 0, "firing_order_names_each_once");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(told(*finding) + describe::word(finding->hint, {}), HasSubstr("1-5-6-3-4-2-7-8"));
+  ASSERT_FALSE(finding->mends.empty());
+  EXPECT_EQ(finding->mends.front().entries.front().second, "1-5-6-3-4-2-7-8");
+}
+
 /// An engine, and how its cylinders part evenly.
 struct CollectorRow {
   const char* name;

@@ -239,7 +239,7 @@ TEST(ThrowsOnTheSheet, SaySoWhereNobodySaidTheEndOrTheSense) {
     type(engine, in::rotation, "");
   }
   EXPECT_EQ(sheetFor(project).stars[0].caption,
-            "Throws seen from an end that nobody named, rotation not said");
+            "Throws seen from an end that nobody named, sense not given: clockwise assumed");
 }
 
 TEST(ThrowsOnTheSheet, SayWhatTheFiringWaitsFor) {

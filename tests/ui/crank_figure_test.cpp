@@ -201,6 +201,30 @@ TEST_F(CrankOnScreen, TurnsByKeysAndSlider) {
   EXPECT_EQ(slider_->value(), 710) << "back over the top, two turns are one cycle";
 }
 
+// The arrow lies below the crank of a cylinder that stands up, its tip in the sense of rotation: of
+// a crank that turns clockwise to the left.
+TEST(CrankFigure, CarriesAnArrowInItsSenseOfRotation) {
+  const auto ink = [](bool clockwise, bool said) {
+    constexpr int kSide = 400;
+    const CrankFigure figure{
+        .cylinders = {cylinder(0.0, 0.0, 0.0)}, .clockwise = clockwise, .senseSaid = said};
+    const QImage image = ui::painted(kSide, [&](Drafting& draft, const QRectF& room) {
+      paintCrank(draft, room, figure, Viewpoint::fromTheEnd(), 0.0);
+    });
+    std::pair<int, int> sides;
+    for (int y = kSide * 3 / 4; y < kSide; ++y) {
+      for (int x = 0; x < kSide; ++x) {
+        if (!isDark(image, x, y)) continue;
+        ++(x < kSide / 2 ? sides.first : sides.second);
+      }
+    }
+    return sides;
+  };
+  EXPECT_GT(ink(true, true).first, ink(true, true).second + 10) << "filled where it points";
+  EXPECT_GT(ink(false, true).second, ink(false, true).first + 10);
+  EXPECT_LT(ink(true, false).first, ink(true, true).first) << "assumed, it is no full line";
+}
+
 TEST_F(CrankOnScreen, IsWalkedRound) {
   EXPECT_EQ(view_->viewpoint(), Viewpoint::isometric());
   QTest::keyClick(view_, Qt::Key_End);
@@ -277,6 +301,50 @@ TEST_F(CrankOfASample, HasTheLowestNumberAtTheFreeEnd) {
   EXPECT_EQ(places().back(), 0);
   type(in::viewedFrom, "");
   EXPECT_EQ(places().back(), 0) << "the lowest number in front";
+}
+
+TEST_F(CrankOfASample, HasTheFirstCylinderWhereItIsSaidToStand) {
+  type(in::cylinderPosition, "0; 84; 170");
+  type(in::viewedFrom, "free end");
+  type(in::firstStandsAt, "output end");
+  EXPECT_EQ(places(), (std::vector{170, 86, 0}));
+  EXPECT_TRUE(inFront(crank()).startsWith(QStringLiteral("Cylinder 3 stands at the free end")));
+  type(in::viewedFrom, "output end");
+  EXPECT_EQ(places(), (std::vector{0, 84, 170}));
+  EXPECT_TRUE(inFront(crank()).endsWith(QStringLiteral("farthest away")));
+  EXPECT_TRUE(inFront(crank(), true).endsWith(QStringLiteral("in front")));
+  type(in::firstStandsAt, "free end");
+  EXPECT_EQ(places(), (std::vector{170, 86, 0}));
+  type(in::cylinderPosition, "0; -84; -170");
+  EXPECT_EQ(places(), (std::vector{0, 84, 170})) << "the sign counts";
+}
+
+TEST_F(CrankOfASample, NamesTheCylinderThatIsDrawnAtTheFreeEnd) {
+  type(in::cylinderCount, "4");
+  type(in::throwAhead, "0; 180; 180; 0");
+  type(in::firingOrder, "");
+  type(in::cylinderNumber, "2-1-4-3");
+  type(in::viewedFrom, "free end");
+  const Crank drawn = crank();
+  ASSERT_EQ(drawn.figure.cylinders.size(), 4U);
+  EXPECT_EQ(drawn.figure.cylinders.front().along, 0.0);
+  EXPECT_TRUE(inFront(drawn).startsWith(QStringLiteral("Cylinder 2 ")))
+      << inFront(drawn).toStdString();
+}
+
+TEST_F(CrankOfASample, SaysWhichWayItTurnsFromEitherEnd) {
+  type(in::viewedFrom, "free end");
+  type(in::rotation, "clockwise");
+  CrankView view(document_, taste_, [] { return kTarget; });
+  EXPECT_TRUE(
+      view.seenInWords().contains(QStringLiteral("seen from the free end, turns clockwise")));
+  view.lookFrom({.turned = 150.0 * kDegree, .tilted = 0.0});
+  EXPECT_TRUE(view.seenInWords().contains(
+      QStringLiteral("now seen from the output end, where it turns anticlockwise")));
+  EXPECT_TRUE(view.seenInWords().endsWith(QStringLiteral("farthest away")));
+  type(in::rotation, "");
+  view.lookFrom(Viewpoint::fromTheEnd());
+  EXPECT_TRUE(view.seenInWords().contains(QStringLiteral("sense not given")));
 }
 
 TEST_F(CrankOfASample, NamesWhatOfItNobodyEntered) {

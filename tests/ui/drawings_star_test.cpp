@@ -53,6 +53,20 @@ TEST(Star, TurnsTheWayTheCrankDoes) {
   EXPECT_FALSE(isDrawn(anticlockwise, 1, 0));
 }
 
+TEST(Star, DrawsASenseThatNobodySaidAsAssumed) {
+  const auto ink = [](bool said) {
+    Star star = twin(true);
+    star.senseSaid = said;
+    const QImage image = painted(star);
+    int dark = 0;
+    for (int x = 0; x < kSize; ++x) {
+      for (int y = 0; y < kSize; ++y) dark += qGray(image.pixel(x, y)) < 128 ? 1 : 0;
+    }
+    return dark;
+  };
+  EXPECT_LT(ink(false), ink(true) - 20);
+}
+
 /// A crank of this many cylinders, this many of which share each throw.
 Star sharing(int cylinders, int each) {
   Star star;

@@ -15,6 +15,7 @@
 #include "tests/ui/fixture.h"
 #include "ui/drawings/crank_view.h"
 #include "ui/pages/main_window.h"
+#include "ui/pages/notice_bar.h"
 #include "ui/pages/page.h"
 #include "ui/widgets/pane_column.h"
 #include "ui/widgets/table_view.h"
@@ -95,6 +96,37 @@ TEST_F(ThrowsPage, SaysWhatACrankOfTheListTakesAlong) {
   EXPECT_EQ(textOf(in::throwAhead), u"0; 270"_s);
   EXPECT_TRUE(textOf(in::firingOrder).isEmpty());
   EXPECT_TRUE(document_.undoStack().undoText().contains(u"clearing the firing order"_s));
+}
+
+TEST_F(ThrowsPage, SaysWhatItPutThereWithoutMovingItUntilTheNextEdit) {
+  TableView& cranks = table(out::commonCranks);
+  const QPoint before = cranks.mapToGlobal(QPoint());
+  doubleClick(cranks, 0);
+  const auto bars = window_.findChildren<NoticeBar*>();
+  const auto told = std::ranges::find_if(
+      bars, [](const NoticeBar* bar) { return bar->shownText().contains(u"has the crank"_s); });
+  ASSERT_NE(told, bars.end());
+  QApplication::processEvents();
+  EXPECT_EQ(cranks.mapToGlobal(QPoint()), before);
+  document_.undoStack().undo();
+  EXPECT_FALSE((*told)->isVisible());
+}
+
+TEST_F(ThrowsPage, HasAllItsTabsInSight) {
+  const TableView& cranks = table(out::commonCranks);
+  for (const auto* column : window_.page()->findChildren<PaneColumn*>()) {
+    if (!column->isAncestorOf(&cranks)) continue;
+    const auto* tabs = column->findChild<QTabBar*>(QString(), Qt::FindDirectChildrenOnly);
+    ASSERT_NE(tabs, nullptr);
+    EXPECT_LE(tabs->tabRect(tabs->count() - 1).right(), tabs->width());
+    EXPECT_GE(tabs->tabRect(0).left(), 0);
+  }
+}
+
+TEST_F(ThrowsPage, NamesTheCylindersBetweenWhichTheLargestIntervalLies) {
+  document_.type(kTarget, in::firingOrder, u"1-2-3"_s);
+  EXPECT_TRUE(window_.page()->answer().sentence.contains(u"from 3 to 1"_s))
+      << window_.page()->answer().sentence.toStdString();
 }
 
 TEST_F(ThrowsPage, LetsGoOfTheNumbersOfOtherCylinders) {

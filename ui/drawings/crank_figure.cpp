@@ -659,8 +659,11 @@ class CrankPainter {
     point.lineTo(on(head, radius + 0.5 * kArrow * bore_));
     point.lineTo(on(head, radius - 0.5 * kArrow * bore_));
     point.closeSubpath();
-    if (figure_.senseSaid) draft_.painter().fillPath(point, draft_.ink().line);
-    draft_.outline(point, draft_.wide());
+    if (figure_.senseSaid) {
+      draft_.painter().fillPath(point, draft_.ink().line);
+    } else {
+      draft_.outline(point, draft_.narrow());
+    }
   }
 
   /// [rad] The middle of the widest gap between the axes.

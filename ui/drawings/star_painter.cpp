@@ -134,8 +134,11 @@ void paintRotation(Drafting& draft, const Star& star, QPointF centre, double rad
   head.lineTo(arc.back() + side);
   head.lineTo(arc.back() - side);
   head.closeSubpath();
-  draft.outline(head, draft.wide());
-  if (star.senseSaid) draft.painter().fillPath(head, draft.ink().line);
+  if (star.senseSaid) {
+    draft.painter().fillPath(head, draft.ink().line);
+  } else {
+    draft.outline(head, draft.narrow());
+  }
 }
 
 }  // namespace

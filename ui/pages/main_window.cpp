@@ -90,6 +90,7 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
       side_(new QWidget),
       stack_(new QStackedWidget),
       notice_(new NoticeBar),
+      told_(new NoticeBar(stack_)),
       strip_(new TitleStrip(*desk_)),
       start_(new StartPage(taste)),
       made_(pages().size(), nullptr),
@@ -130,7 +131,12 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
   connect(desk_, &Desk::entryAsked, this, &MainWindow::goToEntry);
   connect(desk_, &Desk::listAsked, this, &MainWindow::goToList);
   connect(desk_, &Desk::whyAsked, this, &MainWindow::explain);
-  connect(desk_, &Desk::said, this, [this](const QString& words) { notice_->tell(words); });
+  connect(desk_, &Desk::said, this, [this](const QString& words) {
+    told_->tell(words);
+    told_->lieAtTheFoot();
+  });
+  connect(&document_, &Document::projectChanged, told_, &QWidget::hide);
+  connect(stack_, &QStackedWidget::currentChanged, told_, &QWidget::hide);
   connect(&document_, &Document::fileChanged, this, &MainWindow::retitle);
   connect(&document_, &Document::projectChanged, this, &MainWindow::retitle);
 
@@ -327,9 +333,12 @@ bool MainWindow::mayOverwrite() {
                       .arg(QFileInfo(document_.path()).fileName()),
                   QMessageBox::Cancel, this);
   box.button(QMessageBox::Cancel)->setText(tr("&Cancel"));
+  box.setDefaultButton(QMessageBox::Cancel);
+  const QAbstractButton* elsewhere = box.addButton(tr("Save &as…"), QMessageBox::AcceptRole);
   const QAbstractButton* overwrite =
       box.addButton(tr("&Overwrite it"), QMessageBox::DestructiveRole);
   box.exec();
+  if (box.clickedButton() == elsewhere) saveAs();
   return box.clickedButton() == overwrite;
 }
 
@@ -471,6 +480,7 @@ bool MainWindow::event(QEvent* event) {
 void MainWindow::resizeEvent(QResizeEvent* event) {
   strip_->setCaptioned(!isLow(*this));
   QMainWindow::resizeEvent(event);
+  told_->lieAtTheFoot();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -85,6 +85,7 @@ class MainWindow final : public QMainWindow {
 
   void showRow(int row);
   void stepPage(int by);
+  void stepArea(int by);
   void goToList(const describe::List* list, int item, const describe::Input* column);
   void goToEntry(int engine, const describe::Input* input);
   void explain(int engine, const describe::Result* result, int cylinder);
@@ -108,6 +109,7 @@ class MainWindow final : public QMainWindow {
   QWidget* side_;
   QStackedWidget* stack_;
   NoticeBar* notice_;
+  NoticeBar* told_;  ///< of what was just done; goes with the next edit
   TitleStrip* strip_;
   StartPage* start_;
   std::vector<Page*> made_;  ///< by row; nullptr until first shown

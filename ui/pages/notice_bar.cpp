@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <algorithm>
 
 #include "ui/pages/link_button.h"
 #include "ui/widgets/ink.h"
@@ -45,6 +46,13 @@ void NoticeBar::tell(const QString& sentence, std::vector<Key> keys) {
 }
 
 QString NoticeBar::shownText() const { return isVisible() ? sentence_->text() : QString(); }
+
+void NoticeBar::lieAtTheFoot() {
+  const QSize room = parentWidget()->size();
+  const int high = std::max(layout()->heightForWidth(room.width()), minimumSizeHint().height());
+  setGeometry(0, room.height() - high, room.width(), high);
+  raise();
+}
 
 void NoticeBar::paintEvent(QPaintEvent*) {
   QPainter painter(this);

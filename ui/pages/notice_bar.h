@@ -25,6 +25,9 @@ class NoticeBar final : public QWidget {
   void tell(const QString& sentence, std::vector<Key> keys = {});
   QString shownText() const;
 
+  /// Lies over the foot of its parent, so that nothing below the pointer moves.
+  void lieAtTheFoot();
+
  protected:
   void paintEvent(QPaintEvent* event) override;
 

@@ -38,7 +38,12 @@ Answer answer(const Desk& desk) {
   for (std::size_t i = 0; i < table.rows.size(); ++i) {
     order += QString::number(table.rows["cylinder"].numbers[static_cast<Eigen::Index>(i)], 'f', 0);
   }
-  said.sentence = tr("largest interval, firing %1").arg(order.join(u'-'));
+  Eigen::Index most = 0;
+  const Eigen::ArrayXd& then = table.rows["then_rad"].numbers;
+  const bool even = then.maxCoeff(&most) - then.minCoeff() < firing::kSame;
+  said.sentence = even ? tr("largest interval, firing %1").arg(order.join(u'-'))
+                       : tr("largest interval, from %1 to %2, firing %3")
+                             .arg(order[most], order[(most + 1) % order.size()], order.join(u'-'));
   said.further = entered ? tr("least %1").arg(figures(desk, engine, out::leastFiringGap))
                          : tr("least %1 · the most even order, while none is entered")
                                .arg(figures(desk, engine, out::leastFiringGap));
@@ -102,7 +107,7 @@ PageDescription throwsPage() {
           .name = tr("Throws"),
           .question = tr("Which way do the throws point, and when does it fire?"),
           .entries = {{{}, {&in::cylinderCount, &in::cycle}},
-                      {tr("Seen from where"), {&in::viewedFrom, &in::rotation}},
+                      {tr("Seen from where"), {&in::viewedFrom, &in::rotation, &in::firstStandsAt}},
                       {tr("Throws and axes"),
                        {&in::throwAhead, &in::cylinderAxis, &in::cylinderNumber}},
                       {{}, {&in::firingOrder, &in::firesLater, &in::wantedSpeed}}},
