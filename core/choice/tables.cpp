@@ -665,7 +665,7 @@ void addRows(const choice::Question& question, double place, const choice::Loser
     return kind == by && std::isfinite(value) ? value : describe::kAbsent;
   };
   const std::string why = wordsOf(question, loss);
-  for (const Alike& alike : alikeIn(loser.stack)) {
+  for (const Alike& alike : alikeIn(question, loser.stack)) {
     const choice::Set& set = alike.least.set;
     rows.add({place, alike.cylinders, thicknessOrNone(question, set.plate),
               thicknessOrNone(question, set.baseGaskets[0]),
