@@ -10,6 +10,7 @@
 namespace strokewright::plate {
 namespace {
 
+constexpr double kMillimetres = 1e3;  // in a metre
 constexpr double kTextHeight = 3.0;   // [mm]
 constexpr double kTextPitch = 5.0;    // [mm]
 constexpr double kCheckBar = 100.0;   // [mm]
@@ -18,6 +19,7 @@ constexpr double kBeyond = 3.0;       // [mm] centre lines run past the circle
 constexpr double kToLine = 6.0;       // [mm] from the edge to the first dimension line
 constexpr double kToNextLine = 14.0;  // [mm] from the edge to the second
 constexpr double kPastLine = 1.5;     // [mm] extension lines run past it
+constexpr double kLetter = 0.9;       // width of a letter, of its height
 
 struct Layer {
   std::string_view name;
@@ -92,15 +94,19 @@ class Writer {
     pair(0, "SECTION");
     pair(2, "ENTITIES");
     writeOutline(outline);
-    for (const Hole& hole : outline.holes) writeHole(hole);
-    for (const double parting : outline.partings) {
-      const double x = millimetres(parting);
-      line(kPartings, {x, millimetres(outline.lower())}, {x, millimetres(outline.upper())});
+    for (std::size_t i = 0; i < outline.holes.size(); ++i) {
+      writeHole(outline.holes[i]);
+      writeNumber(outline, outline.holes[i], i + 1);
     }
+    for (const double parting : outline.partings) writeParting(outline, millimetres(parting));
     writeDimensions(outline);
+    writeInMiddle({millimetres(outline.along), millimetres(outline.lower()) - kTextHeight},
+                  "thrust side");
     const Point below{millimetres(outline.left()), millimetres(outline.lower()) - 2.0 * kTextPitch};
     writeCheckBar(below);
-    writeRemarks({below.x, below.y - 2.0 * kTextPitch}, remarks);
+    Point place{below.x, below.y - 2.0 * kTextPitch};
+    for (const std::string& remark : remarks) writeRemark(place, remark);
+    writeHoleList(place, outline);
     pair(0, "ENDSEC");
     pair(0, "EOF");
     return std::move(text_);
@@ -213,6 +219,14 @@ class Writer {
     pair(1, inAscii(text));
   }
 
+  /// @param middle of the text
+  void writeInMiddle(Point middle, std::string_view text) {
+    writeText(kTexts, middle, text);
+    pair(72, 1);
+    at(11, middle);
+    pair(73, 2);
+  }
+
   /// Above the plate, from one place along the crankshaft to another.
   void dimensionAlong(double from, double to, double edge, double away) {
     if (to <= from) return;
@@ -256,6 +270,24 @@ class Writer {
     line(kCentres, {centre.x, centre.y - reach}, {centre.x, centre.y + reach});
   }
 
+  /// As in the table of holes; of a bore its name as well.
+  void writeNumber(const Outline& outline, const Hole& hole, std::size_t number) {
+    const std::string digits = std::to_string(number);
+    const double wide = kLetter * kTextHeight * static_cast<double>(digits.size());
+    const Spot spot =
+        spotForNumber(outline, hole, std::hypot(wide, kTextHeight) / 2.0 / kMillimetres);
+    writeInMiddle({millimetres(spot.along), millimetres(spot.across)},
+                  hole.isBore ? digits + " " + hole.name : digits);
+  }
+
+  /// The line, and above the plate its place from the axis of the first cylinder.
+  void writeParting(const Outline& outline, double x) {
+    const double upper = millimetres(outline.upper());
+    line(kPartings, {x, millimetres(outline.lower())}, {x, upper});
+    line(kDimensions, {x, upper}, {x, upper + kTextHeight + kPastLine});
+    writeText(kDimensions, {x + kPastLine, upper + kPastLine}, units::exact(x));
+  }
+
   /// To be measured on whatever was made of the file, before anything is cut by it.
   void writeCheckBar(Point from) {
     const double to = from.x + kCheckBar;
@@ -266,10 +298,23 @@ class Writer {
     writeText(kTexts, {from.x + kCheckEnd, from.y + kCheckEnd}, "100 mm");
   }
 
-  void writeRemarks(Point place, std::span<const std::string> remarks) {
-    for (const std::string& remark : remarks) {
-      writeText(kTexts, place, remark);
-      place.y -= kTextPitch;
+  /// @param place goes on to the next line
+  void writeRemark(Point& place, std::string_view remark) {
+    writeText(kTexts, place, remark);
+    place.y -= kTextPitch;
+  }
+
+  /// What the table of holes says, for who has the drawing alone.
+  void writeHoleList(Point& place, const Outline& outline) {
+    for (std::size_t i = 0; i < outline.holes.size(); ++i) {
+      const Hole& hole = outline.holes[i];
+      writeRemark(place, std::to_string(i + 1) + " " + hole.name + ": along " +
+                             units::exact(millimetres(hole.along)) + ", across " +
+                             units::exact(millimetres(hole.across)) + ", Ø " +
+                             units::exact(millimetres(hole.diameter)));
+    }
+    for (const double parting : outline.partings) {
+      writeRemark(place, "parting: along " + units::exact(millimetres(parting)));
     }
   }
 

@@ -2,11 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <utility>
 
+#include "core/deck/results.h"
 #include "core/describe/refusal.h"
 #include "core/model/inputs.h"
 #include "core/model/lists.h"
+#include "core/plate/taper.h"
 #include "core/survey/results.h"
 
 namespace strokewright::plate {
@@ -118,7 +121,6 @@ double wallToEdge(const Outline& outline, const Hole& hole) {
 
 double wallToParting(const Outline& outline, const Hole& hole) {
   double least = HUGE_VAL;
-  if (hole.mayPart) return least;
   for (const double parting : outline.partings) {
     least = std::min(least, std::abs(hole.along - parting) - hole.diameter / 2.0);
   }
@@ -135,6 +137,31 @@ Wall leastWall(const Outline& outline, const Hole& hole) {
     if (wall < least.thickness) least = {wall, other.name};
   }
   return least;
+}
+
+Spot spotForNumber(const Outline& outline, const Hole& hole, double room) {
+  if (hole.isBore) {
+    constexpr double kOffCentre = 0.15;  // of the diameter
+    return {hole.along + kOffCentre * hole.diameter, hole.across + kOffCentre * hole.diameter};
+  }
+  constexpr double kNothing = 1e-9;  // [m]
+  constexpr double kEighth = std::numbers::pi / 4.0;
+  const double inwards = std::atan2(outline.across - hole.across, outline.along - hole.along);
+  const double away = hole.diameter / 2.0 + 1.2 * room;
+  Spot best;
+  double most = -HUGE_VAL;
+  for (const int turn : {0, 1, -1, 2, -2, 3, -3, 4}) {
+    const double angle = inwards + turn * kEighth;
+    const Hole taken{.name = {},
+                     .along = hole.along + away * std::cos(angle),
+                     .across = hole.across + away * std::sin(angle),
+                     .diameter = 2.0 * room};
+    const double clear = leastWall(outline, taken).thickness;
+    if (clear <= most + kNothing) continue;
+    most = clear;
+    best = {taken.along, taken.across};
+  }
+  return best;
 }
 
 Outline outlineAsEntered(Reader& read) {
@@ -188,6 +215,27 @@ using units::Kind;
 
 namespace {
 
+/// Where no cylinder is to have a plate; it is not asked how large one would be.
+bool noneIsToBeMade(Reader& read) {
+  return read.knownInAll(spacerInStack) && read.most(spacerInStack) < plate::kTrue;
+}
+
+/// @throws describe::Refusal where something is to come off instead
+void sayWhyNone(Reader& read) {
+  const double least = -read.most(spacerInStack);
+  const double most = -read.least(spacerInStack);
+  if (most < plate::kTrue) {
+    read.none("No plate is to be made: the stack is counted without one.");
+    return;
+  }
+  constexpr std::string_view kAlike =
+      "No plate is to be made: take {1} off the metal instead, or as much off the gaskets.";
+  constexpr std::string_view kUnlike =
+      "No plate is to be made: take {1} to {2} off the metal instead, or as much off the gaskets.";
+  throw describe::Refusal(most - least < plate::kTrue ? kAlike : kUnlike, Kind::FineLength, least,
+                          most);
+}
+
 constexpr Column kColumns[] = {
     {.key = "feature", .name = "Feature", .words = true},
     {.key = "along_m", .name = "Along the crankshaft", .symbol = "z", .kind = Kind::Length},
@@ -210,9 +258,13 @@ const describe::Table plateOutline{
         "centres − (d₁ + d₂)/2; plates of their own part half-way between the bores",
     .source = "plane geometry",
     .valid =
-        "places counted from the axis of the first cylinder; corners count as square; a "
-        "parting may halve a stud hole",
+        "places counted from the axis of the first cylinder; corners count as square; a negative "
+        "wall is cut: by a parting only a stud hole may be",
     .fill = [](Reader& read, Rows& rows) {
+      if (noneIsToBeMade(read)) {
+        sayWhyNone(read);
+        return;
+      }
       const plate::Outline outline = plate::outlineAsEntered(read);
       rows.add({"plate", outline.along, outline.across, kAbsent, outline.length, outline.width,
                 kAbsent, ""});

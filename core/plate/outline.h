@@ -58,11 +58,24 @@ double wallBetween(const Hole& one, const Hole& other);
 double wallToEdge(const Outline& outline, const Hole& hole);
 
 /// [m] The metal between a hole and the nearest parting; negative where it is cut; infinite where
-/// there is none, or it may be cut.
+/// there is none.
 double wallToParting(const Outline& outline, const Hole& hole);
 
 /// The least of them around one hole of the outline; the corners count as square.
 Wall leastWall(const Outline& outline, const Hole& hole);
+
+/// Where the number of a hole stands. Lengths in metres, from the axis of the first cylinder.
+struct Spot {
+  double along = 0.0;
+  double across = 0.0;
+};
+
+/// Beside a hole, on the plate and clear of other holes, edges and partings as far as one of eight
+/// places around it is, the one towards the middle of the plate rather; in a bore, off its centre
+/// lines.
+/// @param hole of the outline
+/// @param room [m] half of what the number takes
+Spot spotForNumber(const Outline& outline, const Hole& hole, double room);
 
 /// The plate as entered: bores at the places of the cylinders, and the list of its holes. Where
 /// each cylinder is to have its own plate, they part half-way between the bores.

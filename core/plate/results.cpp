@@ -1,5 +1,6 @@
 #include "core/plate/results.h"
 
+#include <algorithm>
 #include <array>
 #include <vector>
 
@@ -9,6 +10,7 @@
 #include "core/deck/results.h"
 #include "core/model/inputs.h"
 #include "core/plate/outline.h"
+#include "core/plate/taper.h"
 #include "core/survey/plane.h"
 #include "core/survey/results.h"
 
@@ -199,23 +201,35 @@ const Table platesCompared{
     .source = "plane geometry; Heywood ch. 2",
     .valid =
         "everything else as entered; plates are made to 0.01 mm, and move squish gap and deck one "
-        "for one",
+        "for one; a kind that would be thinner than nothing at a cylinder is left out",
     .fill = [](Reader& read, Rows& rows) {
       const auto each = [&](std::string_view name, double (*thickness)(Reader&)) {
+        std::vector<double> spacers;
+        spacers.reserve(static_cast<std::size_t>(read.cylinders()));
         for (int i = 0; i < read.cylinders(); ++i) {
           Reader here = read.at(i);
-          const double spacer = deck::spacerAsMade(thickness(here));
+          spacers.push_back(deck::spacerAsMade(thickness(here)));
+        }
+        const auto [least, most] = std::ranges::minmax(spacers);
+        if (least < 0.0 || most <= 0.0) return;  // what is to come off is no plate
+        for (int i = 0; i < read.cylinders(); ++i) {
+          Reader here = read.at(i);
+          const double spacer = spacers[static_cast<std::size_t>(i)];
           const double squish = plate::squishWith(here, spacer);
           rows.add({std::string(name), static_cast<double>(model::numberOfCylinder(here)), spacer,
                     squish, plate::squishAtWorst(here, squish), plate::ratioWith(here, spacer)});
         }
       };
       each("flat", [](Reader& here) { return here(flatSpacer); });
-      if (read.cylinders() == 1) return;
-      if (read.at(0).known(taperedSpacer)) {
-        each("tapered", [](Reader& here) { return here(taperedSpacer); });
+      if (read.cylinders() > 1) {
+        if (read.at(0).known(taperedSpacer)) {
+          each("tapered", [](Reader& here) { return here(taperedSpacer); });
+        }
+        each("one for each", [](Reader& here) { return here(spacerToMake); });
       }
-      each("one for each", [](Reader& here) { return here(spacerToMake); });
+      if (rows.size() == 0 && read.complete()) {
+        read.none("No plate is to be made: nothing, or less than nothing, is to lie there.");
+      }
     }};
 
 }  // namespace strokewright::out
@@ -230,7 +244,8 @@ std::span<const describe::Result* const> results() {
 }
 
 std::span<const describe::Table* const> tables() {
-  static constexpr std::array kTables = {&out::platesCompared, &out::plateOutline};
+  static constexpr std::array kTables = {&out::platesCompared, &out::plateOutline,
+                                         &out::taperedPlateEnds};
   return kTables;
 }
 

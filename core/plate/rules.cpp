@@ -10,8 +10,7 @@
 #include "core/model/inputs.h"
 #include "core/plate/outline.h"
 #include "core/plate/results.h"
-#include "core/survey/plane.h"
-#include "core/survey/results.h"
+#include "core/plate/taper.h"
 
 namespace strokewright::plate {
 
@@ -137,6 +136,39 @@ std::string nameOf(const Outline& outline, const Hole& hole) {
   return hole.name + " (No. " + std::to_string(number) + " on the drawing)";
 }
 
+/// A parting runs through a hole that may be cut.
+bool isHalved(const Outline& outline, const Hole& hole) {
+  return hole.mayPart && wallToParting(outline, hole) < 0.0;
+}
+
+/// Holes that are left in pieces where one plate ends and the next begins.
+const Rule partingCutsHoles{
+    .key = "plate_parting_cuts_holes",
+    .source = "plane geometry; drilling practice: common practice, no published source",
+    .judge = [](Reader& read, Speaker& speak) {
+      const Outline outline = outlineAsEntered(read);
+      if (!read.complete()) return;
+      std::vector<std::string> names;
+      for (const Hole& hole : outline.holes) {
+        if (isHalved(outline, hole)) names.push_back(nameOf(outline, hole));
+      }
+      if (names.empty()) return;
+      std::string all = names.front();
+      for (std::size_t i = 1; i < names.size(); ++i) {
+        all += (i + 1 < names.size() ? ", " : " and ") + names[i];
+      }
+      Finding& finding = speak.say(
+          Weight::Objects,
+          {names.size() == 1
+               ? "Spacer plate: {1} is halved by the parting, each of two plates has a part of it."
+               : "Spacer plate: {1} are halved by the parting, each of two plates has a part of "
+                 "them.",
+           {all}},
+          {&in::platesInStack});
+      finding.hint = {
+          "Drill them with the plates clamped edge to edge: a drill runs off half a hole.", {}};
+    }};
+
 /// A hole over a bore or off the plate; a wall that will not last.
 const Rule holesFit{
     .key = "plate_holes_fit",
@@ -147,27 +179,14 @@ const Rule holesFit{
       for (auto hole = outline.holes.begin(); hole != outline.holes.end(); ++hole) {
         const std::string name = nameOf(outline, *hole);
         judgeWall(speak, wallToEdge(outline, *hole), name, "the edge");
-        judgeWall(speak, wallToParting(outline, *hole), name, "the next plate");
+        if (!isHalved(outline, *hole)) {
+          judgeWall(speak, wallToParting(outline, *hole), name, "the next plate");
+        }
         for (auto other = std::next(hole); other != outline.holes.end(); ++other) {
           judgeWall(speak, wallBetween(*hole, *other), nameOf(outline, *other), name);
         }
       }
     }};
-
-constexpr double kTrue = 0.005e-3;  // [m] what is no difference on a plate
-
-/// The thicknesses in the stack lie on a straight line along the crankshaft.
-bool isTapered(Reader& read) {
-  std::vector<survey::SeatPoint> points;
-  for (int i = 0; i < read.cylinders(); ++i) {
-    Reader here = read.at(i);
-    points.push_back({.along = here(out::cylinderPosition), .height = here(out::spacerInStack)});
-  }
-  const survey::SeatLine line = survey::fitLine(points);
-  return std::ranges::all_of(points, [&](const survey::SeatPoint& point) {
-    return std::abs(point.height - line.at(point.along)) <= 2.0 * kTrue;
-  });
-}
 
 /// One piece of metal is flat or tapered; what lies on no straight line is neither.
 const Rule onePiece{
@@ -185,10 +204,10 @@ const Rule onePiece{
         thicknesses.push_back(fine(read.at(i)(out::spacerInStack)));
       }
       if (read.most(out::spacerInStack) - read.least(out::spacerInStack) < kTrue) return;
-      if (isTapered(read)) {
+      if (taperInStack(read)) {
         speak.say(Weight::Remarks,
-                  {"The plate is tapered: {1} at the cylinders. Measure the seats again before it "
-                   "is cut, and mark which end is which.",
+                  {"The plate is tapered: {1} at the cylinder axes. Measure the seats again before "
+                   "it is cut, and mark which end is which.",
                    {thicknesses}},
                   {&in::platesInStack, &in::spacer});
         return;
@@ -268,8 +287,9 @@ const Rule plateIsCut{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&flatServes, &closesAtWorst, &onePiece,
-                                        &plateIsCut, &boreOverhangs, &holesFit};
+  static constexpr std::array kRules = {&flatServes,      &closesAtWorst, &onePiece,
+                                        &plateIsCut,      &boreOverhangs, &holesFit,
+                                        &partingCutsHoles};
   return kRules;
 }
 

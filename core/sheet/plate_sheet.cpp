@@ -1,9 +1,12 @@
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/deck/results.h"
 #include "core/describe/tabulated.h"
 #include "core/describe/wording.h"
 #include "core/model/inputs.h"
+#include "core/plate/taper.h"
 #include "core/sheet/bench_writers.h"
 
 namespace strokewright::sheet {
@@ -14,9 +17,88 @@ using units::Kind;
 
 namespace {
 
-/// What is to be made is a skim, or nothing at all.
+/// Nothing lies there, or something is to come off instead.
 bool noPlate(const BenchWork& work, int cylinder) {
-  return work.cell(out::spacerInStack, cylinder).value <= 0.0;
+  return work.cell(out::spacerInStack, cylinder).value < plate::kTrue;
+}
+
+/// [m] what a plate is made to within: the ± it was entered with, else the one for all plates.
+double madeToWithin(const BenchWork& work, int cylinder) {
+  const double entered = work.given(in::spacer, cylinder) ? work.limit(in::spacer, cylinder) : 0.0;
+  return entered > 0.0 ? entered : work.value(in::plateTolerance);
+}
+
+void say(BenchWork& work, std::string_view pattern, std::vector<describe::Argument> arguments) {
+  work.sheet.notes.push_back(describe::word({pattern, std::move(arguments)}, work.style));
+}
+
+Quantity fineAsTyped(const BenchWork& work, double length) {
+  return {Kind::FineLength, length, decimalsFor(work.style, Kind::FineLength, length)};
+}
+
+/// What a mill is set by, for the thicknesses hold at the cylinder axes alone.
+void writeTaper(BenchWork& work) {
+  const auto told = work.tabulated(out::taperedPlateEnds);
+  if (!told.rows) {
+    say(work, "These thicknesses lie on no straight line: one piece cannot have them all.", {});
+    return;
+  }
+  const describe::Rows& ends = *told.rows;
+  const auto number = [&](Eigen::Index end) {
+    return Quantity{Kind::Count, ends["cylinder"].numbers[end]};
+  };
+  const auto thickness = [&](Eigen::Index end) {
+    return Quantity{Kind::FineLength, ends["thickness_m"].numbers[end]};
+  };
+  const double slope = ends["slope"].numbers[0];
+  constexpr double kStraightedge = 0.1;  // [m]
+  constexpr int kDecimals = 3;
+  say(work, "In one piece it is tapered: these thicknesses hold at the cylinder axes.", {});
+  say(work, "Slope {1} in {2} ({3}), thinner towards the end at cylinder {4}.",
+      {Quantity{Kind::FineLength, std::abs(slope) * kStraightedge, kDecimals},
+       Quantity{Kind::Length, kStraightedge}, Quantity{Kind::Share, std::abs(slope), kDecimals},
+       number(slope < 0.0 ? 1 : 0)});
+  say(work, "At the end at cylinder {1} it is {2} thick, at the end at cylinder {3} {4}.",
+      {number(0), thickness(0), number(1), thickness(1)});
+  say(work, "Measure the seats again before it is cut, and mark which end is which.", {});
+}
+
+/// One thickness for all, or what each cylinder has.
+void writeThicknesses(BenchWork& work, bool same) {
+  for (int i = 0; i < (same ? 1 : work.cylinders()); ++i) {
+    const double thickness = work.cell(out::spacerInStack, i).value;
+    const Quantity number{Kind::Count, static_cast<double>(work.numberOf(i))};
+    const Quantity thick = work.given(in::spacer, i)
+                               ? fineAsTyped(work, std::abs(thickness))
+                               : Quantity{Kind::FineLength, std::abs(thickness)};
+    const Quantity within = fineAsTyped(work, madeToWithin(work, i));
+    if (noPlate(work, i)) {
+      say(work,
+          thickness > -plate::kTrue ? "Cylinder {1}: no plate is counted with."
+                                    : "Cylinder {1}: no plate, take {2} off.",
+          {number, thick});
+    } else if (same) {
+      say(work, "Thickness {1} ± {2}.", {thick, within});
+    } else {
+      say(work, "Cylinder {1}: thickness {2} ± {3}.", {number, thick, within});
+    }
+  }
+}
+
+/// How sure the thickness itself is, however well the plate is made to it.
+void writeHowSure(BenchWork& work) {
+  double likely = 0.0;
+  double worst = 0.0;
+  for (int i = 0; i < work.cylinders(); ++i) {
+    const describe::Cell& cell = work.cell(out::spacerToMake, i);
+    if (cell.state != describe::State::Value) return;
+    likely = std::max(likely, cell.likely);
+    worst = std::max(worst, cell.worst);
+  }
+  if (worst < plate::kTrue) return;
+  say(work,
+      "The measurements leave what is to be made to within ± {1} likely, ± {2} at worst case.",
+      {Quantity{Kind::FineLength, likely}, Quantity{Kind::FineLength, worst}});
 }
 
 void writeThickness(BenchWork& work) {
@@ -30,56 +112,54 @@ void writeThickness(BenchWork& work) {
     }
     same = same && work.spacer(i) == work.spacer(0);
   }
-  const auto say = [&](std::string_view pattern, std::vector<describe::Argument> arguments) {
-    work.sheet.notes.push_back(describe::word({pattern, std::move(arguments)}, work.style));
-  };
-  for (int i = 0; i < (same ? 1 : work.cylinders()); ++i) {
-    const double thickness = work.cell(out::spacerInStack, i).value;
-    const Quantity thick{
-        Kind::FineLength, std::abs(thickness),
-        work.given(in::spacer, i) ? decimalsFor(work.style, Kind::FineLength, thickness) : -1};
-    const Quantity number{Kind::Count, static_cast<double>(work.numberOf(i))};
-    const Quantity within{Kind::FineLength, work.value(in::plateTolerance)};
-    if (noPlate(work, i)) {
-      say(thickness == 0.0 ? "Cylinder {1}: no plate is counted with."
-                           : "Cylinder {1}: no plate, a skim of {2}.",
-          {number, thick});
-    } else if (same) {
-      say("Thickness {1} ± {2}.", {thick, within});
-    } else {
-      say("Cylinder {1}: thickness {2} ± {3}.", {number, thick, within});
-    }
-  }
+  writeThicknesses(work, same);
   const bool parted = !work.sheet.plate->partings.empty();
   const bool tapered = !same && !parted;
   if (parted) {
-    say("One plate for each cylinder, each of its own metal; they part at the dashed lines.", {});
+    say(work,
+        "One plate for each cylinder, each of its own metal; they part at the dashed lines. A cut "
+        "takes its width from both: leave metal for it and mill to the line (common practice).",
+        {});
   } else if (tapered) {
-    say("In one piece it is tapered from end to end along the crankshaft.", {});
+    writeTaper(work);
   }
-  say(tapered ? "Flat within {1}, parallel across the crankshaft within {2} (common practice)."
+  writeHowSure(work);
+  say(work,
+      tapered ? "Flat within {1}, parallel across the crankshaft within {2} (common practice)."
               : "Flat within {1}, parallel within {2} (common practice).",
       {Quantity{Kind::FineLength, plate::kFlatWithin},
        Quantity{Kind::FineLength, plate::kParallelWithin}});
+  say(work, "Corners R {1}, or as the seat (common practice).",
+      {Quantity{Kind::Length, work.sheet.plate->corner}});
 }
 
 void writeHoles(BenchWork& work, const describe::Rows& rows) {
   work.sheet.notes.push_back(
       "Holes by their numbers on the drawing; places from the axis of cylinder " +
-      std::to_string(work.numberOf(0)) + ".");
+      std::to_string(work.numberOf(0)) + ", across it minus on the thrust side.");
   Grid grid{"Holes", {}, {}};
   grid.columns = {"Hole", work.headed("Along", Kind::Length), work.headed("Across", Kind::Length),
                   work.headed("Ø", Kind::Length), work.headed("Wall", Kind::Length)};
   for (std::size_t i = 1; i < rows.size(); ++i) {
-    if (rows["feature"].words[i].starts_with("parting")) continue;
     const auto at = static_cast<Eigen::Index>(i);
     const auto number = [&](std::string_view key) {
-      return work.number(Kind::Length, rows[key].numbers[at]);
+      const double length = rows[key].numbers[at];
+      return std::isnan(length) ? std::string(kNothing) : work.number(Kind::Length, length);
     };
-    grid.rows.push_back({std::to_string(i) + "  " + rows["feature"].words[i], number("along_m"),
-                         number("across_m"), number("diameter_m"), number("wall_m")});
+    const std::string& name = rows["feature"].words[i];
+    const bool cut = rows["wall_m"].numbers[at] < 0.0;
+    grid.rows.push_back({name.starts_with("parting") ? name : std::to_string(i) + "  " + name,
+                         number("along_m"), number("across_m"), number("diameter_m"),
+                         cut ? "cut" : number("wall_m")});
   }
   work.sheet.grids.push_back(std::move(grid));
+}
+
+/// Wherever the drawing goes without the page.
+void writeWhatForbids(BenchWork& work) {
+  const auto found = std::ranges::find(work.sheet.objections, "forbids", &Objection::word);
+  if (found == work.sheet.objections.end()) return;
+  work.sheet.notes.insert(work.sheet.notes.begin(), "NOT TO BE CUT: " + found->sentence);
 }
 
 }  // namespace
@@ -93,6 +173,7 @@ void writePlate(BenchWork& work) {
   work.sheet.plate = plate::outlineFrom(*told.rows);
   writeThickness(work);
   writeHoles(work, *told.rows);
+  writeWhatForbids(work);
 }
 
 }  // namespace strokewright::sheet

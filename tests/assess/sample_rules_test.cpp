@@ -81,6 +81,7 @@ INSTANTIATE_TEST_SUITE_P(
              {"speed_over_ceiling", {"9500 rpm", "9142 rpm", "1.00 mm"}},
              {"rod_load", {"1.11", "1.00"}},
              {"squish_range", {"0.90 mm", "at worst case", "0.80 mm"}},
+             {"plate_parting_cuts_holes", {"stud 3 (No. 6 on the drawing)", "stud 6"}},
              {"skirt_out_of_liner", {"12.00 mm", "21.00 mm", "5.55", "17.50 mm"}}}},
         Row{"BurdockShortRod",
             "burdock-719",

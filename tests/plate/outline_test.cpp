@@ -11,6 +11,7 @@
 #include "core/model/inputs.h"
 #include "core/model/lists.h"
 #include "core/plate/dxf.h"
+#include "core/plate/taper.h"
 #include "tests/assess/rules_fixture.h"
 #include "tests/bench_units.h"
 
@@ -184,7 +185,73 @@ TEST_F(PlateOfTheTriple, PartsHalfWayBetweenTheBores) {
   EXPECT_NEAR(again.partings[1], 126.0 * mm, 1e-12);
   EXPECT_EQ(again.holes.size(), 4U);
   EXPECT_NEAR(leastWall(again, again.holes[0]).thickness, 6.0 * mm, 1e-12) << "bore to parting";
+  EXPECT_NEAR(leastWall(again, again.holes[3]).thickness, -5.0 * mm, 1e-12) << "stud to parting";
+  EXPECT_EQ(leastWall(again, again.holes[3]).beside, "parting");
   EXPECT_EQ(finding(assessment), nullptr) << "a stud may be halved";
+  const describe::Finding* halved = findingOf(assessment, kTarget, "plate_parting_cuts_holes");
+  ASSERT_NE(halved, nullptr);
+  EXPECT_EQ(halved->weight, describe::Weight::Objects);
+  EXPECT_THAT(assess::told(*halved), testing::HasSubstr("stud 1 (No. 4 on the drawing) is halved"));
+}
+
+TEST_F(PlateOfTheTriple, IsObjectedToWithAThinWallToAParting) {
+  type(target(), "plates_in_stack", "one for each");
+  drill("stud", "48", "-45");
+  Assessment assessment(project_);
+  ASSERT_NE(finding(assessment), nullptr);
+  EXPECT_THAT(assess::told(*finding(assessment)),
+              testing::HasSubstr("a wall of 1.00 mm to the next plate"));
+  EXPECT_EQ(findingOf(assessment, kTarget, "plate_parting_cuts_holes"), nullptr);
+}
+
+// By hand: 1.03, 0.95 and 0.87 at 0, 84 and 168 mm fall by 0.08 in 84; the plate of 280 mm ends
+// 56 mm beyond the outer axes.
+TEST_F(PlateOfTheTriple, ThatIsTaperedSaysHowThickItsEndsAre) {
+  type(target(), "spacer_m", "1.03; 0.95; 0.87");
+  Assessment assessment(project_);
+  const auto told = assessment.evaluation().tabulated(kTarget, out::taperedPlateEnds);
+  ASSERT_EQ(told.state, describe::State::Value);
+  ASSERT_EQ(told.rows.size(), 2U);
+  EXPECT_EQ(told.rows["cylinder"].numbers[0], 1.0);
+  EXPECT_EQ(told.rows["cylinder"].numbers[1], 3.0);
+  EXPECT_NEAR(told.rows["thickness_m"].numbers[0], (1.03 + 0.08 * 56.0 / 84.0) * mm, 1e-9);
+  EXPECT_NEAR(told.rows["thickness_m"].numbers[1], (0.87 - 0.08 * 56.0 / 84.0) * mm, 1e-9);
+  EXPECT_NEAR(told.rows["slope"].numbers[0], -0.08 / 84.0, 1e-9);
+  for (const char* none : {"1.03; 0.87; 0.95", "0.95"}) {
+    type(target(), "spacer_m", none);
+    Assessment other(project_);
+    EXPECT_EQ(other.evaluation().tabulated(kTarget, out::taperedPlateEnds).state,
+              describe::State::None)
+        << none;
+  }
+}
+
+TEST_F(PlateOfTheTriple, IsNotDrawnWhereMetalIsToComeOff) {
+  type(target(), "spacer_m", "-0.20");
+  Assessment off(project_);
+  const auto told = off.evaluation().tabulated(kTarget, out::plateOutline);
+  ASSERT_EQ(told.state, describe::State::Refused);
+  EXPECT_DOUBLE_EQ(off.evaluation().refusal(told.notes).value, 0.2 * mm);
+  type(target(), "spacer_m", "0");
+  Assessment none(project_);
+  EXPECT_EQ(none.evaluation().tabulated(kTarget, out::plateOutline).state, describe::State::None);
+  type(target(), "spacer_m", "-0.20; 0.10; 0.10");
+  Assessment some(project_);
+  EXPECT_EQ(some.evaluation().tabulated(kTarget, out::plateOutline).state, describe::State::Value);
+}
+
+// The number takes a circle of 3 mm, which a stud in a corner, a hole in the middle and one between
+// two others leave room for.
+TEST(PlateOutline, NumbersItsHolesOnTheMetal) {
+  Outline outline = outlineAround({bore(0.0), bore(84.0 * mm), stud(-42.0 * mm, -42.0 * mm),
+                                   stud(0.0, 47.0 * mm), stud(42.0 * mm, 42.0 * mm)},
+                                  194.0 * mm, 110.0 * mm);
+  outline.partings = {42.0 * mm};
+  for (std::size_t i = 2; i < outline.holes.size(); ++i) {
+    const Spot spot = spotForNumber(outline, outline.holes[i], 1.5 * mm);
+    const Hole taken{"number", spot.along, spot.across, 3.0 * mm};
+    EXPECT_GT(leastWall(outline, taken).thickness, 0.0) << i;
+  }
 }
 
 TEST_F(PlateOfTheTriple, IsForbiddenWithAPassageOnAParting) {
@@ -232,6 +299,21 @@ TEST(PlateDrawing, IsTiedToTheAxisOfTheFirstCylinder) {
   EXPECT_NE(text.find("LINE\n8\nDIMENSIONS\n10\n-61\n20\n-45\n11\n-61\n21\n0\n"), std::string::npos)
       << "and across";
   for (const char* said : {"\n1\n194\n", "\n1\n90\n", "\n1\n55\n", "\n1\n45\n", "\n1\nR 5\n"}) {
+    EXPECT_NE(text.find(said), std::string::npos) << said;
+  }
+}
+
+TEST(PlateDrawing, SaysByItselfWhichHoleIsWhichAndWhere) {
+  Outline outline = outlineAround({{"bore 3", 0.0, 0.0, 72.0 * mm, true},
+                                   {"bore 2", 84.0 * mm, 0.0, 72.0 * mm, true},
+                                   {"oil 1", 20.0 * mm, -42.5 * mm, 6.0 * mm}},
+                                  194.0 * mm, 110.0 * mm);
+  outline.partings = {42.0 * mm};
+  const std::string text = dxf(outline, {});
+  for (const char* said :
+       {"\n1\n1 bore 3\n", "\n1\n2 bore 2\n", "\n1\n3\n", "\n1\nthrust side\n",
+        "\n1\n3 oil 1: along 20, across -42.5, %%c 6\n", "\n1\nparting: along 42\n",
+        "TEXT\n8\nDIMENSIONS\n10\n43.5\n20\n56.5\n40\n3\n1\n42\n"}) {
     EXPECT_NE(text.find(said), std::string::npos) << said;
   }
 }

@@ -82,6 +82,24 @@ TEST_F(PlatesOfTheTriple, AreComparedCylinderByCylinder) {
   EXPECT_NEAR(told.rows["squish_m"].numbers[8], 0.9 * mm, 1e-9) << "one for each";
 }
 
+TEST_F(PlatesOfTheTriple, AreNoneWhereTheyWouldBeThinnerThanNothing) {
+  const auto kinds = [&] {
+    Assessment assessment(project_);
+    const describe::Tabulated told =
+        assessment.evaluation().tabulated(kTarget, out::platesCompared);
+    std::vector<std::string> said;
+    for (std::size_t i = 0; i < told.rows.size(); i += 3) {
+      said.push_back(told.rows["plate"].words[i]);
+    }
+    return std::pair{told.state, said};
+  };
+  EXPECT_EQ(kinds().second, (std::vector<std::string>{"flat", "tapered", "one for each"}));
+  type(project_.engines[kTarget], "barrel_height_m", "80.15");
+  EXPECT_EQ(kinds().second, std::vector<std::string>{"flat"}) << "of 1.03, 0.95 and 0.86 less 0.9";
+  type(project_.engines[kTarget], "barrel_height_m", "80.55");
+  EXPECT_EQ(kinds().first, describe::State::None);
+}
+
 // By hand: ± of seat 0.03, base gasket 0.03, barrel 0.02, throw 0.01, rod 0.02, compression height
 // 0.02 and head gasket 0.03 against the gap, and the plate to within 0.01 or 0.04.
 TEST_F(PlatesOfTheTriple, AreJudgedAtWorstCaseWithWhatAPlateIsMadeToWithin) {

@@ -19,6 +19,10 @@ namespace {
 using assess::Assessment;
 using assess::sample;
 using assess::type;
+using testing::AllOf;
+using testing::EndsWith;
+using testing::HasSubstr;
+using testing::Not;
 
 BenchSheet sheetFor(const model::Project& project, SheetKind kind,
                     const SheetOptions& options = {}) {
@@ -55,6 +59,23 @@ TEST(SurveySheet, AsksAsTheInputsAreDescribedAndPrintsWhatIsEntered) {
   EXPECT_EQ(askedOf(sheet, "Main housing bores").places.size(), 4U);
 }
 
+TEST(SurveySheet, AsksForAsManyReadingsAsItsWordsDo) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Survey);
+  const Asked& barrel = askedOf(sheet, "Barrel seat to deck");
+  EXPECT_THAT(barrel.how, HasSubstr("at four places"));
+  EXPECT_EQ(barrel.readings, 4);
+  const Asked& bores = askedOf(sheet, "Main housing bores");
+  EXPECT_THAT(bores.how, HasSubstr("at two depths, in two directions"));
+  EXPECT_EQ(bores.readings, 4);
+}
+
+TEST(SurveySheet, AsksForADeckThatIsMeasuredDirectInsteadOfSeatAndBarrel) {
+  const BenchSheet sheet = sheetFor(sample("culvert-1040"), SheetKind::Survey);
+  EXPECT_EQ(sheet.asked.front().label, "Deck height, direct");
+  EXPECT_EQ(sheet.asked.front().places.front().drawn, "344.62");
+  for (const Asked& asked : sheet.asked) EXPECT_THAT(asked.label, Not(HasSubstr("barrel seat")));
+}
+
 TEST(SurveySheet, OfASingleAsksForNoPitch) {
   const BenchSheet sheet = sheetFor(sample("teasel-125"), SheetKind::Survey);
   EXPECT_EQ(std::ranges::find(sheet.asked, "Cylinder pitch", &Asked::label), sheet.asked.end());
@@ -78,6 +99,36 @@ TEST(BuretteSheet, AsksForTheCrankcaseOfATwoStrokeAlone) {
   };
   EXPECT_TRUE(asks("teasel-125"));
   EXPECT_FALSE(asks("burdock-719"));
+}
+
+TEST(BuretteSheet, DoesNotSayHowReadingsAreTyped) {
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Burette);
+  for (const Asked& asked : sheet.asked) EXPECT_THAT(asked.how, Not(HasSubstr("|"))) << asked.label;
+  EXPECT_THAT(askedOf(sheet, "Whole volume through the plug hole").how,
+              EndsWith("filled to the top thread."));
+}
+
+TEST(BuretteSheet, SpeaksOfPortsOrInjectorsWhereThereAreNoValvesOrPlugs) {
+  const auto words = [](const char* name) {
+    const BenchSheet sheet = sheetFor(sample(name), SheetKind::Burette);
+    std::string all = sheet.cautions;
+    for (const Asked& asked : sheet.asked) all += asked.label + asked.how;
+    return all;
+  };
+  EXPECT_THAT(words("teasel-125"), Not(HasSubstr("valve")));
+  EXPECT_THAT(words("teasel-125"), HasSubstr("ports covered"));
+  EXPECT_THAT(words("culvert-1040"), Not(HasSubstr("plug")));
+  EXPECT_THAT(words("culvert-1040"), HasSubstr("injector hole uppermost"));
+  const BenchSheet survey = sheetFor(sample("teasel-125"), SheetKind::Survey);
+  EXPECT_THAT(survey.cautions, AllOf(Not(HasSubstr("valve")), HasSubstr("asbestos")));
+}
+
+TEST(BuretteSheet, ShowsNoNumberAsNoughtThatIsNot) {
+  const BenchSheet sheet = sheetFor(sample("teasel-125"), SheetKind::Burette);
+  const std::vector<std::string>& crankcase = sheet.grids.front().rows.back();
+  // V_d / V² · ±, by hand: 0.12482 · 2e-3 / 0.392² = 0.00162; of a tenth of a ml 0.0000812.
+  EXPECT_EQ(crankcase[6], "0.002");
+  EXPECT_EQ(crankcase[7], "0.0001");
 }
 
 TEST(BuretteSheet, PrintsMeanAndSpreadOfWhatIsEntered) {
@@ -165,6 +216,14 @@ TEST(StackSheet, ShowsAThirdDecimalWhereItIsNotNought) {
       static_cast<std::size_t>(std::ranges::find(sheet.grids[0].columns, "Counted with, mm") -
                                sheet.grids[0].columns.begin());
   EXPECT_EQ(sheet.grids[0].rows[0][column], "0.795");
+}
+
+TEST(StackSheet, CallsWhatIsTakenOffASkim) {
+  const BenchSheet sheet = sheetFor(sample("tansy-270"), SheetKind::Stack);
+  const auto skim = std::ranges::find(sheet.chain->ofCase, "skim", &Link::name);
+  ASSERT_NE(skim, sheet.chain->ofCase.end());
+  EXPECT_EQ(skim->text, "1.350 ± 0.01");
+  EXPECT_LT(skim->value, 0.0);
 }
 
 TEST(StackSheet, ShowsAPlateAsItIsMade) {
@@ -265,19 +324,19 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
   }
   const BenchSheet unlike = sheetFor(project, SheetKind::Plate);
   ASSERT_TRUE(unlike.plate.has_value());
-  ASSERT_EQ(unlike.notes.size(), 6U);
+  ASSERT_EQ(unlike.notes.size(), 8U);
   EXPECT_EQ(unlike.notes[2], "Cylinder 3: thickness 0.86\u00A0mm ± 0.01\u00A0mm.");
-  EXPECT_EQ(unlike.notes[3],
-            "One plate for each cylinder, each of its own metal; they part at the dashed lines.");
+  EXPECT_THAT(unlike.notes[3], testing::HasSubstr("A cut takes its width from both"));
+  EXPECT_EQ(unlike.notes[4],
+            "The measurements leave what is to be made to within ± 0.06\u00A0mm likely, ± "
+            "0.16\u00A0mm at worst case.");
   EXPECT_THAT(unlike.plate->partings, testing::ElementsAre(testing::DoubleNear(0.042, 1e-9),
                                                            testing::DoubleNear(0.126, 1e-9)));
   type(project.engines[1], "plates_in_stack", "one for all");
   const BenchSheet onePiece = sheetFor(project, SheetKind::Plate);
   EXPECT_TRUE(onePiece.plate->partings.empty());
-  EXPECT_THAT(onePiece.notes[3], testing::StartsWith("In one piece it is tapered"));
-  EXPECT_THAT(unlike.notes[4], testing::HasSubstr(", parallel within 0.02"));
-  EXPECT_THAT(onePiece.notes[4], testing::HasSubstr(", parallel across the crankshaft within 0.02"))
-      << "nothing that does not hold";
+  EXPECT_THAT(unlike.notes[5], testing::HasSubstr(", parallel within 0.02"));
+  EXPECT_EQ(unlike.notes[6], "Corners R 5.00\u00A0mm, or as the seat (common practice).");
   type(project.engines[1], "plate_tolerance_m", "0.02");
   type(project.engines[1], "spacer_m", "0.95");
   EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
@@ -285,14 +344,68 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
   type(project.engines[1], "plate_tolerance_m", "");
   EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
             "Thickness 0.95\u00A0mm ± 0.01\u00A0mm.");
-  type(project.engines[1], "spacer_m", "-0.2");
+  type(project.engines[1], "spacer_m", "0.95 ± 0.005");
   EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
-            "Cylinder 1: no plate, a skim of 0.20\u00A0mm.");
+            "Thickness 0.95\u00A0mm ± 0.005\u00A0mm.")
+      << "as entered";
+}
+
+TEST(PlateSheet, OfMetalThatIsToComeOffHasNoPlate) {
+  const BenchSheet skim = sheetFor(sample("tansy-270"), SheetKind::Plate);
+  EXPECT_FALSE(skim.plate.has_value());
+  EXPECT_EQ(skim.whyNoDrawing,
+            "No plate is to be made: take 1.35\u00A0mm off the metal instead, or as much off the "
+            "gaskets.");
+  const BenchSheet none = sheetFor(sample("culvert-1040"), SheetKind::Plate);
+  EXPECT_FALSE(none.plate.has_value());
+  EXPECT_THAT(none.whyNoDrawing, testing::StartsWith("No plate is to be made"));
+}
+
+// By hand: 1.03, 0.95 and 0.87 at 0, 84 and 168 mm fall by 0.08 in 84, so by 0.095 in 100; the
+// plate of 270 mm ends 51 mm beyond the outer axes.
+TEST(PlateSheet, OfATaperedPlateSaysWhatAMillIsSetBy) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "plates_in_stack", "one for all");
+  type(project.engines[1], "spacer_m", "1.03; 0.95; 0.87");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Plate);
+  ASSERT_TRUE(sheet.plate.has_value());
+  EXPECT_TRUE(sheet.plate->partings.empty());
+  for (const char* said :
+       {"In one piece it is tapered: these thicknesses hold at the cylinder axes.",
+        "Slope 0.095\u00A0mm in 100.00\u00A0mm (0.095\u00A0%), thinner towards the end at cylinder "
+        "3.",
+        "At the end at cylinder 1 it is 1.08\u00A0mm thick, at the end at cylinder 3 "
+        "0.82\u00A0mm.",
+        "Measure the seats again before it is cut, and mark which end is which."}) {
+    EXPECT_THAT(sheet.notes, testing::Contains(said));
+  }
+  EXPECT_THAT(sheet.notes, testing::Contains(testing::HasSubstr("parallel across the crankshaft")))
+      << "nothing that does not hold";
+  type(project.engines[1], "spacer_m", "1.03; 0.87; 0.95");
+  EXPECT_THAT(sheetFor(project, SheetKind::Plate).notes,
+              testing::Contains(testing::HasSubstr("on no straight line")));
+}
+
+TEST(PlateSheet, SaysWhereThePlatesPartAndWhichHolesThatCuts) {
+  const Grid* holes = nullptr;
+  const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Plate);
+  holes = gridHeaded(sheet, "Holes");
+  ASSERT_NE(holes, nullptr);
+  EXPECT_EQ(holes->rows[5].back(), "cut") << "stud 3 at 42 mm";
+  EXPECT_EQ(holes->rows.back()[0], "parting 2");
+  EXPECT_EQ(holes->rows.back()[1], "126.00");
+}
+
+TEST(PlateSheet, ThatIsForbiddenSaysSoBesideTheDrawing) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "plate_bore_m", "60");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Plate);
+  EXPECT_THAT(sheet.notes.front(), testing::StartsWith("NOT TO BE CUT: A plate bore of 60.00"));
 }
 
 TEST(BenchSheets, CountRemarksAndListWhatObjects) {
   const BenchSheet sheet = sheetFor(sample("burdock-719"), SheetKind::Stack);
-  EXPECT_GT(sheet.remarks, 0);
+  EXPECT_FALSE(sheet.leftOut.empty());
   ASSERT_FALSE(sheet.objections.empty());
   for (const Objection& it : sheet.objections) EXPECT_NE(it.word, "remarks");
 }

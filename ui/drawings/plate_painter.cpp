@@ -16,7 +16,7 @@ constexpr double kForNothing = 1.0;      // [mm] beside the fourth side
 constexpr double kToLine = 3.8;          // [mm] from the edge to the first dimension line
 constexpr double kToNextLine = 7.8;      // [mm] from the edge to the second
 constexpr double kBeyond = 2.5;          // [mm] centre lines run past a circle
-constexpr double kRoomInside = 14.0;     // [mm] of a circle that holds its number
+constexpr double kForNumber = 1.6;       // [mm] paper beside a number
 
 class PlatePainter {
  public:
@@ -29,10 +29,9 @@ class PlatePainter {
     edge.addRoundedRect(box(), scaled(outline_.corner), scaled(outline_.corner));
     draft_.outline(edge, draft_.wide());
     paintAxis();
-    for (const double parting : outline_.partings) {
-      draft_.line(at(parting, outline_.lower()), at(parting, outline_.upper()), draft_.parting());
-    }
-    for (std::size_t i = 0; i < outline_.holes.size(); ++i) paintHole(outline_.holes[i], i + 1);
+    for (const double parting : outline_.partings) paintParting(parting);
+    for (const plate::Hole& hole : outline_.holes) paintHole(hole);
+    for (std::size_t i = 0; i < outline_.holes.size(); ++i) numberHole(outline_.holes[i], i + 1);
     dimensionOverall();
     dimensionAxis();
     nameCorner();
@@ -61,7 +60,22 @@ class PlatePainter {
     draft_.line(at(outline_.left(), 0.0), at(outline_.right(), 0.0), draft_.centre());
   }
 
-  void paintHole(const plate::Hole& hole, std::size_t number) {
+  /// With its place from the axis of the first cylinder, beside the edge and along the line.
+  void paintParting(double along) {
+    const QPointF end = at(along, outline_.upper());
+    draft_.line(at(along, outline_.lower()), end, draft_.parting());
+    QPainter& painter = draft_.painter();
+    painter.save();
+    painter.translate(end);
+    if (upright()) painter.rotate(-90.0);
+    const double past = std::max(mm(kToLine), draft_.textHeight());
+    draft_.line({0.0, 0.0}, {0.0, -past}, draft_.narrow());
+    draft_.text({mm(0.6), 0.0}, Qt::AlignLeft | Qt::AlignBottom, said(along), false,
+                draft_.ink().faint);
+    painter.restore();
+  }
+
+  void paintHole(const plate::Hole& hole) {
     const QPointF centre = at(hole.along, hole.across);
     const double radius = scaled(hole.diameter) / 2.0;
     const double reach = hole.diameter / 2.0 + kBeyond / kMillimetres;
@@ -72,13 +86,15 @@ class PlatePainter {
                   draft_.centre());
     }
     draft_.circle(centre, radius, draft_.wide());
+  }
+
+  /// On paper of its own, so that it reads over centre lines.
+  void numberHole(const plate::Hole& hole, std::size_t number) {
     const QString text = QString::number(number);
-    if (2.0 * radius > mm(kRoomInside)) {
-      draft_.label(centre + QPointF(0.3, -0.3) * radius, text, true);
-      return;
-    }
-    const double away = radius * std::numbers::sqrt2 / 2.0 + mm(0.6);
-    draft_.text(centre + QPointF(away, -away), Qt::AlignLeft | Qt::AlignBottom, text, true);
+    const double room =
+        std::hypot(draft_.textWidth(text, true) + mm(kForNumber), draft_.textHeight()) / 2.0;
+    const plate::Spot spot = plate::spotForNumber(outline_, hole, room / scaled(1.0));
+    draft_.label(at(spot.along, spot.across), text, true);
   }
 
   void dimensionOverall() {

@@ -34,9 +34,14 @@ void PlateView::paintEvent(QPaintEvent* /*event*/) {
                  : document_.evaluation().tabulated(engine, out::plateOutline);
   if (plate.state != describe::State::Value) {
     painter.setPen(medium.ink.faint);
-    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
-                     tr("The plate is drawn once its bore, length and width are entered, and where "
-                        "the cylinders stand."));
+    const QString whyNot =
+        plate.state == describe::State::Refused
+            ? taste_.sentence(document_.evaluation().refusal(plate.notes))
+        : plate.state == describe::State::None
+            ? fromCore(plate.notes.none)
+            : tr("The plate is drawn once its bore, length and width are entered, and where the "
+                 "cylinders stand.");
+    painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, whyNot);
     return;
   }
   const plate::Outline outline = plate::outlineFrom(plate.rows);

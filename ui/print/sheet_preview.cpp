@@ -147,7 +147,15 @@ void SheetPreview::savePdf() {
   QString error;
   const bool done =
       writeSheetFile(document_.assessment(), taste_.style(), order(), paper(), path, &error);
-  Q_EMIT said(done ? tr("The sheet is in %1.").arg(path) : error);
+  if (!done) {
+    Q_EMIT said(error);
+    return;
+  }
+  const QString forbids = whatForbids(document_.assessment(), taste_.style(), order());
+  Q_EMIT said(
+      forbids.isEmpty()
+          ? tr("The sheet is in %1.").arg(path)
+          : tr("The sheet is in %1, but must not leave for the bench. %2").arg(path, forbids));
 }
 
 sheet::SheetKind SheetPreview::kind() const {

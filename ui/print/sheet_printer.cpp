@@ -9,6 +9,7 @@
 #include <QPdfWriter>
 #include <QPrinter>
 #include <QSvgGenerator>
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
@@ -58,6 +59,12 @@ class ReadySheet {
     }
   }
 
+  /// Why there is nothing to be written: of a plate that cannot be drawn no file is made.
+  QString whyNot() const {
+    if (!bench_ || bench_->kind != sheet::SheetKind::Plate || bench_->plate) return {};
+    return tr("There is no plate to draw. %1").arg(fromCore(bench_->whyNoDrawing));
+  }
+
   const QPageLayout& page() const { return page_; }
   QSizeF paper() const { return page_.fullRect(QPageLayout::Millimeter).size(); }  ///< [mm]
 
@@ -89,6 +96,12 @@ bool save(const QString& path, const QByteArray& content, QString* error) {
   return why.isEmpty() || fail(error, tr("%1 cannot be written: %2.").arg(path, why));
 }
 
+/// What a machine reads is in millimetres, whatever its reader likes.
+units::Style inMillimetres(units::Style style) {
+  style.group = units::UnitGroup::metric();
+  return style;
+}
+
 QString titleOf(const assess::Assessment& assessment, const SheetOrder& order) {
   const std::string& name = assessment.project().name;
   return name.empty() ? order.projectName : fromCore(name);
@@ -111,6 +124,7 @@ bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& sty
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error) {
   const ReadySheet sheet(assessment, style, order, paper);
+  if (!sheet.whyNot().isEmpty()) return fail(error, sheet.whyNot());
   QByteArray content;
   QBuffer buffer(&content);
   buffer.open(QIODevice::WriteOnly);
@@ -130,7 +144,9 @@ bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& sty
 bool writeSheetSvg(const assess::Assessment& assessment, const units::Style& style,
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error) {
-  const ReadySheet sheet(assessment, style, order, paper);
+  const units::Style metric = inMillimetres(style);
+  const ReadySheet sheet(assessment, metric, order, paper);
+  if (!sheet.whyNot().isEmpty()) return fail(error, sheet.whyNot());
   const double millimetre = kSvgResolution / kMillimetresPerInch;
   QByteArray content;
   QBuffer buffer(&content);
@@ -147,10 +163,10 @@ bool writeSheetSvg(const assess::Assessment& assessment, const units::Style& sty
   return save(path, content, error);
 }
 
-bool writePlateDxf(const assess::Assessment& assessment, const units::Style& style,
-                   const SheetOrder& order, const QString& path, QString* error) {
+bool writePlateDxf(const assess::Assessment& assessment, const SheetOrder& order,
+                   const QString& path, QString* error) {
   const sheet::BenchSheet sheet =
-      benchSheetOf(assessment, style, optionsFor(order), sheet::SheetKind::Plate);
+      benchSheetOf(assessment, {}, optionsFor(order), sheet::SheetKind::Plate);
   if (!sheet.plate) {
     return fail(error, tr("There is no plate to draw. %1").arg(fromCore(sheet.whyNoDrawing)));
   }
@@ -163,16 +179,27 @@ bool writeSheetFile(const assess::Assessment& assessment, const units::Style& st
                     const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                     QString* error) {
   if (path.endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive)) {
-    return writePlateDxf(assessment, style, order, path, error);
+    return writePlateDxf(assessment, order, path, error);
   }
   const bool svg = path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive);
   return (svg ? writeSheetSvg : writeSheetPdf)(assessment, style, order, paper, path, error);
+}
+
+QString whatForbids(const assess::Assessment& assessment, const units::Style& style,
+                    const SheetOrder& order) {
+  const std::vector<sheet::Objection> objections =
+      sheetOf(assessment, style, optionsFor(order)).objections;
+  const auto found = std::ranges::find_if(objections, [](const sheet::Objection& it) {
+    return it.word == "forbids" || it.word == "refused";
+  });
+  return found == objections.end() ? QString() : fromCore(found->sentence);
 }
 
 bool printSheet(const assess::Assessment& assessment, const units::Style& style,
                 const SheetOrder& order, QPrinter& printer, QString* error) {
   printer.setFullPage(true);
   const ReadySheet sheet(assessment, style, order, printer.pageLayout().pageSize().id());
+  if (!sheet.whyNot().isEmpty()) return fail(error, sheet.whyNot());
   printer.setPageOrientation(sheet.page().orientation());
   const QSizeF page = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
   if (sheet.paper().width() > page.width() + 1.0) {

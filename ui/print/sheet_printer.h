@@ -32,26 +32,32 @@ std::optional<QPageSize::PageSizeId> paperOf(QStringView name);
 
 /// Writes the sheet of one engine as a PDF of exactly one page. The file appears whole or not at
 /// all; one that was there before stays when writing fails. A plate that is larger than the paper
-/// is drawn on a larger one, at full size all the same.
+/// is drawn on a larger one, at full size all the same. Of a plate that cannot be drawn there is no
+/// file, and none is printed.
 ///
 /// @param error says why, in a sentence, when false is returned; may be nullptr.
 bool writeSheetPdf(const assess::Assessment& assessment, const units::Style& style,
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error);
 
-/// The same page as a drawing, its size in millimetres.
+/// The same page as a drawing, its size and all it says in millimetres.
 bool writeSheetSvg(const assess::Assessment& assessment, const units::Style& style,
                    const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                    QString* error);
 
-/// The spacer plate alone, for machines. Fails where there is no plate to draw.
-bool writePlateDxf(const assess::Assessment& assessment, const units::Style& style,
-                   const SheetOrder& order, const QString& path, QString* error);
+/// The spacer plate alone, for machines: in millimetres and with a point, whatever the reader
+/// likes. Fails where there is no plate to draw.
+bool writePlateDxf(const assess::Assessment& assessment, const SheetOrder& order,
+                   const QString& path, QString* error);
 
 /// One of the above, by the ending of the path: .svg, .dxf, or else a PDF.
 bool writeSheetFile(const assess::Assessment& assessment, const units::Style& style,
                     const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                     QString* error);
+
+/// The first sentence for which the sheet must not leave for the bench; empty: nothing forbids it.
+QString whatForbids(const assess::Assessment& assessment, const units::Style& style,
+                    const SheetOrder& order);
 
 /// Prints the sheet on the whole of the printer's paper, a plate lying where it needs to. Fails
 /// where a plate is larger than that.
