@@ -60,7 +60,7 @@ std::string_view suffixOf(Kind kind) {
   }
 }
 
-TEST(Inputs, AreAllInTheTable) { EXPECT_EQ(inputs().size(), 151U); }
+TEST(Inputs, AreAllInTheTable) { EXPECT_EQ(inputs().size(), 152U); }
 
 TEST(Inputs, AreNumberedInPageOrder) {
   int number = 0;
