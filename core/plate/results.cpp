@@ -39,6 +39,7 @@ constexpr std::string_view kTaper =
 
 /// The straight line through the spacers that the cylinders need.
 survey::SeatLine neededLine(Reader& read) {
+  if (model::severalBanks(read)) read.none(model::kEachBankByItself);
   std::vector<survey::SeatPoint> needed;
   needed.reserve(static_cast<std::size_t>(read.cylinders()));
   for (int i = 0; i < read.cylinders(); ++i) {
@@ -84,6 +85,7 @@ const Result flatSpacer{.key = "flat_spacer_m",
                         .source = "the middle of what the cylinders need leaves the least miss",
                         .valid = "the same plate under every barrel",
                         .value = [](Reader& read) {
+                          if (model::severalBanks(read)) read.none(model::kEachBankByItself);
                           return (read.most(spacerToMake) + read.least(spacerToMake)) / 2.0;
                         }};
 
@@ -228,7 +230,7 @@ const Table platesCompared{
         each("one for each", [](Reader& here) { return here(spacerToMake); });
       }
       if (rows.size() == 0 && read.complete()) {
-        read.none("No plate is to be made: nothing, or less than nothing, is to lie there.");
+        read.none("No plate is to be made: what is needed is nothing, or less.");
       }
     }};
 

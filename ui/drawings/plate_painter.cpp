@@ -70,8 +70,7 @@ class PlatePainter {
     if (upright()) painter.rotate(-90.0);
     const double past = std::max(mm(kToLine), draft_.textHeight());
     draft_.line({0.0, 0.0}, {0.0, -past}, draft_.narrow());
-    draft_.text({mm(0.6), 0.0}, Qt::AlignLeft | Qt::AlignBottom, said(along), false,
-                draft_.ink().faint);
+    draft_.text({mm(0.6), -mm(0.3)}, Qt::AlignLeft | Qt::AlignBottom, said(along));
     painter.restore();
   }
 
@@ -129,8 +128,9 @@ class PlatePainter {
 
   void nameCorner() {
     const double inwards = (1.0 - std::numbers::sqrt2 / 2.0) * scaled(outline_.corner);
+    const double above = std::max(mm(3.0), 0.7 * draft_.textHeight());
     const QPointF arc = box().topRight() + QPointF(-inwards, inwards);
-    draft_.leader(arc, box().topRight() + QPointF(-mm(6.0), -mm(3.0)),
+    draft_.leader(arc, box().topRight() + QPointF(-mm(6.0), -above),
                   QStringLiteral("R ") + said(outline_.corner));
   }
 
