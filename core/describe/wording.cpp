@@ -11,6 +11,20 @@ int decimalsOf(const Quantity& quantity) {
   return quantity.decimals < 0 ? units::unitsOf(quantity.kind).front().decimals : quantity.decimals;
 }
 
+/// As many as the number has, in the bench unit, where it has few; negative: the default will do.
+int decimalsOf(units::Kind kind, double si, const units::Style& style) {
+  constexpr int kMostMore = 3;
+  constexpr double kBehind = 1e-6;  // of a digit: what arithmetic leaves
+  const units::Unit& unit = style.group[kind];
+  double digits = units::fromSi(unit, si) * std::pow(10.0, unit.decimals);
+  for (int more = 0; more <= kMostMore; ++more, digits *= 10.0) {
+    if (std::abs(digits - std::round(digits)) < kBehind) {
+      return units::unitsOf(kind).front().decimals + more;
+    }
+  }
+  return -1;
+}
+
 /// Numbers are told apart beyond what arithmetic leaves behind.
 bool differ(double one, double other) {
   return std::abs(one - other) > 1e-6 * std::max(std::abs(one), std::abs(other));
@@ -123,7 +137,7 @@ std::string word(const RefusedBecause& because, const units::Style& style) {
 
 std::string wordValue(const Input& input, double value, const units::Style& style) {
   if (input.kind == units::Kind::Choice) return wordChoice(input.choices, value);
-  return style.text(input.kind, value);
+  return style.text(input.kind, value, decimalsOf(input.kind, value, style));
 }
 
 std::string wordValue(const Result& result, double value, const units::Style& style) {

@@ -196,12 +196,12 @@ const Table firingTable{
 
 const Table triggers{
     .key = "triggers",
-    .name = "When to ignite, from the top of the first throw",
+    .name = "When to ignite or inject, from the top of the first throw",
     .per = Per::Engine,
     .columns = kTriggers,
     .formula =
         "crank: firing after the top of the cylinder entered first, less whole turns; half speed: "
-        "half of it; a coil is shared by two that fire together or a turn apart",
+        "half of it; with spark ignition two that fire together or a turn apart may share a coil",
     .source = "plane geometry; sharing a coil: common practice, no published source",
     .valid =
         "at top dead centre, no advance in it: turn each mark earlier by the advance, at half "
@@ -210,13 +210,15 @@ const Table triggers{
       const firing::Crank crank = firing::crankOf(read);
       const firing::Order order = firing::orderOf(read, crank);
       const bool four = crank.strokes == firing::Strokes::Four;
+      const bool coils = read.choice<model::Ignition>(in::ignition) == model::Ignition::Spark;
       const auto first = std::ranges::find(order.cylinders, 0) - order.cylinders.begin();
       const double from = order.at[static_cast<std::size_t>(first)];
       for (std::size_t i = 0; i < order.at.size(); ++i) {
         const auto cylinder = static_cast<std::size_t>(order.cylinders[i]);
         const double at = firing::within(order.at[i] - from, firing::cycleOf(crank.strokes));
         rows.add({static_cast<double>(crank.numbers[cylinder]), firing::asRead(at, kTurn),
-                  four ? firing::asRead(0.5 * at, kTurn) : kAbsent, partnersOf(i, order, crank)});
+                  four ? firing::asRead(0.5 * at, kTurn) : kAbsent,
+                  coils ? partnersOf(i, order, crank) : std::string()});
       }
     }};
 

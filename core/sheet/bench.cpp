@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 #include "core/deck/results.h"
@@ -9,6 +10,7 @@
 #include "core/describe/wording.h"
 #include "core/model/inputs.h"
 #include "core/sheet/bench_writers.h"
+#include "core/sheet/engine_terms.h"
 #include "core/sheet/objections.h"
 #include "core/sheet/words.h"
 
@@ -24,6 +26,13 @@ double BenchWork::limit(const Input& input, int cylinder) const {
 }
 
 namespace {
+
+/// Without what says how readings are typed, which is parted by semicolons from what is done.
+std::string forPaper(std::string_view measure) {
+  const std::size_t bar = measure.find('|');
+  if (bar == std::string_view::npos) return std::string(measure);
+  return std::string(measure.substr(0, measure.rfind(';', bar))) + ".";
+}
 
 /// Figures of a described text with the reader's decimal mark.
 std::string withMark(std::string_view text, const units::Style& style) {
@@ -43,8 +52,9 @@ Asked BenchWork::ask(const Input& input, int readings) const {
   Asked asked{.label = std::string(input.label),
               .unit = std::string(style.unit(input.kind)),
               .instrument = withMark(input.instrument, style),
-              .how = withMark(input.measure, style),
-              .readings = readings};
+              .how = withMark(forPaper(input.measure), style),
+              .readings = readings,
+              .input = &input};
   if (input.plusMinus > 0.0) {
     asked.instrument += ", ± " + style.editable(input.kind, input.plusMinus) + " " + asked.unit;
   }
@@ -116,12 +126,24 @@ Grid BenchWork::grid(std::string_view heading, const describe::Rows& rows) const
         continue;
       }
       const double number = rows.cells()[i].numbers[static_cast<Eigen::Index>(row)];
-      grid.rows[row].push_back(std::isnan(number)
-                                   ? std::string(kNothing)
-                                   : this->number(column.kind, number, column.decimals));
+      grid.rows[row].push_back(inGrid(column, number));
     }
   }
   return grid;
+}
+
+std::string BenchWork::inGrid(const describe::Column& column, double si) const {
+  constexpr int kMostMore = 2;
+  if (std::isnan(si)) return std::string(kNothing);
+  const int usual =
+      column.decimals < 0 ? units::unitsOf(column.kind).front().decimals : column.decimals;
+  const std::string nought = number(column.kind, 0.0, usual);
+  std::string text = number(column.kind, si, usual);
+  for (int more = 1; more <= kMostMore && text == number(column.kind, 0.0, usual + more - 1);
+       ++more) {
+    text = number(column.kind, si, usual + more);
+  }
+  return text == number(column.kind, 0.0, usual + kMostMore) ? nought : text;
 }
 
 BenchWork::Told BenchWork::tabulated(const describe::Table& table) {
@@ -193,16 +215,14 @@ void writeOwn(BenchWork work, SheetKind kind) {
   }
 }
 
-/// What is not listed is counted.
+/// What stands on other sheets is not listed.
 void leaveOut(BenchSheet& sheet, bool (*which)(const Objection&)) {
-  for (const Objection& it : sheet.objections) {
-    if (which(it)) ++(it.word == "remarks" ? sheet.remarks : sheet.others);
-  }
+  std::ranges::copy_if(sheet.objections, std::back_inserter(sheet.leftOut), which);
   std::erase_if(sheet.objections, which);
 }
 
-void sayInTerms(BenchSheet& sheet, const SheetOptions& options) {
-  const auto say = [&](std::string& text) { text = options.words(text); };
+void sayInTerms(BenchSheet& sheet, const EngineTerms& terms) {
+  const auto say = [&](std::string& text) { terms.say(text); };
   for (Asked& asked : sheet.asked) {
     for (std::string* text : {&asked.label, &asked.instrument, &asked.how}) say(*text);
   }
@@ -214,9 +234,11 @@ void sayInTerms(BenchSheet& sheet, const SheetOptions& options) {
   if (sheet.chain) {
     for (Link& link : sheet.chain->ofCase) say(link.name);
     for (Link& link : sheet.chain->ofCrank) say(link.name);
+    say(sheet.chain->gap.name);
   }
   for (std::string& note : sheet.notes) say(note);
   say(sheet.whyNoDrawing);
+  say(sheet.cautions);
 }
 
 }  // namespace
@@ -245,7 +267,7 @@ BenchSheet benchSheetOf(const assess::Assessment& assessment, const units::Style
     return sheet;
   }
   writeOwn(BenchWork(assessment, style, sheet), kind);
-  if (options.words) sayInTerms(sheet, options);
+  sayInTerms(sheet, EngineTerms(assessment.evaluation(), sheet.engine, options));
   return sheet;
 }
 

@@ -14,13 +14,15 @@ namespace strokewright::sheet {
 
 /// Empty boxes for one entry, and what is entered already.
 struct Asked {
-  std::string label;                      ///< "Seat above the crank axis"
-  std::string unit;                       ///< of what is written into the boxes
-  std::string instrument;                 ///< and its ±: "height gauge, ± 0.03 mm"
-  std::string how;                        ///< how it is measured
-  std::vector<std::string> columns = {};  ///< of each reading: "start", "end", "filled"; none: one
-  int readings = 1;                       ///< wanted; fewer where there is no room
-  std::vector<Box> places = {};           ///< one for each cylinder, with what is entered
+  std::string label;                       ///< "Seat above the crank axis"
+  std::string unit;                        ///< of what is written into the boxes
+  std::string instrument;                  ///< and its ±: "height gauge, ± 0.03 mm"
+  std::string how;                         ///< how it is measured
+  std::vector<std::string> columns = {};   ///< of each reading: "start", "end", "filled"; none: one
+  int readings = 1;                        ///< wanted; fewer where there is no room
+  std::string place = "cylinder";          ///< what stands before the label of each place
+  std::vector<Box> places = {};            ///< one for each cylinder, with what is entered
+  const describe::Input* input = nullptr;  ///< none: it is judged at the bench alone
 };
 
 /// A table as it is printed: the first column is words, the others are numbers.
@@ -60,8 +62,7 @@ struct BenchSheet {
   std::vector<std::string> notes = {};       ///< beside the drawing: what it is made of, how true
   /// Those that forbid or object, the heaviest first; of the throws all that touch these.
   std::vector<Objection> objections = {};
-  int others = 0;   ///< how many more forbid or object, to something else
-  int remarks = 0;  ///< how many more findings only remark
+  std::vector<Objection> leftOut = {};  ///< what is to be read on other sheets
   std::string checkBar = {};
   std::string cautions = {};
   TitleBlock titleBlock = {};

@@ -50,6 +50,10 @@ class BenchWork {
   }
   /// [SI] the ± of an entry of this cylinder, 0 where it has none.
   double limit(const describe::Input& input, int cylinder) const;
+  /// The deck was measured from the crank axis, not by way of the barrel seat.
+  bool measuredDirect(int cylinder = 0) const {
+    return stands(model::in::deckHeight, cylinder) && !stands(model::in::seatHeight, cylinder);
+  }
   const describe::Evaluation& evaluation() const { return evaluation_; }
   const describe::Entry& entry(const describe::Input& input) const {
     return assessment_.project().engines[static_cast<std::size_t>(engine)][input];
@@ -69,7 +73,8 @@ class BenchWork {
   std::string spacer(int cylinder) const;
   /// With the unit where lengths and thicknesses are not read in the same.
   std::string inItsUnit(units::Kind kind, std::string number) const;
-  /// A table as it is printed: a number that is not there is a dash.
+  /// A table as it is printed: a number that is not there is a dash, and one that is not nought
+  /// does not read as nought.
   Grid grid(std::string_view heading, const describe::Rows& rows) const;
   /// "Squish gap, mm"
   std::string headed(const describe::Column& column) const;
@@ -83,6 +88,8 @@ class BenchWork {
   Told tabulated(const describe::Table& table);
 
  private:
+  std::string inGrid(const describe::Column& column, double si) const;
+
   const assess::Assessment& assessment_;
   describe::Evaluation evaluation_;  ///< a copy, in which tables are filled
 };

@@ -7,7 +7,11 @@
 #include <utility>
 #include <vector>
 
+#include "core/chamber/results.h"
+#include "core/compression/results.h"
+#include "core/deck/results.h"
 #include "core/describe/wording.h"
+#include "core/limits/results.h"
 #include "core/sheet/words.h"
 
 namespace strokewright::sheet {
@@ -96,6 +100,30 @@ Names defaults(const assess::Assessment& assessment, const units::Style& style, 
   return names;
 }
 
+/// What decides whether it holds, fits its class and fires: on their grounds the sheet is looked
+/// at first.
+constexpr const Result* kDecisive[] = {&out::classMargin, &out::spacerInStack, &out::squishGap,
+                                       &out::compressionRatio, &out::revCeiling};
+
+Reads readByDecisive(const assess::Assessment& assessment, int engine) {
+  return readsOf(assessment, engine, kDecisive);
+}
+
+describe::InputSet without(const describe::InputSet& all, const describe::InputSet& these) {
+  describe::InputSet left;
+  all.each([&](std::size_t number) {
+    if (!these[number]) left.set(number);
+  });
+  return left;
+}
+
+/// What only the others read.
+Reads readByOthers(const assess::Assessment& assessment, int engine, Shown shown) {
+  const Reads reads = readsOf(assessment, engine, shown);
+  const Reads decisive = readByDecisive(assessment, engine);
+  return {without(reads.own, decisive.own), without(reads.donor, decisive.donor)};
+}
+
 /// "Assumed: this; that. By default: a third."
 class Sentences {
  public:
@@ -108,23 +136,28 @@ class Sentences {
   Names said_;
 };
 
-}  // namespace
-
-std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine,
-                    Shown shown) {
-  const Reads reads = readsOf(assessment, engine, shown);
-  Sentences sentences;
+/// What may be otherwise on the bench.
+void sayUncertain(Sentences& sentences, const assess::Assessment& assessment,
+                  const units::Style& style, int engine, const Reads& reads) {
   sentences.say("Assumed or decided", entriesFrom(assessment, engine, Origin::Assumed, reads));
   sentences.say("From a catalogue", entriesFrom(assessment, engine, Origin::Catalogue, reads));
   sentences.say("No origin said", entriesFrom(assessment, engine, Origin::NotSaid, reads));
   sentences.say("By default", defaults(assessment, style, engine, reads, false));
+}
+
+}  // namespace
+
+std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine) {
+  Sentences sentences;
+  sayUncertain(sentences, assessment, style, engine, readByDecisive(assessment, engine));
   return sentences.text();
 }
 
 std::string restsFurtherOn(const assess::Assessment& assessment, const units::Style& style,
                            int engine, Shown shown) {
-  const Reads reads = readsOf(assessment, engine, shown);
   Sentences sentences;
+  sayUncertain(sentences, assessment, style, engine, readByOthers(assessment, engine, shown));
+  const Reads reads = readsOf(assessment, engine, shown);
   sentences.say("From the maker's book",
                 entriesFrom(assessment, engine, Origin::MakersBook, reads));
   sentences.say("Computed", entriesFrom(assessment, engine, Origin::Computed, reads));

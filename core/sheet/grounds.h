@@ -12,13 +12,13 @@ namespace strokewright::sheet {
 /// The results that a sheet shows.
 using Shown = std::span<const describe::Result* const>;
 
-/// What is assumed, from a catalogue, of no said origin and by default, among the entries that
-/// these results of an engine read: what may be otherwise on the bench. May be empty.
-std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine,
-                    Shown shown);
+/// What is assumed, from a catalogue, of no said origin and by default, and so may be otherwise on
+/// the bench, among the entries that plate, gap, ratio, class and rev ceiling of an engine read.
+/// May be empty.
+std::string restsOn(const assess::Assessment& assessment, const units::Style& style, int engine);
 
-/// Of the same entries those from the maker's book, those computed, and what is taken as none; what
-/// was measured is left out. May be empty.
+/// The same of what only others of these results read; of all of them what is from the maker's
+/// book, computed or taken as none. What was measured is left out. May be empty.
 std::string restsFurtherOn(const assess::Assessment& assessment, const units::Style& style,
                            int engine, Shown shown);
 

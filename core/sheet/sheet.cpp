@@ -22,6 +22,7 @@
 #include "core/motion/results.h"
 #include "core/ports/results.h"
 #include "core/running/results.h"
+#include "core/sheet/engine_terms.h"
 #include "core/sheet/grounds.h"
 #include "core/sheet/numbers.h"
 #include "core/sheet/objections.h"
@@ -83,12 +84,12 @@ class Writer {
     writeStars();
     sheet_.objections = objectionsOf(assessment_, style_, ownFirst());
     const auto shown = numbers_.asked();
-    sheet_.restsOn = restsOn(assessment_, style_, sheet_.engine, shown);
+    sheet_.restsOn = restsOn(assessment_, style_, sheet_.engine);
     sheet_.restsFurtherOn = restsFurtherOn(assessment_, style_, sheet_.engine, shown);
     sheet_.waitsFor = waitsFor(assessment_, sheet_.engine, shown);
     writeBoxes();
     writeCautions();
-    if (options_.words) sayInTerms();
+    sayInTerms();
     return std::move(sheet_);
   }
 
@@ -368,9 +369,7 @@ class Writer {
         {rowOf(out::protrusionWithoutSpacer)},
         spacerRows(),
         gasketRows(),
-        {rowOf(out::deckClearance),
-         strong(rowOf(out::squishGap,
-                      compressionIgnition() ? "Bumping clearance, cold" : "Squish gap, cold")),
+        {rowOf(out::deckClearance), strong(rowOf(out::squishGap, "Squish gap, cold")),
          toleranceOf(out::squishGap),
          subordinate(
              rowBy("worst case, from … to", unitOf(Kind::FineLength),
@@ -421,7 +420,7 @@ class Writer {
     if (driver == model::answer(model::StackDriver::CompressionRatio)) {
       return wanted("a ratio", in::wantedCompressionRatio);
     }
-    return wanted(compressionIgnition() ? "a bumping clearance" : "a squish gap", in::wantedSquish);
+    return wanted("a squish gap", in::wantedSquish);
   }
 
   /// All that is clamped; a second and third base gasket where one has it.
@@ -688,7 +687,7 @@ class Writer {
     const bool noPlate = numbers_.isEverywhere(sheet_.engine, out::spacerInStack, 0.0);
     sheet_.asBuilt = {
         noPlate ? boxes("deck clearance", out::deckClearance) : spacerBoxes(),
-        boxes(compressionIgnition() ? "bumping clearance" : "squish", out::squishGap),
+        boxes("squish gap", out::squishGap),
     };
     const Text ratio = numbers_.text(sheet_.engine, out::compressionRatio);
     sheet_.closing = {{"ratio", ratio.brief.empty() ? ratio.full : ratio.brief}, {"by, date", {}}};
@@ -737,7 +736,8 @@ class Writer {
   // ---- Terms
 
   void sayInTerms() {
-    const auto say = [&](std::string& text) { text = options_.words(text); };
+    const EngineTerms terms(evaluation_, sheet_.engine, options_);
+    const auto say = [&](std::string& text) { terms.say(text); };
     for (Group& group : sheet_.groups) {
       for (Row& row : group.rows) {
         say(row.label);

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/compression/results.h"
 #include "core/deck/results.h"
@@ -58,20 +59,34 @@ class ChainWriter {
       side.push_back(link(input));
   }
 
-  bool measuredDirect() const {
-    return work_.stands(in::deckHeight, cylinder_) && !work_.stands(in::seatHeight, cylinder_);
+  /// A negative one is what is taken off.
+  void addSpacer() {
+    const double thick = work_.cell(out::spacerInStack, cylinder_).value;
+    if (thick == 0.0) return;
+    const bool entered = work_.stands(in::spacer, cylinder_);
+    Link spacer =
+        entered ? link(in::spacer) : link(std::string(out::spacerToMake.name), out::spacerToMake);
+    if (thick < 0.0) {
+      spacer.name = entered ? "skim" : "skim to take off";
+      if (spacer.text.starts_with(work_.style.minus)) {
+        spacer.text.erase(0, work_.style.minus.size());
+      }
+    }
+    chain_.ofCase.push_back(std::move(spacer));
   }
 
-  void addSpacer() {
-    if (work_.cell(out::spacerInStack, cylinder_).value == 0.0) return;
-    chain_.ofCase.push_back(work_.stands(in::spacer, cylinder_)
-                                ? link(in::spacer)
-                                : link(std::string(out::spacerToMake.name), out::spacerToMake));
+  /// At its thin end a tapered gasket is half of the taper less than in the middle.
+  void addGasketTaper() {
+    const double half = work_.value(in::headGasketTaper, cylinder_) / 2.0;
+    if (!work_.stands(in::headGasketTaper, cylinder_) || half == 0.0) return;
+    chain_.ofCase.push_back(
+        {"less half the taper of the head gasket",
+         work_.inItsUnit(Kind::FineLength, work_.number(Kind::FineLength, half)), -half});
   }
 
   void addCase() {
     std::vector<Link>& side = chain_.ofCase;
-    if (measuredDirect()) {
+    if (work_.measuredDirect(cylinder_)) {
       side.push_back(link(in::deckHeight));
       addSpacer();
     } else {
@@ -87,6 +102,7 @@ class ChainWriter {
       addWhereThere(side, in::linerProud);
     }
     addWhereThere(side, in::headGasket);
+    addGasketTaper();
     addWhereThere(side, in::headRecess);
   }
 
@@ -187,7 +203,8 @@ void writePlates(BenchWork& work) {
       "Plates compared: thickness t, squish gap s, at worst s_min, and ratio ε with each", {}, {}};
   grid.columns = {"Cylinder"};
   grid.rows.resize(static_cast<std::size_t>(work.cylinders()));
-  for (std::size_t i = 0; i < grid.rows.size(); ++i) grid.rows[i] = {std::to_string(i + 1)};
+  for (std::size_t i = 0; i < grid.rows.size(); ++i)
+    grid.rows[i] = {std::to_string(work.numberOf(static_cast<int>(i)))};
   for (std::size_t row = 0; row < rows.size(); ++row) {
     const auto at = static_cast<Eigen::Index>(row);
     const auto cylinder = row % grid.rows.size();

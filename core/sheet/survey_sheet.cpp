@@ -9,7 +9,9 @@ namespace in = model::in;
 namespace {
 
 constexpr int kReadings = 3;
+constexpr int kPlacesOfBarrel = 4;
 constexpr int kPointsOfDeck = 4;  // they take out the rock of the piston
+constexpr int kOfEachWall = 4;    // at two depths, in two directions
 
 /// Not an entry: only its closeness is judged, at the bench.
 Asked askMainBores(const BenchWork& work) {
@@ -25,9 +27,10 @@ Asked askMainBores(const BenchWork& work) {
                    "is common practice.",
                    {describe::Quantity{kind, kOutOfRound, 3}}},
                   work.style),
-              .readings = 1};
+              .readings = kOfEachWall,
+              .place = "wall"};
   for (int wall = 1; wall <= work.cylinders() + 1; ++wall) {
-    asked.places.push_back({"wall " + std::to_string(wall), {}});
+    asked.places.push_back({std::to_string(wall), {}});
   }
   return asked;
 }
@@ -36,12 +39,17 @@ Asked askMainBores(const BenchWork& work) {
 
 void writeSurvey(BenchWork& work) {
   std::vector<Asked>& asked = work.sheet.asked;
-  asked.push_back(work.ask(in::seatHeight, kReadings));
-  asked.push_back(work.ask(in::seatAcross, kReadings));
-  asked.push_back(work.ask(in::barrelHeight, kReadings));
+  const bool direct = work.measuredDirect();
+  if (direct) {
+    asked.push_back(work.ask(in::deckHeight, kReadings));
+  } else {
+    asked.push_back(work.ask(in::seatHeight, kReadings));
+    asked.push_back(work.ask(in::seatAcross, kReadings));
+    asked.push_back(work.ask(in::barrelHeight, kPlacesOfBarrel));
+  }
   asked.push_back(work.ask(in::measuredDeckClearance, kPointsOfDeck));
   asked.push_back(work.ask(in::linerProud, 1));
-  asked.push_back(work.ask(in::seatAcrossWidth, 1));
+  if (!direct) asked.push_back(work.ask(in::seatAcrossWidth, 1));
   if (work.cylinders() > 1) asked.push_back(work.ask(in::cylinderPitch, kReadings));
   asked.push_back(askMainBores(work));
 }

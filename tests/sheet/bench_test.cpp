@@ -152,7 +152,13 @@ struct SampleRow {
 class StackSheetOf : public testing::TestWithParam<SampleRow> {};
 
 TEST_P(StackSheetOf, ClosesItsChainInTheSquishGap) {
-  const model::Project project = sample(GetParam().name);
+  model::Project project = sample(GetParam().name);
+  const auto target = static_cast<std::size_t>(project.target());
+  for (const auto& [key, text] :
+       {std::pair{"head_gasket_taper_m", "0.20"}, std::pair{"head_recess_m", "0.15"},
+        std::pair{"crown_rise_m", "0.10"}, std::pair{"second_base_gasket_m", "0.25"}}) {
+    type(project.engines[target], key, text);
+  }
   const Assessment assessment(project);
   const BenchSheet sheet = benchSheetOf(assessment, {}, {}, SheetKind::Stack);
   ASSERT_TRUE(sheet.chain.has_value());
@@ -255,8 +261,8 @@ TEST(StackSheet, CarriesTheBestStacksFromTheShelfAsTheTableHasThem) {
   const BenchSheet sheet = sheetFor(sample("culvert-1040"), SheetKind::Stack);
   const Grid* best = gridHeaded(sheet, "The best stacks from the shelf");
   ASSERT_NE(best, nullptr);
-  EXPECT_THAT(best->columns, testing::ElementsAre("Place", "Head gasket, mm", "Squish gap, mm",
-                                                  "at worst, mm", "Ratio"))
+  EXPECT_THAT(best->columns, testing::ElementsAre("Place", "Head gasket, mm",
+                                                  "Bumping clearance, mm", "at worst, mm", "Ratio"))
       << "no column for parts that are nowhere";
   ASSERT_EQ(best->rows.size(), 3U);
   EXPECT_THAT(best->rows[0], testing::ElementsAre("1", "1.30", "1.00", "0.87", "17.32"));

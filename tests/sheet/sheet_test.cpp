@@ -21,6 +21,7 @@
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "core/sheet/engine_terms.h"
 #include "core/storage/project_text.h"
 
 namespace strokewright::sheet {
@@ -116,7 +117,7 @@ TEST_P(SheetOfSample, SaysEveryResultAsItWasAssessed) {
       {"Compression ratio", &out::compressionRatio},
       {"without crevice", &out::compressionRatioWithoutCrevice},
       {"Mean piston speed", &out::meanPistonSpeed},
-      {"Peak piston speed", &out::peakPistonSpeed},
+      {"Peak piston speed, downwards", &out::peakPistonSpeed},
       {"Peak acceleration", &out::peakAcceleration},
       {"Rev ceiling", &out::revCeiling},
       {"next limit", &out::nextCeiling},
@@ -159,9 +160,12 @@ TEST_P(SheetOfSample, ComparesDonorAndTargetInColumns) {
 }
 
 TEST_P(SheetOfSample, ListsEveryFindingOfTheTarget) {
+  const SheetOptions british;
+  const EngineTerms terms(assessment_.evaluation(), sheet_.engine, british);
   for (const describe::Finding& finding : assessment_.findings(sheet_.engine)) {
     if (finding.key == "read_as") continue;  // of the text, not of the engine
-    const std::string sentence = describe::word(finding.says, style_);
+    std::string sentence = describe::word(finding.says, style_);
+    terms.say(sentence);
     EXPECT_TRUE(std::ranges::any_of(sheet_.objections, [&](const Objection& it) {
       return it.word == weightWord(finding.weight) &&
              it.sentence.find(sentence) != std::string::npos;
@@ -206,7 +210,7 @@ TEST(ThrowsOnTheSheet, StandBesideTheDonors) {
   EXPECT_EQ(sheet.stars[0].heading, "target");
   EXPECT_EQ(sheet.stars[0].firing,
             "fires 1-2, 450\u00A0·\u00A0270°; throws 0\u00A0·\u00A0270°; tops 0\u00A0·\u00A090°");
-  EXPECT_EQ(sheet.stars[0].caption, "Throws seen from the output end");
+  EXPECT_EQ(sheet.stars[0].caption, "Throws seen from the output end, turns anticlockwise");
   EXPECT_FALSE(sheet.stars[0].clockwise);
   EXPECT_EQ(sheet.stars[1].heading, "donor");
   EXPECT_EQ(sheet.stars[1].firing,
@@ -475,6 +479,12 @@ TEST(Sheet, SaysWhatIsAssumedWhatIsFromBooksAndWhatStandsByDefault) {
       << sheet.restsFurtherOn;
   EXPECT_NE(text.find("ring flutter constant 38.7"), std::string::npos) << text;
   EXPECT_EQ(text.find("rod length"), std::string::npos) << text;  // measured
+}
+
+TEST(Sheet, ShowsDefaultsWithTheDigitsTheyHave) {
+  const Sheet sheet = sheetFor(sample("burdock-719"));
+  EXPECT_NE(sheet.restsFurtherOn.find("gudgeon-pin clearance 0.015\u00A0mm"), std::string::npos)
+      << sheet.restsFurtherOn;
 }
 
 TEST(Sheet, WaitsOnlyForWhatItShows) {

@@ -25,9 +25,13 @@ using assess::sample;
 using assess::type;
 using testing::Contains;
 using testing::HasSubstr;
+using testing::Not;
 using testing::StartsWith;
 
 namespace in = model::in;
+
+/// As the sheet of an engine with a spark has it.
+constexpr std::string_view kTriggers = "When to ignite, from the top of the first throw";
 
 struct CrankRow {
   const char* name;
@@ -93,7 +97,7 @@ TEST_P(ThrowsSheetOf, HasTheNumbersOfTheTables) {
   for (const describe::Table* table : {&out::firingTable, &out::triggers, &out::collectors}) {
     const describe::Tabulated told = assessment.evaluation().tabulated(1, *table);
     ASSERT_EQ(told.state, describe::State::Value);
-    const Grid& grid = gridOf(sheet, table->name);
+    const Grid& grid = gridOf(sheet, table == &out::triggers ? kTriggers : table->name);
     ASSERT_EQ(grid.rows.size(), told.rows.size());
     std::size_t at = 0;
     for (const describe::Column& column : table->columns) {
@@ -187,8 +191,7 @@ TEST(ThrowsSheet, ListsWhatTouchesTheThrowsAndCountsTheRest) {
   ASSERT_FALSE(sheet.objections.empty());
   EXPECT_THAT(sheet.objections.front().sentence, HasSubstr("camshaft does not fit this crank"));
   for (const Objection& it : sheet.objections) EXPECT_EQ(it.subject, "firing order");
-  EXPECT_EQ(sheet.objections.size() + static_cast<std::size_t>(sheet.others + sheet.remarks),
-            spec.objections.size());
+  EXPECT_EQ(sheet.objections.size() + sheet.leftOut.size(), spec.objections.size());
 }
 
 TEST(ThrowsSheet, OfASingleTwoStrokeHasNoStarNoLobesAndNoCollectors) {
@@ -201,6 +204,17 @@ TEST(ThrowsSheet, OfASingleTwoStrokeHasNoStarNoLobesAndNoCollectors) {
       EXPECT_THAT(column, testing::Not(HasSubstr("Lobe"))) << grid.heading;
     }
   }
+}
+
+TEST(ThrowsSheet, OfCompressionIgnitionSpeaksOfInjectionAndOfNoCoil) {
+  model::Project project = projectOf({"", "4", "0; 180; 180; 0", "", "", ""});
+  type(project.engines[1], "ignition", "compression");
+  const BenchSheet sheet = throwsOf(project);
+  const Grid& marks = gridOf(sheet, "When injection starts, from the top of the first throw");
+  EXPECT_THAT(marks.columns, Not(Contains(HasSubstr("coil"))));
+  EXPECT_THAT(sheet.notes, Contains(HasSubstr("Marks for the start of injection")));
+  EXPECT_THAT(sheet.notes, Not(Contains(HasSubstr("ignite"))));
+  EXPECT_THAT(sheet.cautions, HasSubstr("glow plugs out"));
 }
 
 TEST(ThrowsSheet, HasTheReadersDecimalMarkInWordsToo) {
@@ -229,7 +243,7 @@ TEST(ThrowsSheet, ReadsATopJustBeforeTheFirstWithinATurn) {
   EXPECT_THAT(top("0; 0.04"), StartsWith("0.0"));
   EXPECT_THAT(top("0; -0.04"), StartsWith("0.0"));
   const CrankRow row{"", "2", "0; 0.04", "", "", ""};
-  EXPECT_EQ(gridOf(throwsOf(projectOf(row)), out::triggers.name).rows[1][1], "0.0");
+  EXPECT_EQ(gridOf(throwsOf(projectOf(row)), kTriggers).rows[1][1], "0.0");
 }
 
 TEST(ThrowsSheet, WarnsOfWhatSpinsAndWhatIsPressed) {

@@ -270,6 +270,19 @@ TEST_F(PrintedSheet, SaysTheScaleOfItsDrawingsAndWhereTheCrownStands) {
   }
 }
 
+TEST_F(PrintedSheet, OfEverySampleHasBothPlotsOnEitherPaper) {
+  for (const char* name : {"burdock-719", "culvert-1040", "tansy-270", "teasel-125"}) {
+    ASSERT_TRUE(document_.open(sample(QLatin1StringView(name))));
+    for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
+      ASSERT_TRUE(writeSheetPdf(document_.assessment(), units::Style(), {}, paper, pdf_, nullptr));
+      const QString text = printedText(pdf_).simplified();
+      for (const char* words : {"Acceleration downwards", "Stroke over bore"}) {
+        EXPECT_TRUE(text.contains(QLatin1StringView(words))) << name << ' ' << paper;
+      }
+    }
+  }
+}
+
 TEST_F(PrintedSheet, ShowsTheThrowsWithTheirTops) {
   ASSERT_TRUE(document_.open(sample(QStringLiteral("tansy-270"))));
   for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
@@ -292,7 +305,7 @@ TEST_F(PrintedSheet, ListsWhatSpeaksAgainstItOrSaysHowMuchIsLeftOut) {
       ran(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), pdf_, QStringLiteral("-")})
           .simplified();
   static const QRegularExpression count(
-      QStringLiteral("and \\d+ [^:]+ on [^:]+: see the window, or strokewright check"));
+      QStringLiteral("Not listed \\d+ [^:]+ on [^:]+: see the window, or strokewright check"));
   EXPECT_TRUE(text.contains(count)) << text.toStdString();
 }
 

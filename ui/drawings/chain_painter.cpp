@@ -17,6 +17,7 @@ constexpr double kWords = 6.8;    // of that name and the caption
 constexpr double kBlock = 20.0;   // width
 constexpr double kBetween = 4.0;  // the two columns
 constexpr double kToLine = 5.0;   // from a block to its dimension line
+constexpr double kTaken = 1.6;    // height of what is taken off
 
 class ChainPainter {
  public:
@@ -60,14 +61,20 @@ class ChainPainter {
 
   /// From the axis up to the squish face in device units, the gap last.
   std::vector<double> heights(const std::vector<sheet::Link>& links, bool withGap) const {
-    const double count = static_cast<double>(links.size()) + (withGap ? 1.0 : 0.0);
+    double count = withGap ? 1.0 : 0.0;
+    double total = 0.0;
+    for (const sheet::Link& link : links) {
+      if (link.value < 0.0) continue;
+      count += 1.0;
+      total += link.value;
+    }
     const double least = std::min(mm(kLeastLink), (axis_ - face_) / count);
     const double spare = (axis_ - face_) - least * count;
-    double total = 0.0;
-    for (const sheet::Link& link : links) total += std::abs(link.value);
     std::vector<double> heights;
     for (const sheet::Link& link : links) {
-      heights.push_back(least + spare * (total > 0.0 ? std::abs(link.value) / total : 0.0));
+      const bool takes = link.value < 0.0;
+      const double share = total > 0.0 ? link.value / total : 0.0;
+      heights.push_back(takes ? 0.0 : least + spare * share);
     }
     return heights;
   }
@@ -90,13 +97,29 @@ class ChainPainter {
                  bool ofCase) {
     double foot = axis_;
     for (std::size_t i = 0; i < links.size(); ++i) {
+      if (links[i].value < 0.0) {
+        paintTaken(links[i], foot, ofCase);
+        continue;
+      }
       const QRectF block(left(ofCase), foot - heights[i], mm(kBlock), heights[i]);
-      if (links[i].value >= 0.0) draft_.hatch(block, ofCase ? 2.2 : 3.2, (i % 2 == 1) == ofCase);
-      draft_.rectangle(block, draft_.given(links[i].value >= 0.0));
+      draft_.hatch(block, ofCase ? 2.2 : 3.2, (i % 2 == 1) == ofCase);
+      draft_.rectangle(block, draft_.wide());
       dimension(links[i], block.bottom(), block.top(), ofCase, false);
       foot = block.top();
     }
     if (!ofCase) dimension(chain_.gap, foot, face_, ofCase, true);
+  }
+
+  /// The outline of what was there, over the joint that comes lower by it; its text stands lower
+  /// than that of the link above.
+  void paintTaken(const sheet::Link& link, double joint, bool ofCase) {
+    const double edge = ofCase ? left(true) : left(false) + mm(kBlock);
+    const double side = ofCase ? -1.0 : 1.0;
+    const double out = ofCase ? edge - mm(kTaken) : edge;
+    draft_.rectangle(QRectF(out, joint - mm(kTaken), mm(kTaken), mm(kTaken)), draft_.assumed());
+    draft_.leader(QPointF(edge + side * mm(kTaken / 2.0), joint - mm(kTaken / 2.0)),
+                  QPointF(edge + side * mm(kToLine + 1.4), joint + mm(kLeastLink / 2.0)),
+                  textOf(link), true);
   }
 
   /// Arrows at both ends, name and number outside.

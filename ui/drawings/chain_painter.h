@@ -11,8 +11,8 @@ namespace strokewright::ui {
 /// Height that lets every link be read [mm].
 double leastChainHeight(const sheet::Chain& chain);
 
-/// Not to scale: each link is as high as its text needs, long ones higher. What takes away is drawn
-/// with an outline of dashes and dots.
+/// Not to scale: each link is as high as its text needs, long ones higher. What takes away has no
+/// height of its own: the one above it comes lower by it, and it is named where it was taken off.
 void paintChain(Drafting& draft, const QRectF& area, const sheet::Chain& chain);
 
 }  // namespace strokewright::ui

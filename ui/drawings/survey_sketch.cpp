@@ -27,12 +27,15 @@ class SketchPainter {
   void paint() {
     const double gap = mm(kViewGap);
     const double narrow = 0.21 * area_.width();
-    const QRectF along(area_.left(), area_.top(), area_.width() - 2.0 * (narrow + gap),
-                       area_.height());
-    const QRectF across(along.right() + gap, area_.top(), narrow, area_.height());
+    const QRectF above(area_.right() - narrow, area_.top(), narrow, area_.height());
+    QRectF along = area_;
+    along.setRight(above.left() - gap);
+    if (numbers_.across > 0) {
+      paintAcross(above.translated(-narrow - gap, 0.0));
+      along.setRight(along.right() - narrow - gap);
+    }
     paintAlong(along);
-    paintAcross(across);
-    paintFromAbove(across.translated(narrow + gap, 0.0));
+    paintFromAbove(above);
   }
 
  private:
@@ -71,7 +74,7 @@ class SketchPainter {
     paintCase(right);
     const double axis = level(kAxis);
     draft_.line(QPointF(left_ - mm(6.0), axis), QPointF(right + mm(6.0), axis), draft_.centre());
-    for (int i = 0; i < cylinders_; ++i) measureSeat(centreOf(i));
+    for (int i = 0; i < cylinders_; ++i) measureUpwards(centreOf(i));
     if (cylinders_ > 1) {
       measured(QPointF(centreOf(0), level(kDeck)), QPointF(centreOf(1), level(kDeck)), mm(4.0),
                numbers_.pitch);
@@ -123,11 +126,14 @@ class SketchPainter {
     }
   }
 
-  void measureSeat(double x) {
+  /// From the crank axis to the seat, or at once to the deck.
+  void measureUpwards(double x) {
     const double beside = x + 0.2 * pitch_;
+    const double upTo = level(numbers_.direct > 0 ? kDeck : kSeat);
     draft_.dimension(
-        {.from = QPointF(beside, level(kAxis)), .to = QPointF(beside, level(kSeat)), .text = {}});
-    balloon(QPointF(beside, (level(kSeat) + level(kAxis) - mm(kMandrel)) / 2.0), numbers_.seat);
+        {.from = QPointF(beside, level(kAxis)), .to = QPointF(beside, upTo), .text = {}});
+    balloon(QPointF(beside, (upTo + level(kAxis) - mm(kMandrel)) / 2.0),
+            std::max(numbers_.seat, numbers_.direct));
   }
 
   // ---- Across it

@@ -67,9 +67,11 @@ Answer ofBench(const Desk& desk) {
                            "counts the rest.")
                             .arg(name)
                             .arg(listed);
-  if (bench.others > 0) {
-    said.further = bench.others == 1 ? tr("1 more is to something else")
-                                     : tr("%1 more are to something else").arg(bench.others);
+  const auto others = std::ranges::count_if(
+      bench.leftOut, [](const sheet::Objection& it) { return it.word != "remarks"; });
+  if (others > 0) {
+    said.further = others == 1 ? tr("1 more is to something else")
+                               : tr("%1 more are to something else").arg(others);
   }
   return said;
 }

@@ -11,7 +11,8 @@
 namespace strokewright::ui {
 namespace {
 
-constexpr double kBetween = 2.2;   // [mm] between columns
+constexpr double kBetween = 2.8;  // [mm] between columns, at least
+constexpr double kMostBetween = 5.5;
 constexpr double kGroupGap = 1.2;  // [mm] above and below the rule between groups, together
 constexpr double kIndent = 2.5;    // [mm] of a subordinate label
 constexpr double kName = 20.0;     // [mm] of an engine, before it is cut short
@@ -48,6 +49,8 @@ SheetTable::SheetTable(Drafting& draft, const sheet::Sheet& sheet, double width,
   while (mayBe != Brief::Nothing && !fits() && shortenWidest(mayBe)) {
   }
   sayExactly();
+  const double spare = (width_ - needs()) / static_cast<double>(columns_.size());
+  between_ = draft_.mm(kBetween) + std::clamp(spare, 0.0, draft_.mm(kMostBetween - kBetween));
 }
 
 SheetTable::Line SheetTable::lineOf(const sheet::Row& row) {
@@ -110,17 +113,20 @@ int SheetTable::rankOf(const Line& line, std::size_t column) const {
   return sheet_.columns[column].engine == sheet_.engine ? kLastRank : 2;
 }
 
-/// Takes every exact text for which there is room.
+/// Takes the exact texts of every line for which there is room: those of all its engines or of
+/// none.
 void SheetTable::sayExactly() {
-  for (std::size_t i = 0; i < sheet_.columns.size(); ++i) {
-    for (Line& line : lines_) {
+  for (Line& line : lines_) {
+    const std::vector<QString> brief = line.texts;
+    const std::vector<double> before = columns_;
+    for (std::size_t i = 0; i < line.texts.size(); ++i) {
       if (line.exact[i].isEmpty()) continue;
-      std::swap(line.texts[i], line.exact[i]);
-      const double before = std::exchange(columns_[i], std::max(columns_[i], cellWidth(line, i)));
-      if (fits()) continue;
-      std::swap(line.texts[i], line.exact[i]);
-      columns_[i] = before;
+      line.texts[i] = line.exact[i];
+      columns_[i] = std::max(columns_[i], cellWidth(line, i));
     }
+    if (fits()) continue;
+    line.texts = brief;
+    columns_ = before;
   }
 }
 
@@ -130,10 +136,12 @@ double SheetTable::labelWidth(const Line& line) const {
   return indent + textWidth(line.label, bold) + textWidth(line.unit);
 }
 
-bool SheetTable::fits() const {
+double SheetTable::needs() const {
   const double gaps = draft_.mm(kBetween) * static_cast<double>(columns_.size());
-  return labels_ + gaps + std::accumulate(columns_.begin(), columns_.end(), 0.0) <= width_;
+  return labels_ + gaps + std::accumulate(columns_.begin(), columns_.end(), 0.0);
 }
+
+bool SheetTable::fits() const { return needs() <= width_; }
 
 double SheetTable::height(double pitch) const {
   const auto rows = static_cast<double>(lines_.size());
@@ -168,14 +176,14 @@ void SheetTable::paintHeading(QPointF topLeft, double pitch) {
   double right = topLeft.x() + width_;
   if (sheet_.differences) {
     rightAligned(right, second, width_, kDifference, false, draft_.ink().faint);
-    right -= columns_.back() + draft_.mm(kBetween);
+    right -= columns_.back() + between_;
   }
   for (std::size_t i = sheet_.columns.size(); i-- > 0;) {
     const sheet::Column& column = sheet_.columns[i];
     const bool own = column.engine == sheet_.engine;
     rightAligned(right, first, columns_[i], fromCore(column.heading), false, draft_.ink().faint);
     rightAligned(right, second, columns_[i], fromCore(column.name), own, draft_.ink().line);
-    right -= columns_[i] + draft_.mm(kBetween);
+    right -= columns_[i] + between_;
   }
 }
 
@@ -191,11 +199,11 @@ void SheetTable::paintLine(const Line& line, QPointF topLeft, double pitch) {
   double right = topLeft.x() + width_;
   if (sheet_.differences) {
     rightAligned(right, y, width_, line.difference, false, draft_.ink().faint);
-    right -= columns_.back() + draft_.mm(kBetween);
+    right -= columns_.back() + between_;
   }
   for (std::size_t i = line.texts.size(); i-- > 0;) {
     draft_.text(QPointF(right, y), Qt::AlignRight, line.texts[i], bold, colour);
-    right -= columns_[i] + draft_.mm(kBetween);
+    right -= columns_[i] + between_;
   }
 }
 

@@ -47,6 +47,7 @@ class SheetTable {
   double labelWidth(const Line& line) const;
   double cellWidth(const Line& line, std::size_t column) const;
   double naturalWidth(std::size_t column) const;
+  double needs() const;  ///< [device units]
   bool shortenWidest(Brief mayBe);
   void sayExactly();
   int rankOf(const Line& line, std::size_t column) const;
@@ -63,6 +64,7 @@ class SheetTable {
   std::vector<Line> lines_;
   double labels_ = 0.0;          ///< [device units]
   std::vector<double> columns_;  ///< [device units] widths, the difference last
+  double between_ = 0.0;         ///< [device units] them
 };
 
 }  // namespace strokewright::ui

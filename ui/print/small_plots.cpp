@@ -184,9 +184,10 @@ class BoreStrokePlot {
     const double step = roundStep(shown(window_.most.bore) - shown(window_.least.bore), 5.0);
     axes_.ticksAcross(step);
     axes_.ticksUp(roundStep(shown(window_.most.stroke) - shown(window_.least.stroke), 5.0));
-    paintPistonSpeed();
-    paintClassLimit();
+    // Words come after all lines, so that none strikes them.
     paintDisplacements();
+    paintPistonSpeed();
+    labelDisplacements();
     for (const sheet::Column& column : sheet_.columns) {
       if (column.engine != sheet_.engine) paintEngine(column);
     }
@@ -211,30 +212,45 @@ class BoreStrokePlot {
     return std::numbers::pi / 4.0 * pair.bore * pair.bore * pair.stroke * held_.cylinderCount;
   }
 
-  void paintDisplacements() {
+  /// A line of equal displacement, and what it is called.
+  struct Level {
+    QPolygonF line;
+    QString text;
+    bool ofClass = false;
+  };
+
+  std::vector<Level> levels() const {
+    std::vector<Level> levels;
+    if (const auto limit = classLimit()) {
+      levels.push_back(
+          {lineOfDisplacement(*limit), fromCore(style_.number(Kind::Volume, *limit, 0)), true});
+    }
     const double from = toShown(style_, Kind::Volume, displacementAt(window_.least));
     const double to = toShown(style_, Kind::Volume, displacementAt(window_.most));
     const double step = roundStep(to - from, 9.0);
     const double limit = toShown(style_, Kind::Volume, classLimit().value_or(0.0));
     for (double level = std::ceil(from / step) * step; level < to; level += step) {
       if (std::abs(level - limit) < 1e-6 * step) continue;
-      const QPolygonF line = lineOfDisplacement(fromShown(style_, Kind::Volume, level));
-      axes_.curve(line, draft_.narrow());
-      label(line, axes_.number(level, step));
+      levels.push_back(
+          {lineOfDisplacement(fromShown(style_, Kind::Volume, level)), axes_.number(level, step)});
     }
+    return levels;
+  }
+
+  void paintDisplacements() {
+    for (const Level& level : levels()) {
+      axes_.curve(level.line, level.ofClass ? draft_.heavy() : draft_.narrow());
+    }
+  }
+
+  void labelDisplacements() {
+    for (const Level& level : levels()) label(level.line, level.text, level.ofClass);
   }
 
   std::optional<double> classLimit() const {
     const describe::Evaluation& evaluation = assessment_.evaluation();
     if (!evaluation.inputStands(sheet_.engine, in::classLimit)) return std::nullopt;
     return evaluation.inputValue(sheet_.engine, in::classLimit);
-  }
-
-  void paintClassLimit() {
-    if (!classLimit()) return;
-    const QPolygonF line = lineOfDisplacement(*classLimit());
-    axes_.curve(line, draft_.heavy());
-    label(line, fromCore(style_.number(Kind::Volume, *classLimit(), 0)), true);
   }
 
   /// Where the curve comes into the frame from above, or leaves it at the right.
@@ -276,9 +292,12 @@ class BoreStrokePlot {
     const QPointF left = axes_.at(shown(window_.least.bore), shown(stroke));
     const QPointF right = axes_.at(shown(window_.most.bore), shown(stroke));
     draft_.line(left, right, draft_.centre());
-    labels_.push_back(draft_.text(left + QPointF(draft_.mm(1.2), -draft_.mm(0.2)),
-                                  Qt::AlignLeft | Qt::AlignBottom,
-                                  fromCore(style_.text(Kind::Velocity, limit, 0))));
+    const QString text = fromCore(style_.text(Kind::Velocity, limit, 0));
+    const QPointF place = left + QPointF(draft_.mm(1.2), -draft_.mm(0.4));
+    const QRectF box(place - QPointF(0.0, draft_.textHeight()),
+                     QSizeF(draft_.textWidth(text), draft_.textHeight()));
+    draft_.painter().fillRect(box, draft_.ink().paper);
+    labels_.push_back(draft_.text(place, Qt::AlignLeft | Qt::AlignBottom, text));
   }
 
   void paintEngine(const sheet::Column& column) {
@@ -286,14 +305,17 @@ class BoreStrokePlot {
     if (!pair || !window_.holds(*pair)) return;
     const QPointF at = axes_.at(shown(pair->bore), shown(pair->stroke));
     const bool own = column.engine == sheet_.engine;
+    if (own || !coversAnother(column.engine, *pair)) nameEngine(at, fromCore(column.heading), own);
     draft_.circle(at, draft_.mm(kDot), draft_.wide(), own ? draft_.ink().line : draft_.ink().paper);
-    if (!own && coversAnother(column.engine, *pair)) return;
-    const QString text = fromCore(column.heading);
+  }
+
+  /// Left of its point, which is painted after it.
+  void nameEngine(QPointF at, const QString& text, bool own) {
     const QPointF place = at - QPointF(draft_.mm(kDot + 0.8), 0.0);
-    const double width = draft_.textWidth(text, own);
-    draft_.painter().fillRect(QRectF(place - QPointF(width, 0.4 * draft_.textHeight()),
-                                     QSizeF(width, 0.8 * draft_.textHeight())),
-                              draft_.ink().paper);
+    const QSizeF size(draft_.textWidth(text, own), draft_.textHeight());
+    QRectF box(place - QPointF(size.width(), size.height() / 2.0), size);
+    box.setRight(at.x());
+    draft_.painter().fillRect(box, draft_.ink().paper);
     draft_.text(place, Qt::AlignRight, text, own);
   }
 

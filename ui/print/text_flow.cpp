@@ -1,6 +1,7 @@
 #include "ui/print/text_flow.h"
 
 #include <QPainter>
+#include <QRegularExpression>
 #include <QTextLayout>
 #include <QTextOption>
 #include <utility>
@@ -9,9 +10,16 @@ namespace strokewright::ui {
 
 namespace {
 
+/// A unit such as µm/m·K is not broken after its stroke.
+QString withWholeUnits(QString text) {
+  static const QRegularExpression stroke(QStringLiteral("(?<=\\w)/(?=\\w)"),
+                                         QRegularExpression::UseUnicodePropertiesOption);
+  return text.replace(stroke, QStringLiteral("/\u2060"));
+}
+
 QString wordsOf(const Paragraph& paragraph) {
-  return paragraph.lead.isEmpty() ? paragraph.text
-                                  : paragraph.lead + QStringLiteral("\u2002") + paragraph.text;
+  const QString text = withWholeUnits(paragraph.text);
+  return paragraph.lead.isEmpty() ? text : paragraph.lead + QStringLiteral("\u2002") + text;
 }
 
 }  // namespace
