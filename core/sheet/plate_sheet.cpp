@@ -113,8 +113,14 @@ void writeThickness(BenchWork& work) {
     same = same && work.spacer(i) == work.spacer(0);
   }
   writeThicknesses(work, same);
+  const bool otherBanks = std::ranges::count_if(work.sheet.plate->holes, &plate::Hole::isBore) <
+                          static_cast<std::ptrdiff_t>(work.cylinders());
+  if (otherBanks) {
+    say(work, "Drawn for the bank of cylinder {1}; each other bank has a plate of its own.",
+        {Quantity{Kind::Count, static_cast<double>(work.numberOf(0))}});
+  }
   const bool parted = !work.sheet.plate->partings.empty();
-  const bool tapered = !same && !parted;
+  const bool tapered = !same && !parted && !otherBanks;
   if (parted) {
     say(work,
         "One plate for each cylinder, each of its own metal; they part at the dashed lines. A cut "
@@ -147,7 +153,7 @@ void writeHoles(BenchWork& work, const describe::Rows& rows) {
       return std::isnan(length) ? std::string(kNothing) : work.number(Kind::Length, length);
     };
     const std::string& name = rows["feature"].words[i];
-    const bool cut = rows["wall_m"].numbers[at] < 0.0;
+    const bool cut = rows["wall_m"].numbers[at] < 0.0 && rows["beside"].words[i] == "parting";
     grid.rows.push_back({name.starts_with("parting") ? name : std::to_string(i) + "  " + name,
                          number("along_m"), number("across_m"), number("diameter_m"),
                          cut ? "cut" : number("wall_m")});
