@@ -90,5 +90,19 @@ TEST_F(PlatePage, EachKindIsPutInAsItIsShownAndNotObjectedTo) {
   }
 }
 
+TEST_F(PlatePage, SpeaksOfTheWholePlateWhateverCylinderIsShown) {
+  type(in::spacer, u"1.00; 0.95; 0.90"_s);
+  const PageDescription page = platePage();
+  const Answer all = page.answer(desk_);
+  desk_.showCylinder(1);
+  const Answer one = page.answer(desk_);
+  EXPECT_EQ(one.number, u"1.00 · 0.95 · 0.90\u00A0mm"_s);
+  EXPECT_EQ(one.further, all.further);
+  EXPECT_TRUE(
+      one.further.contains(u"at the cylinder axes; 1.03\u00A0mm at the end at cylinder 1"_s))
+      << one.further.toStdString();
+  EXPECT_TRUE(one.further.contains(u" to "_s)) << one.further.toStdString();
+}
+
 }  // namespace
 }  // namespace strokewright::ui

@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 #include "core/compression/results.h"
@@ -10,6 +11,7 @@
 #include "core/model/lists.h"
 #include "core/plate/outline.h"
 #include "core/plate/results.h"
+#include "core/plate/taper.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/drawings/plate_view.h"
@@ -27,12 +29,45 @@ QString tr(const char* text) { return QCoreApplication::translate("PlatePage", t
 
 constexpr double kNoPlate = 0.005e-3;  ///< [m] what is thinner is none
 
+/// "0.85 to 0.96 mm" over all cylinders. @pre known()
+QString range(const Desk& desk, const describe::Result& result) {
+  const describe::Evaluation& evaluation = desk.document.evaluation();
+  double least = HUGE_VAL;
+  double most = -HUGE_VAL;
+  for (int i = 0; i < evaluation.cylinders(desk.subject()); ++i) {
+    const double value = desk.document.assessment()(desk.subject(), result, i).value;
+    least = std::min(least, value);
+    most = std::max(most, value);
+  }
+  const QString upTo = desk.taste.value(result, most);
+  if (desk.taste.value(result, least) == upTo) return upTo;
+  return tr("%1 to %2").arg(desk.taste.number(result.kind, least, result.decimals), upTo);
+}
+
 /// "leaves squish gaps of 0.90 mm and ratios of 11.2"; empty where either is not known.
 QString leaves(const Desk& desk, const describe::Result& squish, const describe::Result& ratio) {
   const int engine = desk.subject();
   if (!known(desk, engine, squish) || !known(desk, engine, ratio)) return {};
   return tr("leaves squish gaps of %1 and ratios of %2")
-      .arg(figures(desk, engine, squish), figures(desk, engine, ratio));
+      .arg(range(desk, squish), range(desk, ratio));
+}
+
+/// Where the thicknesses hold and what a mill is set by; empty where the plate is not tapered, or
+/// nobody knows yet where it ends.
+QString taper(const Desk& desk) {
+  const auto ends = desk.document.evaluation().tabulated(desk.subject(), out::taperedPlateEnds);
+  if (ends.state != describe::State::Value) return {};
+  const auto end = [&](Eigen::Index at) {
+    return tr("%1 at the end at cylinder %2")
+        .arg(desk.taste.shown(units::Kind::FineLength, ends.rows["thickness_m"].numbers[at]))
+        .arg(ends.rows["cylinder"].numbers[at]);
+  };
+  constexpr double kStraightedge = 0.1;  // [m]
+  const double slope = std::abs(ends.rows["slope"].numbers[0]);
+  return tr("at the cylinder axes; %1, %2: %3 in %4 (%5)")
+      .arg(end(0), end(1), desk.taste.shown(units::Kind::FineLength, slope * kStraightedge, 3),
+           desk.taste.shown(units::Kind::Length, kStraightedge),
+           desk.taste.shown(units::Kind::Share, slope, 3));
 }
 
 /// Where there is no room for a plate: "no plate: take 1.35 mm off".
@@ -94,8 +129,10 @@ bool oneForEach(const Desk& desk) {
          static_cast<double>(model::PlatesInStack::OneForEach);
 }
 
-/// A plate for each cylinder as entered, or to make; else the flat one.
-Answer answer(const Desk& desk) {
+/// A plate for each cylinder as entered, or to make; else the flat one. Of the whole plate,
+/// whatever cylinder is shown elsewhere.
+Answer answer(const Desk& shown) {
+  const Desk desk(shown.document, shown.taste);
   const bool each = oneForEach(desk);
   const bool entered =
       desk.subject() >= 0 && desk.document.entry(desk.subject(), in::spacer).known();
@@ -108,7 +145,7 @@ Answer answer(const Desk& desk) {
                                      : tr("a plate for each cylinder, to make")
                       : flat ? tr("one flat plate under all barrels, as entered")
                            : tr("one tapered plate under all barrels, as entered");
-    said.further = leaves(desk, out::squishGap, out::compressionRatio);
+    said.further = joined({taper(desk), leaves(desk, out::squishGap, out::compressionRatio)});
   } else {
     said.sentence = tr("one flat plate under all barrels");
     said.further = leaves(desk, out::squishWithFlat, out::ratioWithFlat);
