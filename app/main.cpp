@@ -12,6 +12,7 @@
 #include "ui/document/taste.h"
 #include "ui/pages/main_window.h"
 #include "ui/print/sheet_printer.h"
+#include "ui/widgets/paper_style.h"
 
 namespace {
 
@@ -69,6 +70,7 @@ int openWindow(const Arguments& args, int& argc, char** argv) {
   introduce();
   QApplication application(argc, argv);
   keepPoint();
+  QApplication::setStyle(new ui::PaperStyle);
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/org.strokewright.Strokewright.svg")));
   ui::Taste taste;
   ui::Document document(taste);

@@ -9,6 +9,7 @@
 #include <clocale>
 
 #include "tests/ui/recovery_child.h"
+#include "ui/widgets/paper_style.h"
 
 namespace {
 
@@ -29,7 +30,7 @@ int main(int argc, char** argv) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
-  QApplication::setStyle(QStringLiteral("Fusion"));
+  QApplication::setStyle(new strokewright::ui::PaperStyle(QStringLiteral("Fusion")));
   QApplication::setOrganizationName(QStringLiteral("Strokewright"));
   QApplication::setApplicationName(QStringLiteral("strokewright"));
   QLocale::setDefault(QLocale::c());

@@ -207,6 +207,13 @@ TEST_F(NumberField, UpDownAndEnterGoToTheNextNumberAndChangeNone) {
   EXPECT_EQ(steps(), before + 1);
 }
 
+TEST_F(NumberField, ItsRestingTextKeepsTwoUnits) {
+  enter();
+  type(QStringLiteral("11 cm ± 0.5 mm"));
+  leave();
+  EXPECT_EQ(field_->text(), QStringLiteral("11 cm ± 0.5 mm"));
+}
+
 TEST_F(NumberField, AFieldInAnotherColumnIsNotTheNext) {
   other_->move(400, 40);
   enter();
@@ -508,6 +515,16 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& row) {
       return std::string(std::get<0>(row.param).name) + "_" + std::to_string(row.index);
     });
+
+TEST_F(NumberField, ShowsAMinusAsResultsDoAndKeepsWhatWasTyped) {
+  document_.type(kTarget, in::spacer, QStringLiteral("-1.350; 0.2 ± 0.01"));
+  const QuantityEdit field(document_, kTarget, in::spacer);
+  EXPECT_EQ(field.text(), QStringLiteral("−1.350; 0.2 ± 0.01"));
+  EXPECT_EQ(document_.entry(kTarget, in::spacer).text, "-1.350; 0.2 ± 0.01");
+  document_.type(kTarget, in::cylinderAxis, QStringLiteral("2-5/8"));
+  const QuantityEdit fraction(document_, kTarget, in::cylinderAxis);
+  EXPECT_EQ(fraction.text(), QStringLiteral("2-5/8"));
+}
 
 /// The mark on the screen is the reader's, whatever was typed.
 TEST_F(NumberField, ShowsOneDecimalMarkInTheWholeWindow) {

@@ -2,16 +2,23 @@
 
 #include <QAccessible>
 #include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QScrollBar>
 #include <cmath>
 
 #include "core/chamber/results.h"
+#include "core/survey/results.h"
 #include "tests/ui/fixture.h"
 #include "ui/widgets/choice_edit.h"
+#include "ui/widgets/entry_words.h"
 #include "ui/widgets/finding_line.h"
 #include "ui/widgets/ink.h"
 #include "ui/widgets/origin_dialog.h"
 #include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/result_label.h"
+#include "ui/widgets/table_view.h"
 #include "ui/widgets/why_panel.h"
 
 namespace strokewright::ui {
@@ -119,6 +126,37 @@ TEST_F(Sight, ObjectionsAreMarkedBesideTheFieldOnLightAndDarkPaper) {
     EXPECT_FALSE(holds(window.grab().toImage(), ink::objects(palette)));
     document_.type(kTarget, in::bore, QStringLiteral("abc"));
   }
+}
+
+TEST_F(Sight, LinksInRichTextHaveTheAccentOfTheirPaper) {
+  for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+    TableView view(document_, kTarget, out::seats);
+    view.setPalette(palette);
+    view.resize(400, 100);
+    view.show();
+    ASSERT_TRUE(view.message().startsWith(QStringLiteral("waits for")));
+    EXPECT_GE(contrast(ink::accent(palette), palette.color(QPalette::Window)), 4.5);
+    EXPECT_TRUE(view.findChild<QLabel*>()->text().contains(ink::accent(palette).name()));
+  }
+}
+
+TEST_F(Sight, BoxesAndFieldsHaveAnEdge) {
+  for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+    QLineEdit field;
+    QComboBox box;
+    QCheckBox mark;
+    QScrollBar bar(Qt::Vertical);
+    for (QWidget* each : std::initializer_list<QWidget*>{&field, &box, &mark, &bar}) {
+      each->setPalette(palette);
+      each->resize(80, 120);
+      EXPECT_TRUE(holds(each->grab().toImage(), ink::rule(palette)))
+          << each->metaObject()->className();
+    }
+  }
+}
+
+TEST_F(Sight, TheLettersOfOriginsHaveAKey) {
+  EXPECT_TRUE(originKey().startsWith(QStringLiteral("m\u00A0measured")));
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 #include <QVBoxLayout>
@@ -138,6 +139,19 @@ TEST_F(TableOnScreen, SaysThatThereIsNoRow) {
   empty.setWhenEmpty(QStringLiteral("no stack fits"));
   empty.show();
   EXPECT_EQ(empty.message(), QStringLiteral("no stack fits"));
+  EXPECT_TRUE(empty.horizontalHeader()->isHidden());
+  EXPECT_EQ(empty.horizontalScrollBar()->maximum(), 0);
+}
+
+TEST_F(TableOnScreen, TheCursorStaysOnItsRowWhenTheRowsAreSorted) {
+  show();
+  view_->setSortable(true);
+  view_->setCurrentIndex(view_->model()->index(0, 0));
+  QHeaderView* heads = view_->horizontalHeader();
+  const QPoint at(heads->sectionViewportPosition(1) + 5, 5);
+  QTest::mouseClick(heads->viewport(), Qt::LeftButton, {}, at);
+  EXPECT_EQ(view_->currentRow(), 0);
+  EXPECT_NE(view_->currentIndex().row(), 0);
 }
 
 TEST_F(TableOnScreen, CopiesTheSelectedRowsOrAllForASpreadsheet) {

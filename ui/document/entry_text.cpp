@@ -1,6 +1,8 @@
 #include "ui/document/entry_text.h"
 
+#include <QRegularExpression>
 #include <QStringList>
+#include <algorithm>
 
 #include "ui/document/taste.h"
 
@@ -42,12 +44,22 @@ QString numberText(Kind kind, double si, const units::Style& style, Digits digit
              : fromCore(style.number(kind, si, units::unitsOf(kind).front().decimals + 1));
 }
 
-/// Without the unit at its end: the row says it already, and a narrow field would cut it.
+/// Without the unit at its end: the row says it already, and a narrow field would cut it. Not where
+/// another unit stands before it: in "11 cm ± 0.5 mm" both are needed.
 QString withoutUnit(const QString& text, const QString& unit) {
   const qsizetype rest = text.size() - unit.size();
   if (unit.isEmpty() || rest < 1 || !text.endsWith(unit)) return text;
-  const QChar before = text[rest - 1];
-  return before.isSpace() || before.isDigit() ? text.left(rest).trimmed() : text;
+  const QString number = text.left(rest);
+  const bool otherUnit = std::ranges::any_of(
+      number, [](QChar letter) { return letter.isLetter() || letter == u'"' || letter == u'″'; });
+  const bool ends = number.back().isSpace() || number.back().isDigit();
+  return ends && !otherUnit ? number.trimmed() : text;
+}
+
+/// A hyphen before a number that begins is a minus.
+QString withMinus(QString text, const QString& minus) {
+  static const QRegularExpression sign(QStringLiteral("(?<![^\\s;|±])-(?=[\\d.,])"));
+  return text.replace(sign, minus);
 }
 
 bool saysPlusMinus(const QString& text) {
@@ -83,8 +95,9 @@ QString entryText(const Input& input, const Entry& entry, const units::Style& st
   const QString asRead =
       input.kind == Kind::Count ? typed : withMark(typed, fromCore(style.decimalMark));
   QString text = stillMeant ? asRead : valuesText(input, entry, style, digits);
-  if (stillMeant && digits != Digits::All)
-    text = withoutUnit(text, fromCore(style.unit(input.kind)));
+  if (stillMeant && digits != Digits::All) {
+    text = withoutUnit(withMinus(text, fromCore(style.minus)), fromCore(style.unit(input.kind)));
+  }
   if (entry.plusMinus && !saysPlusMinus(text)) {
     const bool bare = text.trimmed().back().isDigit();  // a ± is in the unit that stands before it
     text += QStringLiteral(" ± ") + numberText(input.kind, *entry.plusMinus, style, digits);

@@ -72,13 +72,14 @@ void AnswerLine::setAnswer(const Answer& answer) {
   why_->setVisible(answer.result != nullptr);
 }
 
-void AnswerLine::setDeed(const QString& says, bool possible) {
+void AnswerLine::setDeed(const QString& says, const QString& whyNot) {
   if (deed_->text() != says) {
     deed_->setText(says);
-    deed_->setAccessibleName(says);
     deed_->updateGeometry();
   }
-  deed_->setEnabled(possible);
+  deed_->setAccessibleName(whyNot.isEmpty() ? says : says + QStringLiteral(": ") + whyNot);
+  deed_->setToolTip(whyNot);
+  deed_->setEnabled(whyNot.isEmpty());
 }
 
 void AnswerLine::size() {

@@ -20,7 +20,8 @@ class AnswerLine final : public QWidget {
 
   const Answer& answer() const { return answer_; }
   void setAnswer(const Answer& answer);
-  void setDeed(const QString& says, bool possible);
+  /// @param whyNot empty: it is possible
+  void setDeed(const QString& says, const QString& whyNot);
 
  Q_SIGNALS:
   void whyAsked();

@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
+#include <QRegularExpression>
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -16,8 +17,10 @@
 #include "ui/pages/project_text.h"
 #include "ui/widgets/choice_edit.h"
 #include "ui/widgets/entry_edit.h"
+#include "ui/widgets/entry_words.h"
 #include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/result_label.h"
+#include "ui/widgets/whole_rows.h"
 
 namespace strokewright::ui {
 
@@ -29,12 +32,13 @@ enum Column { kLabel, kUnit, kFirstEngine };
 
 // Widths in digits of the body font.
 constexpr int kLabelDigits = 22;
-constexpr int kLeastLabelDigits = 13;
+constexpr int kLeastLabelDigits = 12;
 constexpr int kEngineDigits = 18;         ///< three heights to two decimals
 constexpr int kCrowdedEngineDigits = 15;  ///< with more than two engines
-constexpr int kLeastEngineDigits = 10;
+constexpr int kLeastEngineDigits = 9;
 constexpr int kDifferenceDigits = 8;
 constexpr int kBetweenColumns = 8;  ///< [px]
+constexpr int kBehind = 4;          ///< [px] the last column, clear of the bar
 
 /// How a row's number is called in formulas, and how it is got: for the label's tip.
 QString rowTip(std::string_view symbol, std::string_view how) {
@@ -88,6 +92,7 @@ Comparison::Comparison(Desk& desk, const PageDescription& page, Of of, QWidget* 
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setWidgetResizable(true);
   scroll_->setFocusPolicy(Qt::NoFocus);
+  new WholeRows(*scroll_);
   connect(scroll_->horizontalScrollBar(), &QScrollBar::valueChanged, this, &Comparison::alignHeads);
   connect(&desk_.document, &Document::projectChanged, this, &Comparison::rebuildIfNeeded);
   connect(&desk_, &Desk::cylinderChanged, this, &Comparison::rebuildIfNeeded);
@@ -128,7 +133,7 @@ void Comparison::rebuild() {
 
   body_ = new QWidget;
   grid_ = new QGridLayout(body_);
-  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setContentsMargins(0, 0, kBehind, 0);
   grid_->setVerticalSpacing(2);
   if (of_ == Of::Entries) {
     if (page_.namesEngines) {
@@ -137,14 +142,15 @@ void Comparison::rebuild() {
     for (const EntryGroup& group : page_.entries) {
       addGroup(group);
     }
+    addOriginKey();
   } else {
     for (const describe::Result* result : page_.results) {
       addResult(*result);
     }
   }
   grid_->setRowStretch(line_, 1);
-  fitDifferences();
   reword();
+  fitDifferences();
   scroll_->setWidget(body_);  // the one before is deleted by the scroll area
   body_->setAutoFillBackground(false);
   scroll_->viewport()->setAutoFillBackground(false);
@@ -160,8 +166,9 @@ void Comparison::setColumns(QGridLayout& grid) const {
   grid.setColumnMinimumWidth(kUnit, unitWidth());
   grid.setColumnStretch(kLabel, kLabelDigits);
   const int engines = static_cast<int>(columns_.size());
+  const int least = leastEngineWidth();
   for (int i = 0; i < engines; ++i) {
-    grid.setColumnMinimumWidth(kFirstEngine + i, kLeastEngineDigits * digit);
+    grid.setColumnMinimumWidth(kFirstEngine + i, least);
     grid.setColumnStretch(kFirstEngine + i, kCrowdedEngineDigits);
   }
   grid.setColumnMinimumWidth(kFirstEngine + engines, differs_ ? kDifferenceDigits * digit : 0);
@@ -172,14 +179,36 @@ int Comparison::widthOf(int labelDigits, int engineDigits, int differenceDigits)
   const int engines = static_cast<int>(columns_.size());
   const int digits = labelDigits + engines * engineDigits + differenceDigits;
   return digits * fontMetrics().horizontalAdvance(u'0') + unitWidth() +
-         (engines + 2) * kBetweenColumns + scroll_->verticalScrollBar()->sizeHint().width();
+         (engines + 2) * kBetweenColumns + kBehind +
+         scroll_->verticalScrollBar()->sizeHint().width();
 }
 
 bool Comparison::compares() const { return comparedWith_ >= 0 && comparedWith_ != desk_.subject(); }
 
+/// [px] that breaks no word of an answer to be chosen, beside its arrow.
+int Comparison::leastEngineWidth() const {
+  const QFontMetrics metrics = fontMetrics();
+  int least = kLeastEngineDigits * metrics.horizontalAdvance(u'0');
+  for (const EntryGroup& group : page_.entries) {
+    for (const describe::Input* input : group.inputs) {
+      for (const describe::Choice& choice : input->choices) {
+        static const QRegularExpression breaks(u"[ -]"_s);
+        for (const QString& word : desk_.taste.inTerms(fromCore(choice.label)).split(breaks)) {
+          least = std::max(least, metrics.horizontalAdvance(word) + 3 * metrics.averageCharWidth());
+        }
+      }
+    }
+  }
+  return least;
+}
+
+/// [px] of the column of differences.
+int Comparison::differenceWidth() const {
+  return kDifferenceDigits * fontMetrics().horizontalAdvance(u'0') + kBetweenColumns;
+}
+
 void Comparison::fitDifferences() {
-  differs_ =
-      compares() && width() >= widthOf(kLeastLabelDigits, kLeastEngineDigits, kDifferenceDigits);
+  differs_ = compares() && width() >= comparingWidth();
   for (const Row& row : rows_) {
     if (row.difference != nullptr) {
       row.difference->setVisible(differs_);
@@ -188,6 +217,10 @@ void Comparison::fitDifferences() {
   if (differenceHead_ != nullptr) {
     differenceHead_->setVisible(differs_);
   }
+  say(*caption_, captionText());
+  caption_->setToolTip(compares() && !differs_
+                           ? tr("There is no room for the differences: widen this side.")
+                           : QString());
   setColumns(*grid_);
   setColumns(*static_cast<QGridLayout*>(head_->layout()));
 }
@@ -209,22 +242,31 @@ int Comparison::unitWidth() const {
   return width;
 }
 
+/// What the list is, and where the differences are when there is no room for them.
+QString Comparison::captionText() const {
+  const bool hidden = compares() && !differs_;
+  if (of_ == Of::Results) {
+    return tr("what follows from it\ngaps: ± worst case");
+  }
+  return hidden ? tr("what it rests on\ndifferences hidden") : tr("what it rests on");
+}
+
 void Comparison::addHeads() {
   delete head_;
   head_ = new QWidget(this);
   auto* grid = new QGridLayout(head_);
-  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setContentsMargins(0, 0, kBehind, 0);
   grid->setVerticalSpacing(0);
-  auto* caption = new QuietLabel(
-      of_ == Of::Entries ? tr("what it rests on") : tr("what follows from it\ngaps: ± worst case"),
-      head_);
-  caption->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  grid->addWidget(caption, 0, kLabel, 1, kFirstEngine);
+  const bool entries = of_ == Of::Entries;
+  caption_ = new QuietLabel(captionText(), head_);
+  caption_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  grid->addWidget(caption_, 0, kLabel, entries ? 2 : 1, kFirstEngine, Qt::AlignTop);
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     const int column = kFirstEngine + static_cast<int>(i);
     grid->addWidget(new QuietLabel(partText(desk_, columns_[i]), head_), 0, column, Qt::AlignRight);
-    if (of_ == Of::Entries) {
+    if (entries) {
       auto* name = new QLabel(engineName(desk_, columns_[i]), head_);
+      name->setToolTip(originKey());
       name->setAlignment(Qt::AlignRight);
       name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
       grid->addWidget(name, 1, column);
@@ -244,6 +286,14 @@ void Comparison::addCaption(const QString& text) {
   auto* caption = new QuietLabel(text, body_);
   caption->setContentsMargins(0, line_ == 0 ? 0 : 8, 0, 0);
   grid_->addWidget(caption, line_++, kLabel, 1, -1);
+}
+
+/// What the letters in the fields mean, once, below them.
+void Comparison::addOriginKey() {
+  auto* key = new QuietLabel(originKey(), body_);
+  key->setContentsMargins(0, 8, 0, 0);
+  key->setWordWrap(true);
+  grid_->addWidget(key, line_++, kLabel, 1, -1);
 }
 
 void Comparison::addNames() {
@@ -386,7 +436,16 @@ QSize Comparison::sizeHint() const {
           head_->sizeHint().height() + 8 + body_->sizeHint().height()};
 }
 
-int Comparison::leastWidth() const { return widthOf(kLeastLabelDigits, kLeastEngineDigits, 0); }
+/// As its words let it.
+int Comparison::leastWidth() const {
+  const int laidOut = grid_->minimumSize().width() - (differs_ ? differenceWidth() : 0) +
+                      scroll_->verticalScrollBar()->sizeHint().width();
+  return std::max(widthOf(kLeastLabelDigits, kLeastEngineDigits, 0), laidOut);
+}
+
+int Comparison::comparingWidth() const {
+  return leastWidth() + (compares() ? differenceWidth() : 0);
+}
 
 QSize Comparison::minimumSizeHint() const {
   return {fontMetrics().horizontalAdvance(u'0') * 36,

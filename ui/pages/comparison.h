@@ -38,6 +38,7 @@ class Comparison final : public QWidget {
 
   QSize sizeHint() const override;  ///< all rows without scrolling
   int leastWidth() const;           ///< [px] that needs no scrolling sideways
+  int comparingWidth() const;       ///< [px] that has room for the difference as well
   QSize minimumSizeHint() const override;
 
  Q_SIGNALS:
@@ -66,8 +67,12 @@ class Comparison final : public QWidget {
   void addEntry(const describe::Input& input);
   void addResult(const describe::Result& result);
   void addCaption(const QString& text);
+  void addOriginKey();
+  QString captionText() const;
   void setColumns(QGridLayout& grid) const;
   int widthOf(int labelDigits, int engineDigits, int differenceDigits) const;
+  int differenceWidth() const;
+  int leastEngineWidth() const;
   bool compares() const;
   void fitDifferences();
   int unitWidth() const;
@@ -87,6 +92,7 @@ class Comparison final : public QWidget {
   int cylinder_ = -1;
   std::vector<Row> rows_;
   std::vector<QLabel*> heads_;
+  QLabel* caption_ = nullptr;
   QLabel* differenceHead_ = nullptr;
   const describe::Input* pointedAt_ = nullptr;
   bool differs_ = true;  ///< there is room for the difference

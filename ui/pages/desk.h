@@ -55,6 +55,8 @@ class Desk final : public QObject {
   void entryAsked(int engine, const describe::Input* input);
   /// Take the builder to what is kept in this list.
   void listAsked(const describe::List* list, int item, const describe::Input* column);
+  /// Take the builder to this page.
+  void pageAsked(const QString& key);
   /// How did you get that?
   void whyAsked(int engine, const describe::Result* result, int cylinder);
   /// The pointer or the focus came to this entry's field or its dimension; nullptr: left.

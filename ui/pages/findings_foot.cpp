@@ -3,7 +3,10 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QResizeEvent>
+#include <QScrollBar>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
@@ -12,6 +15,7 @@
 #include "ui/pages/link_button.h"
 #include "ui/pages/standing.h"
 #include "ui/widgets/finding_line.h"
+#include "ui/widgets/whole_rows.h"
 
 namespace strokewright::ui {
 
@@ -20,6 +24,7 @@ namespace {
 constexpr int kLinesSeen = 3;
 constexpr int kLinesSeenLow = 2;  ///< in a low window
 constexpr int kNameDigits = 14;   ///< width of the engines' names in digits of the body font
+constexpr int kBetween = 4;       ///< [px] two lines
 
 }  // namespace
 
@@ -28,6 +33,7 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
       desk_(desk),
       page_(page),
       nothing_(new QuietLabel(tr("Nothing speaks against this page."), this)),
+      elsewhere_(new LinkButton({}, this)),
       body_(new QWidget) {
   setFrameShape(QFrame::NoFrame);
   setWidgetResizable(true);
@@ -37,19 +43,41 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
   setAccessibleName(tr("What speaks against it"));
   auto* list = new QVBoxLayout(body_);
   list->setContentsMargins(0, 0, 0, 0);
-  list->setSpacing(4);
+  list->setSpacing(kBetween);
   nothing_->setWordWrap(true);
   list->addWidget(nothing_);
+  list->addWidget(elsewhere_);
   list->addStretch(1);
+  new WholeRows(*this);
   setWidget(body_);
   body_->setAutoFillBackground(false);
   viewport()->setAutoFillBackground(false);
+  connect(elsewhere_, &LinkButton::clicked, this, [this] {
+    const Elsewhere others = elsewhere(desk_, page_);
+    if (others.count > 0) Q_EMIT desk_.pageAsked(others.pages.front()->key);
+  });
   connect(&desk_.document, &Document::projectChanged, this, &FindingsFoot::refresh);
   refresh();
 }
 
+/// As it wraps beside the bar.
+int FindingsFoot::heightOf(const Line& line) const {
+  const int room = width() - verticalScrollBar()->sizeHint().width();
+  return std::max(line.row->sizeHint().height(), line.row->heightForWidth(room));
+}
+
+/// Of the first line, and of as many more as there is room for.
 QSize FindingsFoot::sizeHint() const {
-  return {0, (isLow(*this) ? kLinesSeenLow : kLinesSeen) * (fontMetrics().height() + 10)};
+  const int most = (isLow(*this) ? kLinesSeenLow : kLinesSeen) * (fontMetrics().height() + 10);
+  std::vector<int> heights;
+  for (std::size_t i = 0; i < shown_; ++i) heights.push_back(heightOf(lines_[i]));
+  if (!nothing_->isHidden()) heights.push_back(nothing_->heightForWidth(width()));
+  if (!elsewhere_->isHidden()) heights.push_back(elsewhere_->sizeHint().height());
+  int height = heights.front();
+  for (std::size_t i = 1; i < heights.size() && height + kBetween + heights[i] <= most; ++i) {
+    height += kBetween + heights[i];
+  }
+  return {0, height};
 }
 
 QString FindingsFoot::enginesText(const std::vector<int>& engines) const {
@@ -75,6 +103,11 @@ void FindingsFoot::changeEvent(QEvent* event) {
   QScrollArea::changeEvent(event);
 }
 
+void FindingsFoot::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) updateGeometry();
+}
+
 void FindingsFoot::addLine() {
   Line line{.row = new QWidget(body_), .engines = nullptr, .finding = nullptr};
   line.engines = new QuietLabel({}, line.row);
@@ -89,8 +122,24 @@ void FindingsFoot::addLine() {
   connect(line.finding, &FindingLine::entryAsked, &desk_, &Desk::entryAsked);
   connect(line.finding, &FindingLine::listAsked, &desk_, &Desk::listAsked);
   auto* list = static_cast<QVBoxLayout*>(body_->layout());
-  list->insertWidget(list->count() - 1, line.row);
+  list->insertWidget(list->count() - 2, line.row);  // before what leads elsewhere
   lines_.push_back(line);
+}
+
+/// "and 3 more elsewhere: Revs".
+void FindingsFoot::sayElsewhere(bool behindOthers) {
+  const Elsewhere others = elsewhere(desk_, page_);
+  QStringList names;
+  for (const PageDescription* page : others.pages) names += page->name;
+  const QString words = (behindOthers ? tr("and %1 more elsewhere: %2") : tr("%1 told elsewhere: %2"))
+                            .arg(others.count)
+                            .arg(names.join(QStringLiteral(", ")));
+  if (words != elsewhere_->text()) {
+    elsewhere_->setText(words);
+    elsewhere_->setAccessibleName(words);
+    elsewhere_->updateGeometry();
+  }
+  elsewhere_->setVisible(others.count > 0);
 }
 
 void FindingsFoot::refresh() {
@@ -109,11 +158,15 @@ void FindingsFoot::refresh() {
     }
   }
   shown_ = now.size();
+  const bool leadsElsewhere = !elsewhere_->isHidden();
+  sayElsewhere(!now.empty());
+  relinedNow |= leadsElsewhere == elsewhere_->isHidden();
   const auto refused = now.empty() ? refusalOf(desk_, page_) : std::nullopt;
   say(*nothing_, refused ? tr("Refused: %1").arg(desk_.taste.sentence(*refused))
                          : tr("Nothing speaks against this page."));
-  nothing_->setVisible(now.empty());
+  nothing_->setVisible(now.empty() && (refused || elsewhere_->isHidden()));
   if (relinedNow) {
+    updateGeometry();
     Q_EMIT relined();
   }
 }

@@ -12,10 +12,11 @@ namespace strokewright::ui {
 
 class Desk;
 class FindingLine;
+class LinkButton;
 
-/// The findings of all engines whose first entry is asked for on the page, each with the engines it
-/// speaks of. A few are seen at once, the rest by scrolling; the height never jumps while one
-/// types.
+/// The findings of all engines that belong to the page, each with the engines it speaks of, and a
+/// line that leads to those that speak of its entries and belong elsewhere. It is as high as they
+/// are, up to a few lines; the rest is seen by scrolling from one to the next.
 class FindingsFoot final : public QScrollArea {
   Q_OBJECT
 
@@ -30,6 +31,7 @@ class FindingsFoot final : public QScrollArea {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   struct Line {
@@ -40,12 +42,15 @@ class FindingsFoot final : public QScrollArea {
 
   void addLine();
   int nameWidth() const;
+  int heightOf(const Line& line) const;
+  void sayElsewhere(bool behindOthers);
   void refresh();
   QString enginesText(const std::vector<int>& engines) const;
 
   Desk& desk_;
   const PageDescription& page_;
   QLabel* nothing_;
+  LinkButton* elsewhere_;
   QWidget* body_;
   std::vector<Line> lines_;
   std::size_t shown_ = 0;  ///< how many lines are

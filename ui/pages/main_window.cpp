@@ -130,6 +130,7 @@ MainWindow::MainWindow(Document& document, Taste& taste, QWidget* parent)
   connect(start_, &StartPage::sampleAsked, this, &MainWindow::openSample);
   connect(desk_, &Desk::entryAsked, this, &MainWindow::goToEntry);
   connect(desk_, &Desk::listAsked, this, &MainWindow::goToList);
+  connect(desk_, &Desk::pageAsked, this, &MainWindow::showPage);
   connect(desk_, &Desk::whyAsked, this, &MainWindow::explain);
   connect(desk_, &Desk::said, this, [this](const QString& words) {
     told_->tell(words);

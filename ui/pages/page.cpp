@@ -26,7 +26,7 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr double kQuestionSize = 1.3;      ///< times the body
-constexpr double kTablesShare = 0.57;      ///< of the width, at most
+constexpr double kTablesShare = 0.57;      ///< of the width, at most, once they compare
 constexpr double kResultsBeside = 0.45;    ///< of the width, where there is no picture
 constexpr double kResultsShare = 0.3;      ///< of the height, at most
 constexpr double kListsShare = 0.6;        ///< of the height, at most, with the results
@@ -39,11 +39,23 @@ constexpr int kEntriesLines = 16;
 constexpr int kListLines = 6;
 constexpr int kResultsLines = 8;
 
+constexpr int kPictureDigits = 34;  ///< of width that a picture is of use with
+
 QString layoutKey(const PageDescription& page, const QString& part) {
   return u"layout/"_s + page.key + u'/' + part;
 }
 
 }  // namespace
+
+bool focusInside(const QWidget& area) {
+  for (QWidget* widget : area.findChildren<QWidget*>()) {
+    if ((widget->focusPolicy() & Qt::TabFocus) != 0 && widget->isVisible() && widget->isEnabled()) {
+      widget->setFocus(Qt::TabFocusReason);
+      return true;
+    }
+  }
+  return false;
+}
 
 Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
     : QWidget(parent),
@@ -51,7 +63,8 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
       description_(description),
       question_(new QuietLabel(description.question, this)),
       answerLine_(new AnswerLine(description.deed.says, this)),
-      across_(new QSplitter(Qt::Horizontal, this)) {
+      across_(new QSplitter(Qt::Horizontal, this)),
+      rest_(new QWidget(this)) {
   across_->setChildrenCollapsible(false);
   connect(across_, &QSplitter::splitterMoved, this, [this] { parted_ = true; });
   across_->setHandleWidth(16);
@@ -66,6 +79,7 @@ Page::Page(Desk& desk, const PageDescription& description, QWidget* parent)
   column->addWidget(answerLine_);
   column->addWidget(new Rule(this));
   column->addWidget(across_, 1);
+  column->addWidget(rest_, 1);
   column->addWidget(new Rule(this));
   column->addWidget(foot);
 
@@ -117,7 +131,7 @@ void Page::makeLeftSide() {
 /// @param lines of text that it is of use with, where the panes stand above each other.
 void Page::addRight(QWidget* pane, int lines) {
   if (besideEachOther()) {
-    right_->addPane(pane, [this] { return entries_->leastWidth(); });
+    right_->addPane(pane, [this] { return tablesWidth(&Comparison::leastWidth); });
   } else {
     right_->addPane(pane, lines);
   }
@@ -140,7 +154,11 @@ void Page::makeRightSide() {
   for (const describe::List* list : description_.lists) {
     QWidget* pane = makeListPane(desk_, *list, right_);
     connect(pane->findChild<ListEdit*>(), &ListEdit::relined, this, &Page::orderTabs);
-    addRight(pane, kListLines);
+    connect(pane->findChild<ListEdit*>(), &ListEdit::relined, right_, &PaneColumn::fit);
+    right_->addPane(pane, [this, pane] {
+      return std::max(kListLines * fontMetrics().height(),
+                      pane->layout()->minimumHeightForWidth(right_->width()));
+    });
   }
   if (description_.results.empty()) {
     return;
@@ -191,8 +209,31 @@ void Page::refresh() {
   if (description_.deed.possible != nullptr) {
     const Deed& deed = description_.deed;
     answerLine_->setDeed(deed.saysNow != nullptr ? deed.saysNow(desk_) : deed.says,
-                         deed.possible(desk_));
+                         deed.possible(desk_) ? QString() : whyNoDeed());
   }
+  across_->setVisible(!idle());
+  rest_->setVisible(idle());
+}
+
+QString Page::whyNoDeed() const {
+  if (answer().number.isEmpty()) {
+    return tr("there is no answer yet");
+  }
+  const QString& why = description_.deed.whyNot;
+  return why.isEmpty() ? tr("already so") : why;
+}
+
+bool Page::idle() const {
+  const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
+  const auto meansNothing = [&](const describe::Result* result) {
+    for (int engine = 0; engine < evaluation.engines(); ++engine) {
+      if (desk_.document.assessment()(engine, *result).state != describe::State::None) {
+        return false;
+      }
+    }
+    return evaluation.engines() > 0;
+  };
+  return description_.idles && std::ranges::all_of(description_.results, meansNothing);
 }
 
 /// Where panes are folded, the one that this widget stands in is seen.
@@ -205,7 +246,7 @@ void Page::bringUp(const QWidget& inside) {
 }
 
 bool Page::focusEntry(int engine, const describe::Input& input) {
-  if (entries_ == nullptr || !description_.asksFor(input)) {
+  if (entries_ == nullptr || !description_.asksFor(input) || idle()) {
     return false;
   }
   bringUp(*entries_);
@@ -240,9 +281,9 @@ void Page::focusFirst() {
   if (entries_ != nullptr) {
     bringUp(*entries_);
     entries_->focusFirst();
-  } else {
-    across_->setFocus();
+    return;
   }
+  focusInside(*across_);
 }
 
 /// Tab follows the reading order: the order in which the widgets stand in their parents.
@@ -304,8 +345,10 @@ void Page::restoreLayout() {
   // The tables as wide as they like, the picture the rest; the entries come before the results.
   if (!across_->restoreState(kept(u"across"_s)) && entries_ != nullptr && !besideEachOther()) {
     const int room = across_->width() - across_->handleWidth();
-    const int tables =
-        std::min(entries_->sizeHint().width(), static_cast<int>(kTablesShare * room));
+    const int beside = room - kPictureDigits * fontMetrics().horizontalAdvance(u'0');
+    const int most = std::max(static_cast<int>(kTablesShare * room),
+                              std::min(tablesWidth(&Comparison::comparingWidth), beside));
+    const int tables = std::min(entries_->sizeHint().width(), most);
     across_->setSizes({room - tables, tables});
   }
   roomForTables();
@@ -315,6 +358,13 @@ void Page::restoreLayout() {
   if (right_ != nullptr) {
     right_->restoreState(kept(u"right"_s));
   }
+}
+
+/// [px] The wider of entries and results.
+/// @param wide how wide one has to be
+int Page::tablesWidth(int (Comparison::*wide)() const) const {
+  const int results = results_ == nullptr ? 0 : (results_->*wide)();
+  return std::max((entries_->*wide)(), results);
 }
 
 /// More engines than when the widths were chosen: what is beside a table gives way, as far as it
@@ -327,7 +377,7 @@ void Page::roomForTables() {
     right_->fit();
     return;
   }
-  const int least = entries_->leastWidth();  // of both tables
+  const int least = tablesWidth(&Comparison::leastWidth);
   const int room = across_->width() - across_->handleWidth();
   if (across_->sizes().back() < least) {
     across_->setSizes({room - least, least});

@@ -2,6 +2,7 @@
 /// One page: the question, the answer, a picture, what it rests on, what follows, what objects.
 
 #include <QWidget>
+#include <vector>
 
 #include "ui/pages/page_description.h"
 
@@ -16,6 +17,10 @@ class Desk;
 class PaneColumn;
 class WhyPlace;
 
+/// Puts the focus into the first of what is seen in it and takes the focus by Tab.
+/// @returns false where there is none
+bool focusInside(const QWidget& area);
+
 /// The same anatomy for every question, so that after one page a reader knows all.
 class Page final : public QWidget {
   Q_OBJECT
@@ -25,6 +30,7 @@ class Page final : public QWidget {
 
   const PageDescription& description() const { return description_; }
   const Answer& answer() const;
+  bool idle() const;  ///< the answer stands alone: nothing else means anything for these engines
 
   /// Puts the focus into the field of this entry. @returns false when the page has none.
   bool focusEntry(int engine, const describe::Input& input);
@@ -51,10 +57,12 @@ class Page final : public QWidget {
  private:
   void refresh();
   void refreshWhenSeen();
+  QString whyNoDeed() const;
   void sizeQuestion();
   void setMargins();
   void namePanes();
   void restoreLayout();
+  int tablesWidth(int (Comparison::*wide)() const) const;
   void roomForTables();
   void orderTabs();
   void bringUp(const QWidget& inside);
@@ -72,6 +80,7 @@ class Page final : public QWidget {
   Comparison* results_ = nullptr;
   WhyPlace* whyPlace_ = nullptr;
   QSplitter* across_;
+  QWidget* rest_;                ///< empty paper, where the answer stands alone
   PaneColumn* left_ = nullptr;   ///< picture and tables
   PaneColumn* right_ = nullptr;  ///< entries, lists and results
   bool laidOut_ = false;

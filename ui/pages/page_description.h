@@ -41,6 +41,8 @@ struct Deed {
   QString (*saysNow)(const Desk& desk) = nullptr;
   bool (*possible)(const Desk& desk) = nullptr;
   void (*act)(Desk& desk) = nullptr;
+  /// Why it is not possible while there is an answer; empty: it is so already.
+  QString whyNot = {};
 };
 
 /// A described table of the subject.
@@ -65,6 +67,7 @@ struct PageDescription {
   std::vector<const describe::Result*> awaits = {};
   bool namesEngines = false;  ///< names and notes of the engines are entered here
   bool speaksOfAll = false;   ///< every finding of the project belongs here
+  bool idles = false;         ///< where no result means anything its answer stands alone
   bool checks = false;        ///< by another way: nothing on the sheet waits for it
   /// The question is put at all; nullptr: where something that decides or is awaited applies.
   bool (*needed)(const Desk& desk) = nullptr;

@@ -60,6 +60,7 @@ PageDescription portsPage() {
                       &out::trappedCompressionRatio, &out::primaryCompressionRatio,
                       &out::exhaustPortLowering, &out::transferPortLowering},
           .awaits = {&out::exhaustDuration, &out::transferDuration},
+          .idles = true,
           .answer = &answer,
           .picture = &picture,
           .tables = {{.table = &out::portTiming}, {.table = &out::portHeights}}};

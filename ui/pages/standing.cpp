@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <functional>
 
 #include "core/assess/entry_rules.h"
 #include "ui/document/document.h"
@@ -69,9 +70,57 @@ bool refuses(const Desk& desk, const describe::RefusedBecause& because, int engi
          finding.about.front() == because.input;
 }
 
+/// The page asks for the entry or the list that the finding names first.
+bool asksForFirst(const PageDescription& page, const describe::Finding& finding) {
+  if (finding.list != nullptr) {
+    return std::ranges::find(page.lists, finding.list) != page.lists.end();
+  }
+  return !finding.about.empty() && page.asksFor(*finding.about.front());
+}
+
+/// How many of the entries that the finding names the page asks for, where it asks for the first.
+std::ptrdiff_t asked(const PageDescription& page, const describe::Finding& finding) {
+  return !asksForFirst(page, finding)
+             ? 0
+             : std::ranges::count_if(finding.about, [&page](const describe::Input* input) {
+                 return page.asksFor(*input);
+               });
+}
+
+/// The first page that asks for most of them.
+const PageDescription& homeOf(const describe::Finding& finding) {
+  return *std::ranges::max_element(
+      pages(), {}, [&finding](const PageDescription& page) { return asked(page, finding); });
+}
+
 bool sameWords(const describe::Finding& a, const describe::Finding& b) {
   return a.weight == b.weight && a.key == b.key && a.cylinder == b.cylinder && a.says == b.says &&
          a.about == b.about && a.list == b.list && a.item == b.item;
+}
+
+/// Those for which it holds, each once, the heaviest first.
+std::vector<SharedFinding> sharedWhere(
+    const Desk& desk, const std::function<bool(const describe::Finding&, int engine)>& holds) {
+  std::vector<SharedFinding> shared;
+  for (const int engine : columnsOf(desk)) {
+    for (const describe::Finding& finding : desk.document.assessment().findings(engine)) {
+      if (!holds(finding, engine) || assess::goesWithoutSaying(finding, desk.taste.style())) {
+        continue;
+      }
+      const auto said = std::find_if(shared.begin(), shared.end(), [&finding](const auto& other) {
+        return sameWords(*other.finding, finding);
+      });
+      if (said == shared.end()) {
+        shared.push_back({&finding, {engine}});
+      } else if (said->engines.back() != engine) {
+        said->engines.push_back(engine);
+      }
+    }
+  }
+  std::stable_sort(shared.begin(), shared.end(), [](const auto& a, const auto& b) {
+    return a.finding->weight > b.finding->weight;
+  });
+  return shared;
 }
 
 }  // namespace
@@ -80,10 +129,10 @@ bool belongsTo(const PageDescription& page, const describe::Finding& finding) {
   if (page.speaksOfAll) {
     return true;
   }
-  if (finding.list != nullptr) {
-    return std::ranges::find(page.lists, finding.list) != page.lists.end();
-  }
-  return !finding.about.empty() && page.asksFor(*finding.about.front());
+  constexpr std::ptrdiff_t kEnough = 2;
+  const bool everywhere = finding.list != nullptr || finding.weight == Weight::Forbids;
+  return asksForFirst(page, finding) &&
+         (everywhere || asked(page, finding) >= std::min(kEnough, asked(homeOf(finding), finding)));
 }
 
 std::optional<describe::RefusedBecause> refusalOf(const Desk& desk, const PageDescription& page) {
@@ -103,29 +152,26 @@ std::optional<describe::RefusedBecause> refusalOf(const Desk& desk, const PageDe
 }
 
 std::vector<SharedFinding> findingsOf(const Desk& desk, const PageDescription& page) {
-  std::vector<SharedFinding> shared;
   const std::optional<describe::RefusedBecause> refused = refusalOf(desk, page);
-  for (const int engine : columnsOf(desk)) {
-    for (const describe::Finding& finding : desk.document.assessment().findings(engine)) {
-      const bool ofPage =
-          belongsTo(page, finding) || (refused && refuses(desk, *refused, engine, finding));
-      if (!ofPage || assess::goesWithoutSaying(finding, desk.taste.style())) {
-        continue;
-      }
-      const auto said = std::find_if(shared.begin(), shared.end(), [&finding](const auto& other) {
-        return sameWords(*other.finding, finding);
+  return sharedWhere(desk, [&](const describe::Finding& finding, int engine) {
+    return belongsTo(page, finding) || (refused && refuses(desk, *refused, engine, finding));
+  });
+}
+
+Elsewhere elsewhere(const Desk& desk, const PageDescription& page) {
+  Elsewhere others;
+  const std::vector<SharedFinding> found =
+      sharedWhere(desk, [&page](const describe::Finding& finding, int) {
+        return asksForFirst(page, finding) && !belongsTo(page, finding);
       });
-      if (said == shared.end()) {
-        shared.push_back({&finding, {engine}});
-      } else if (said->engines.back() != engine) {
-        said->engines.push_back(engine);
-      }
+  for (const SharedFinding& other : found) {
+    const PageDescription* home = &homeOf(*other.finding);
+    ++others.count;
+    if (std::ranges::find(others.pages, home) == others.pages.end()) {
+      others.pages.push_back(home);
     }
   }
-  std::stable_sort(shared.begin(), shared.end(), [](const auto& a, const auto& b) {
-    return a.finding->weight > b.finding->weight;
-  });
-  return shared;
+  return others;
 }
 
 PageState stateOf(const Desk& desk, const PageDescription& page) {
@@ -217,7 +263,7 @@ QString leftText(const LeftToDo& left) {
                              : left.objections == 1 ? tr("1 objection")
                                                     : tr("%1 objections").arg(left.objections);
   const std::size_t entries = left.missing.size();
-  const QString missing = entries == 0   ? tr("nothing missing")
+  const QString missing = entries == 0   ? tr("nothing needed is missing")
                           : entries == 1 ? tr("1 entry missing")
                                          : tr("%1 entries missing").arg(entries);
   return objections + u" · "_s + missing;

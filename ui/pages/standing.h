@@ -17,8 +17,17 @@ struct PageState {
   bool operator==(const PageState&) const = default;
 };
 
-/// A finding belongs to every page that asks for the entry it names first.
+/// A finding belongs to the pages that ask for the entry it names first; what does not forbid
+/// alone to those of them that ask for a second one of those it names, where any does.
 bool belongsTo(const PageDescription& page, const describe::Finding& finding);
+
+/// What speaks of an entry of the page and belongs elsewhere.
+struct Elsewhere {
+  std::size_t count = 0;
+  std::vector<const PageDescription*> pages = {};  ///< one for each, none twice
+  bool operator==(const Elsewhere&) const = default;
+};
+Elsewhere elsewhere(const Desk& desk, const PageDescription& page);
 
 /// Why what decides the page is refused for the subject; nothing where none is.
 std::optional<describe::RefusedBecause> refusalOf(const Desk& desk, const PageDescription& page);

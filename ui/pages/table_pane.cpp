@@ -46,6 +46,7 @@ bool isOfEngine(const describe::List& list) {
 QWidget* makeTablePane(Desk& desk, const TableOnPage& shown, QWidget* parent) {
   auto* view = new TableView(desk.document, desk.subject(), *shown.table);
   view->setWhenEmpty(shown.whenEmpty);
+  view->setSortable(true);
   const auto follow = [view, &desk] {
     view->setEngine(desk.subject());
     view->setCylinder(std::max(0, desk.cylinder()));

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPainter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
@@ -22,20 +23,27 @@ using units::Kind;
 
 namespace {
 
-constexpr int kAsItNeeds = 0;  // share of a cell that is as wide as what it says; never cut
+constexpr int kAsItNeeds = 0;    // share of a cell that is as wide as what it says; never cut
+constexpr int kLeastDigits = 8;  // of a cell that may be cut
+constexpr int kBefore = 24;      // [px]
+constexpr int kBehind = 12;      // [px]
+
+/// The cells, as they stand, in the order in which they go.
+enum Part { kProject, kEngine, kUnits, kRevision, kSaved, kLeft };
+constexpr Part kGoing[] = {kSaved, kRevision, kEngine, kUnits, kProject};
 
 }  // namespace
 
 TitleStrip::TitleStrip(Desk& desk, QWidget* parent)
     : QWidget(parent), desk_(desk), cells_(new QHBoxLayout(this)) {
-  cells_->setContentsMargins(24, 4, 12, 4);
+  cells_->setContentsMargins(kBefore, 4, kBehind, 4);
   cells_->setSpacing(24);
   project_ = addCell(tr("project"), 3);
   engine_ = addCell(tr("engine"), 3);
   units_ = addCell(tr("units"), kAsItNeeds);
   revision_ = addCell(tr("revision"), 1);
   saved_ = addCell(tr("saved"), kAsItNeeds);
-  left_ = addCell(tr("open"), 4);
+  left_ = addCell(tr("open"), kAsItNeeds);
   connect(&desk_.document, &Document::projectChanged, this, &TitleStrip::refresh);
   connect(&desk_.document, &Document::fileChanged, this, &TitleStrip::refreshFile);
   connect(&desk_.taste, &Taste::changed, this, &TitleStrip::refresh);
@@ -44,23 +52,54 @@ TitleStrip::TitleStrip(Desk& desk, QWidget* parent)
 }
 
 QLabel* TitleStrip::addCell(const QString& caption, int share) {
-  auto* cell = new QVBoxLayout;
+  auto* whole = new QWidget(this);
+  auto* cell = new QVBoxLayout(whole);
+  cell->setContentsMargins(0, 0, 0, 0);
   cell->setSpacing(0);
-  captions_.push_back(new QuietLabel(caption, this));
-  cell->addWidget(captions_.back());
-  auto* value = new QLabel(this);
+  auto* said = new QuietLabel(caption, whole);
+  cell->addWidget(said);
+  auto* value = new QLabel(whole);
   value->setToolTip(caption);
   value->setSizePolicy(share == kAsItNeeds ? QSizePolicy::Preferred : QSizePolicy::Ignored,
                        QSizePolicy::Fixed);
   value->setTextFormat(Qt::PlainText);
   cell->addWidget(value);
-  cells_->addLayout(cell, share);
+  cells_->addWidget(whole, share);
+  parts_.push_back({.whole = whole, .caption = said, .value = value});
   return value;
 }
 
+int TitleStrip::leastWidth(const Cell& cell) const {
+  const bool mayBeCut = cell.value->sizePolicy().horizontalPolicy() == QSizePolicy::Ignored;
+  const int value = mayBeCut ? kLeastDigits * fontMetrics().horizontalAdvance(u'0')
+                             : cell.value->sizeHint().width();
+  return std::max(value, cell.caption->sizeHint().width()) + cells_->spacing();
+}
+
+/// As many cells as there is room for, what is left to do first.
+void TitleStrip::fit() {
+  int needed = kBefore + kBehind;
+  for (const Cell& cell : parts_) needed += leastWidth(cell);
+  for (const Part part : kGoing) {
+    const Cell& cell = parts_[part];
+    cell.whole->setVisible(needed <= width());
+    if (needed > width()) needed -= leastWidth(cell);
+  }
+  update();
+}
+
+void TitleStrip::resizeEvent(QResizeEvent* event) {
+  fit();
+  QWidget::resizeEvent(event);
+}
+
+QSize TitleStrip::minimumSizeHint() const {
+  return {leastWidth(parts_[kLeft]) + kBefore + kBehind, sizeHint().height()};
+}
+
 void TitleStrip::setCaptioned(bool captioned) {
-  for (QWidget* caption : captions_) {
-    caption->setVisible(captioned);
+  for (const Cell& cell : parts_) {
+    cell.caption->setVisible(captioned);
   }
 }
 
@@ -73,6 +112,7 @@ void TitleStrip::refresh() {
                    taste.unit(Kind::Mass));
   say(*revision_, project.revision.empty() ? u"–"_s : fromCore(project.revision));
   say(*left_, leftText(leftToDo(desk_)));
+  fit();
 }
 
 void TitleStrip::refreshFile() {
@@ -95,9 +135,11 @@ void TitleStrip::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.fillRect(0, 0, width(), 2, ink::text(palette()));
   painter.setPen(ink::rule(palette()));
-  for (int i = 1; i < cells_->count(); ++i) {
-    const int x = cells_->itemAt(i)->geometry().left() - cells_->spacing() / 2;
-    painter.drawLine(x, 2, x, height());
+  for (const Cell& cell : parts_) {
+    const int x = cell.whole->x() - cells_->spacing() / 2;
+    if (cell.whole->isVisible() && cell.whole != parts_.front().whole) {
+      painter.drawLine(x, 2, x, height());
+    }
   }
 }
 

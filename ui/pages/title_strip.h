@@ -11,7 +11,8 @@ namespace strokewright::ui {
 
 class Desk;
 
-/// Project, engine, units, revision, when it was saved, and what is left to do.
+/// Project, engine, units, revision, when it was saved, and what is left to do. What is left is
+/// never cut: in a narrow window the names are, and then cell after cell goes.
 class TitleStrip final : public QWidget {
   Q_OBJECT
 
@@ -21,18 +22,29 @@ class TitleStrip final : public QWidget {
   /// In a low window the captions are said by the tips alone.
   void setCaptioned(bool captioned);
 
+  QSize minimumSizeHint() const override;
+
  protected:
+  void resizeEvent(QResizeEvent* event) override;
   bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  struct Cell {
+    QWidget* whole;
+    QLabel* caption;
+    QLabel* value;
+  };
+
   QLabel* addCell(const QString& caption, int share);
+  int leastWidth(const Cell& cell) const;
+  void fit();
   void refresh();
   void refreshFile();
 
   Desk& desk_;
   QHBoxLayout* cells_;
-  std::vector<QWidget*> captions_;
+  std::vector<Cell> parts_;  ///< as the cells stand
   QLabel* project_;
   QLabel* engine_;
   QLabel* units_;

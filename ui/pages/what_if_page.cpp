@@ -135,14 +135,16 @@ QWidget* picture(Desk& desk, QWidget* parent) { return new WhatIfView(desk, pare
 }  // namespace
 
 PageDescription whatIfPage() {
-  return {
-      .key = QStringLiteral("what_if"),
-      .name = tr("What if"),
-      .question = tr("What would it have to be?"),
-      .needed = [](const Desk& desk) { return desk.whatIf().wanted.has_value(); },
-      .answer = &answer,
-      .picture = &picture,
-      .deed = {.says = tr("take it (Ctrl+Enter)"), .possible = &canTakeWhatIf, .act = &takeWhatIf}};
+  return {.key = QStringLiteral("what_if"),
+          .name = tr("What if"),
+          .question = tr("What would it have to be?"),
+          .needed = [](const Desk& desk) { return desk.whatIf().wanted.has_value(); },
+          .answer = &answer,
+          .picture = &picture,
+          .deed = {.says = tr("take it (Ctrl+Enter)"),
+                   .possible = &canTakeWhatIf,
+                   .act = &takeWhatIf,
+                   .whyNot = tr("nothing is found to take")}};
 }
 
 }  // namespace strokewright::ui

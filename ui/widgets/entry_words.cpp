@@ -248,6 +248,17 @@ QString originMark(describe::Origin origin) {
   return {};
 }
 
+QString originKey() {
+  using describe::Origin;
+  QStringList meanings;
+  for (const Origin origin : {Origin::Measured, Origin::MakersBook, Origin::Catalogue,
+                              Origin::Assumed, Origin::Computed}) {
+    meanings += originMark(origin) + QChar(u'\u00A0') +
+                fromCore(describe::originLabel(origin)).replace(u' ', QChar(u'\u00A0'));
+  }
+  return meanings.join(QStringLiteral(" · "));
+}
+
 const Finding* findingAbout(const Document& document, const EntryPlace& place) {
   const std::vector<const Finding*> findings = findingsAbout(document, place);
   const auto heaviest = std::ranges::max_element(findings, {}, &Finding::weight);

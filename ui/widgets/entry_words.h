@@ -31,6 +31,8 @@ QString shapeText(describe::Shape shape);
 /// Where an entry comes from, in one letter, as fields show it: m measured, b maker's book, c
 /// catalogue, a assumed, = computed; empty when nothing is said.
 QString originMark(describe::Origin origin);
+/// What these letters mean: "m measured · b maker's book …".
+QString originKey();
 
 /// "Cylinder 2: …" of what concerns one of several; else as it was.
 QString ofItsCylinder(const Document& document, const describe::Finding& finding,

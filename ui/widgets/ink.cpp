@@ -43,6 +43,11 @@ QColor objects(const QPalette& palette) { return either(palette, "#8f4a00", "#f0
 
 QColor forbids(const QPalette& palette) { return either(palette, "#a01818", "#ff9a8a"); }
 
+QString link(const QPalette& palette, const QString& target, const QString& says) {
+  return QStringLiteral("<a href=\"%1\" style=\"color:%2;text-decoration:none\">%3</a>")
+      .arg(target, accent(palette).name(), says.toHtmlEscaped());
+}
+
 int figuresBeforeMark(const QFontMetrics& metrics) {
   return metrics.horizontalAdvance(QStringLiteral("00\u202F000"));
 }
@@ -50,8 +55,9 @@ int figuresBeforeMark(const QFontMetrics& metrics) {
 int rowHeight(const QFontMetrics& metrics, int lines) { return lines * metrics.height() + 4; }
 
 int linesOf(const QFontMetrics& metrics, const QString& text, int width) {
-  if (metrics.horizontalAdvance(text) <= width) return 1;
-  const QRect wrapped = metrics.boundingRect(QRect(0, 0, width, 0), Qt::TextWordWrap, text);
+  const int room = width - 1;  // an advance is rounded, the writing is not
+  if (metrics.horizontalAdvance(text) <= room) return 1;
+  const QRect wrapped = metrics.boundingRect(QRect(0, 0, room, 0), Qt::TextWordWrap, text);
   return std::max(1, wrapped.height() / metrics.height());
 }
 

@@ -20,6 +20,9 @@ QColor accent(const QPalette& palette);  ///< what can be acted on
 QColor objects(const QPalette& palette);
 QColor forbids(const QPalette& palette);
 
+/// A link in rich text, in the accent: rich text knows the desktop's colours alone.
+QString link(const QPalette& palette, const QString& target, const QString& says);
+
 /// Where the decimal mark of a column stands, from its left edge: room for five figures.
 /// @returns [px] logical
 int figuresBeforeMark(const QFontMetrics& metrics);

@@ -16,11 +16,13 @@
 #include "ui/widgets/entry_edit.h"
 #include "ui/widgets/entry_words.h"
 #include "ui/widgets/ink.h"
+#include "ui/widgets/whole_rows.h"
 
 namespace strokewright::ui {
 namespace {
 
 constexpr int kMostLines = 7;      ///< that a list asks room for
+constexpr int kLeastLines = 2;     ///< that are always seen, where there are so many
 constexpr int kHeadLine = 0;       ///< of the grid
 constexpr int kChoiceDigits = 16;  ///< room for an answer
 constexpr int kNumberDigits = 12;  ///< room for a number and its ±
@@ -38,6 +40,7 @@ ListEdit::ListEdit(Document& document, const ListPlace& place, QWidget* parent)
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setWidgetResizable(true);
   scroll_->setFocusPolicy(Qt::NoFocus);
+  new WholeRows(*scroll_);
   auto* whole = new QVBoxLayout(this);
   whole->setContentsMargins(0, 0, 0, 0);
   whole->addWidget(scroll_);
@@ -168,17 +171,38 @@ void ListEdit::changeEvent(QEvent* event) {
   if (event->type() == QEvent::PaletteChange) reword();
 }
 
-QSize ListEdit::sizeHint() const {
-  const int line = ink::rowHeight(fontMetrics()) + grid_->verticalSpacing();
-  const int head = grid_->itemAtPosition(kHeadLine, 0)->sizeHint().height();
-  return {body_->minimumSizeHint().width() + scroll_->verticalScrollBar()->sizeHint().width(),
-          head + std::min(lines(), kMostLines) * line + line / 2};
+/// Of a row of the grid, as its words wrap in their columns.
+int ListEdit::rowHeight(int row) const {
+  int height = 0;
+  for (int column = 0; column < grid_->columnCount(); ++column) {
+    const QLayoutItem* item = grid_->itemAtPosition(row, column);
+    if (item == nullptr) continue;
+    const int width =
+        std::max(grid_->cellRect(kHeadLine, column).width(), grid_->columnMinimumWidth(column));
+    height = std::max(height, item->hasHeightForWidth() ? item->heightForWidth(width)
+                                                        : item->sizeHint().height());
+  }
+  return height;
 }
 
+/// With the head, and with the bar below where the columns are wider than their place.
+int ListEdit::heightOf(int lines) const {
+  int height = rowHeight(kHeadLine);
+  for (int line = 1; line <= lines; ++line) {
+    height += grid_->verticalSpacing() + rowHeight(line);
+  }
+  const bool scrolls = width() < wholeWidth();
+  return height + (scrolls ? scroll_->horizontalScrollBar()->sizeHint().height() : 0);
+}
+
+int ListEdit::wholeWidth() const {
+  return body_->minimumSizeHint().width() + scroll_->verticalScrollBar()->sizeHint().width();
+}
+
+QSize ListEdit::sizeHint() const { return {wholeWidth(), heightOf(std::min(lines(), kMostLines))}; }
+
 QSize ListEdit::minimumSizeHint() const {
-  const int line = ink::rowHeight(fontMetrics()) + grid_->verticalSpacing();
-  return {body_->minimumSizeHint().width() / 2,
-          grid_->itemAtPosition(kHeadLine, 0)->sizeHint().height() + 2 * line};
+  return {body_->minimumSizeHint().width() / 2, heightOf(std::min(lines(), kLeastLines))};
 }
 
 // Keys -------------------------------------------------------------------------------------------

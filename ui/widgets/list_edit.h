@@ -56,6 +56,9 @@ class ListEdit final : public QWidget {
   void removeLine();
   void reword();
   void setColumns();
+  int rowHeight(int row) const;
+  int heightOf(int lines) const;
+  int wholeWidth() const;
   bool act(const QKeyEvent& key, int line, int column);
   void focusField(int line, int column);
   void remove(int line);

@@ -31,6 +31,8 @@ using describe::Finding;
 using describe::Origin;
 using describe::Weight;
 
+constexpr int kLineMargins = 5;  // [px] that a line edit keeps clear at both ends, at most
+
 /// The digits before the decimal mark, sign included.
 QString beforeMark(const QString& text) {
   static const QRegularExpression whole(QStringLiteral("^\\s*[-+−]?\\d*"));
@@ -216,7 +218,7 @@ int QuantityEdit::originRoom() const {
 int QuantityEdit::linesIn(int width) const {
   const QFontMetrics metrics = fontMetrics();
   const int mark = beside_.mark.isEmpty() ? 0 : metrics.horizontalAdvance(beside_.mark + u' ');
-  return ink::linesOf(metrics, wholeText(), width - originRoom() - mark - 2);
+  return ink::linesOf(metrics, wholeText(), width - originRoom() - mark - kLineMargins);
 }
 
 bool QuantityEdit::wraps() const { return !hasFocus() && lines_ > 1; }

@@ -262,35 +262,29 @@ void ResultLabel::paintWords(QPainter& painter) {
     painter.setFont(underlined);
   }
   painter.setPen(pointedAt() ? ink::accent(palette()) : ink::muted(palette()));
-  painter.drawText(rect(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, told_.after);
+  painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter | Qt::TextWordWrap, told_.after);
 }
 
-/// A narrow column gives up the alignment before the ±, which goes to a second line at last.
+/// In a narrow column the ± goes to a second line.
 void ResultLabel::paintNumber(QPainter& painter) {
   const QFontMetrics metrics = fontMetrics();
   const bool stacked = heightForWidth(width()) > ink::rowHeight(metrics);
-  const QString mark = fromCore(document_.taste().style().decimalMark);
-  const int whole = metrics.horizontalAdvance(told_.number.section(mark, 0, 0));
-  const int number = metrics.horizontalAdvance(told_.number + QChar(u' '));
-  const int after = metrics.horizontalAdvance(told_.after);
-  const int needed = stacked ? std::max(number, after) : number + after;
-  const int x = std::max(0, std::min(ink::figuresBeforeMark(metrics) - whole, width() - needed));
+  const QString beside = stacked || told_.after.isEmpty() ? QString() : u' ' + told_.after;
   const int lines = (stacked ? 2 : 1) * metrics.height();
-  QRect line(x, (height() - lines) / 2, width() - x, metrics.height());
+  QRect line(0, (height() - lines) / 2, width() - metrics.horizontalAdvance(beside),
+             metrics.height());
   painter.setPen(ink::text(palette()));
-  painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, told_.number);
+  painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, told_.number);
   if (pointedAt()) {
     const int below = line.bottom() + 1 - metrics.descent() / 2;
     painter.setPen(QPen(ink::accent(palette()), std::max(1, metrics.lineWidth())));
-    painter.drawLine(x, below, x + metrics.horizontalAdvance(told_.number), below);
+    painter.drawLine(line.right() + 1 - metrics.horizontalAdvance(told_.number), below,
+                     line.right(), below);
   }
-  if (stacked) {
-    line.moveTop(line.bottom() + 1);
-  } else {
-    line.setLeft(x + number);
-  }
+  line.setRight(width() - 1);
+  if (stacked) line.moveTop(line.bottom() + 1);
   painter.setPen(ink::muted(palette()));
-  painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, told_.after);
+  painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, told_.after);
 }
 
 }  // namespace strokewright::ui

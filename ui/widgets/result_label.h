@@ -17,7 +17,7 @@ QString plusMinusText(const Taste& taste, const describe::Result& result, double
 /// The same of a share in it, with up to two more decimals where it would show as nothing.
 QString shareText(const Taste& taste, const describe::Result& result, double si);
 
-/// Numbers of a column stand under each other at the decimal mark; what is too long for the column
+/// What stands in a column ends at its right edge, under its head; what is too long for the column
 /// wraps. A result that waits says what for; one that is refused or means nothing says so and tells
 /// the reason in its tip. Pressing it (mouse, Space, Enter) asks for its working, or for the first
 /// entry it waits for.

@@ -9,8 +9,10 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QMouseEvent>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QRegularExpression>
+#include <QResizeEvent>
 #include <QScrollBar>
 #include <algorithm>
 #include <cmath>
@@ -29,8 +31,9 @@ using describe::Cells;
 using describe::Column;
 using describe::Tabulated;
 
-constexpr int kHeadLetters = 8;  ///< a head is broken at blanks before it gets longer
-constexpr int kRowsAtFirst = 8;  ///< that a table asks room for
+constexpr int kHeadLetters = 8;      ///< a head is broken at blanks before it gets longer
+constexpr int kWrappedLetters = 12;  ///< that words keep beside each other in a narrow table
+constexpr int kRowsAtFirst = 8;      ///< that a table asks room for
 constexpr int kRowsAtLeast = 3;
 
 std::size_t index(int i) { return static_cast<std::size_t>(i); }
@@ -101,6 +104,9 @@ class TableModel final : public QAbstractTableModel {
 
   const Tabulated& filled() const { return filled_; }
   int filledRow(int shown) const { return order_[index(shown)]; }
+  int shownRow(int filled) const {
+    return static_cast<int>(std::ranges::find(order_, filled) - order_.begin());
+  }
 
   void fill(Tabulated filled) {
     const bool sameSize = filled.rows.size() == filled_.rows.size();
@@ -111,10 +117,10 @@ class TableModel final : public QAbstractTableModel {
     if (sameSize) reword();
   }
 
-  /// There are rows, and none has a number there.
+  /// No row has anything there.
   bool blank(int column) const {
-    const Eigen::ArrayXd& numbers = filled_.rows.cells()[index(column)].numbers;
-    return numbers.size() > 0 && numbers.isNaN().all();
+    const Cells& cells = filled_.rows.cells()[index(column)];
+    return std::ranges::all_of(cells.words, &std::string::empty) && cells.numbers.isNaN().all();
   }
 
   /// Units or terms are others.
@@ -130,6 +136,7 @@ class TableModel final : public QAbstractTableModel {
     putInOrder();
     reword();
   }
+  void setSortable(bool sortable) { sortable_ = sortable; }
   int sortedBy() const { return sortedBy_; }
   Qt::SortOrder sortOrder() const { return sortOrder_; }
 
@@ -161,8 +168,13 @@ class TableModel final : public QAbstractTableModel {
       }
       case Qt::TextAlignmentRole:
         return (Qt::AlignTop | (alignment(section) & Qt::AlignHorizontal_Mask)).toInt();
-      case Qt::ToolTipRole:
-        return tipFrom((fromCore(column.symbol) + u'\n' + tip_).trimmed());
+      case Qt::ToolTipRole: {
+        const QString told = (fromCore(column.symbol) + u'\n' + tip_).trimmed();
+        return tipFrom(sortable_ ? told + u'\n' +
+                                       TableView::tr("A press sorts by this column, a third one "
+                                                     "brings the table's own order back.")
+                                 : told);
+      }
       default:
         return {};
     }
@@ -204,6 +216,7 @@ class TableModel final : public QAbstractTableModel {
   Tabulated filled_;
   QString tip_;
   std::vector<int> order_;
+  bool sortable_ = false;
   int sortedBy_ = -1;
   Qt::SortOrder sortOrder_ = Qt::AscendingOrder;
 };
@@ -269,6 +282,7 @@ void TableView::setCylinder(int cylinder) {
 
 void TableView::setSortable(bool sortable) {
   sortable_ = sortable;
+  model_->setSortable(sortable);
   horizontalHeader()->setSectionsClickable(sortable);
   if (sortable) {
     addAction(sortHere_);
@@ -314,11 +328,12 @@ void TableView::tellRow() {
 void TableView::reword() {
   const Taste& taste = document_.taste();
   model_->reword();
-  verticalHeader()->setDefaultSectionSize(ink::rowHeight(fontMetrics()));
+  verticalHeader()->setMinimumSectionSize(ink::rowHeight(fontMetrics()));
   for (int column = 0; column < model_->columnCount(); ++column) {
     setColumnHidden(column, model_->blank(column));
   }
-  resizeColumnsToContents();  // of what is seen: a hidden head has no width
+  horizontalHeader()->setVisible(model_->rowCount() > 0);
+  fitColumns();
   const QString name = taste.inTerms(fromCore(table_.name));
   setAccessibleName(engine_ >= 0 && engine_ < document_.assessment().evaluation().engines()
                         ? name + QStringLiteral(", ") + document_.engineName(engine_)
@@ -328,11 +343,29 @@ void TableView::reword() {
   updateGeometry();
 }
 
+/// As wide as what is seen in them; where that is too wide for the table, words wrap.
+void TableView::fitColumns() {
+  resizeColumnsToContents();
+  verticalHeader()->setDefaultSectionSize(ink::rowHeight(fontMetrics()));
+  const int least = kWrappedLetters * fontMetrics().averageCharWidth();
+  int over = horizontalHeader()->length() - viewport()->width();
+  bool wraps = false;
+  for (int column = 0; column < model_->columnCount() && over > 0; ++column) {
+    const int spare = std::clamp(columnWidth(column) - least, 0, over);
+    if (!table_.columns[index(column)].words || spare == 0) continue;
+    setColumnWidth(column, columnWidth(column) - spare);
+    over -= spare;
+    wraps = true;
+  }
+  setWordWrap(wraps);
+  if (wraps) resizeRowsToContents();
+}
+
 QString TableView::waitText() const {
   const auto waits = document_.assessment().waitsFor(filled().notes);
   if (waits.empty()) return {};
-  const auto link = QStringLiteral("<a href=\"entry\">%1</a>")
-                        .arg(inSentence(document_.taste().label(*waits.front().input)));
+  const QString link = ink::link(palette(), QStringLiteral("entry"),
+                                 inSentence(document_.taste().label(*waits.front().input)));
   const QString text =
       (waits.front().donors ? tr("waits for the donor's %1") : tr("waits for %1")).arg(link);
   return waits.size() == 1 ? text : tr("%1 and %2 more").arg(text).arg(waits.size() - 1);
@@ -361,7 +394,6 @@ void TableView::sayMessage() {
       waits ? Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard : Qt::NoTextInteraction);
   QPalette quiet = palette();
   quiet.setColor(QPalette::WindowText, ink::muted(palette()));
-  quiet.setColor(QPalette::Link, ink::accent(palette()));
   message_->setPalette(quiet);
   message_->setText(text);
   message_->setVisible(!text.isEmpty());
@@ -392,7 +424,19 @@ void TableView::changeEvent(QEvent* event) {
 
 void TableView::resizeEvent(QResizeEvent* event) {
   QTableView::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) fitColumns();
   placeMessage();
+}
+
+/// No further than the last row that is seen whole.
+void TableView::paintEvent(QPaintEvent* event) {
+  int whole = 0;
+  for (int row = 0; row < model_->rowCount(); ++row) {
+    const int bottom = rowViewportPosition(row) + rowHeight(row);
+    if (bottom <= viewport()->height()) whole = bottom;
+  }
+  QPaintEvent cut(event->region() & QRect(0, 0, viewport()->width(), whole));
+  QTableView::paintEvent(whole > 0 ? &cut : event);
 }
 
 QSize TableView::sizeHint() const {
@@ -441,7 +485,9 @@ void TableView::sortBy(int column) {
   const Qt::SortOrder order = again && !back ? Qt::DescendingOrder : Qt::AscendingOrder;
   horizontalHeader()->setSortIndicatorShown(!back);
   horizontalHeader()->setSortIndicator(column, order);
+  const int row = currentRow();
   model_->sort(back ? -1 : column, order);
+  if (row >= 0) setCurrentIndex(model()->index(model_->shownRow(row), currentIndex().column()));
 }
 
 void TableView::mousePressEvent(QMouseEvent* event) {

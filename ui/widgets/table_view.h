@@ -15,7 +15,7 @@ class TableModel;
 
 /// The rows of one engine in the reader's units. Each column has its name and unit once, its
 /// numbers stand under each other at the decimal mark, and what a row does not have stays empty; a
-/// column that no row has is not shown.
+/// column that no row has is not shown, nor any head over no row, nor a row in part.
 /// While the table waits it says what for, with a link to the first entry; one that is refused or
 /// means nothing says why. It is filled only while it is seen.
 ///
@@ -62,6 +62,7 @@ class TableView final : public QTableView {
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseDoubleClickEvent(QMouseEvent* event) override;
@@ -70,6 +71,7 @@ class TableView final : public QTableView {
   void refreshWhenSeen();
   void refresh();
   void reword();
+  void fitColumns();
   void sayMessage();
   QString waitText() const;
   void placeMessage();

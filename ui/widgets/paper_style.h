@@ -1,0 +1,22 @@
+#pragma once
+/// The desktop's own controls, with edges that are seen on our paper.
+
+#include <QProxyStyle>
+
+namespace strokewright::ui {
+
+/// Boxes and fields have a frame in the colour of rules, in the accent with the focus; what is
+/// drawn along a scroll bar is darker than its groove, on dark paper lighter.
+class PaperStyle final : public QProxyStyle {
+  Q_OBJECT
+
+ public:
+  using QProxyStyle::QProxyStyle;
+
+  void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
+                          QPainter* painter, const QWidget* widget = nullptr) const override;
+  void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget = nullptr) const override;
+};
+
+}  // namespace strokewright::ui
