@@ -1,11 +1,13 @@
 /// The bars of the rev limits.
 
+#include <QApplication>
 #include <algorithm>
 #include <numbers>
 
 #include "core/limits/results.h"
 #include "tests/ui/fixture.h"
 #include "ui/plots/limits_chart.h"
+#include "ui/plots/limits_scene.h"
 #include "ui/plots/plot_widget.h"
 
 namespace strokewright::ui {
@@ -75,6 +77,24 @@ TEST_F(LimitsView, NamesWhatStopsItFirstAndWhatComesNext) {
 TEST_F(LimitsView, TheRevsWantedAreALine) {
   ASSERT_EQ(scene().curves.size(), 1u);
   EXPECT_NEAR(scene().curves.front().x.front(), 9500.0, 1e-6);
+}
+
+TEST_F(LimitsView, TheRevsWantedAreNamedAtTheTopOfTheirLine) {
+  const PlotMark& name = scene().marks.front();
+  EXPECT_EQ(name.label, QStringLiteral("wanted 9500\u00A0rpm"));
+  EXPECT_EQ(name.at, QPointF(scene().curves.front().x.front(), scene().panels[0].y.to));
+}
+
+TEST_F(LimitsView, NamesStandAboveTheBarsWhereItIsNarrow) {
+  EXPECT_EQ(scene().panels[0].y.names.front().second, limitNames().front());
+  view_.resize(260, 500);
+  QApplication::processEvents();
+  for (const auto& [at, name] : scene().panels[0].y.names) EXPECT_TRUE(name.isEmpty());
+  for (const QString& name : limitNames()) {
+    EXPECT_TRUE(std::ranges::any_of(scene().marks, [&](const PlotMark& mark) {
+      return mark.label.startsWith(name);
+    })) << name.toStdString();
+  }
 }
 
 TEST_F(LimitsView, BreathingStandsApartAndIsNeverTheHeavyOne) {

@@ -3,10 +3,12 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QMimeData>
+#include <QPainter>
 #include <QTest>
 #include <QWheelEvent>
 #include <QXmlStreamReader>
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 #include "tests/ui/fixture.h"
@@ -200,6 +202,80 @@ TEST_F(Plot, ALabelThatKeepsClearGoesWhereNoCurveIsOrStaysAway) {
   EXPECT_FALSE(pictureOf(scene, folder_).contains("the peak"));
   scene.marks.front().keepsClear = false;
   EXPECT_TRUE(pictureOf(scene, folder_).contains("the peak"));
+}
+
+/// As drawn on paper of this size.
+std::vector<PlotLabel> labelsOf(PlotCanvas& canvas, const PlotScene& scene, QSize size) {
+  canvas.setScene(scene);
+  canvas.setTheme(paperTheme(QGuiApplication::font()));
+  canvas.fit();
+  QImage image(size, QImage::Format_RGB32);
+  QPainter painter(&image);
+  canvas.paint(painter, QRectF(image.rect()), 1.0);
+  return canvas.labels();
+}
+
+double distance(const QRectF& box, QPointF at) {
+  return std::hypot(std::max({box.left() - at.x(), 0.0, at.x() - box.right()}),
+                    std::max({box.top() - at.y(), 0.0, at.y() - box.bottom()}));
+}
+
+TEST_F(Plot, ALabelStandsAtItsOwnPointAndOffTheBars) {
+  PlotScene scene = smallScene();
+  scene.curves.front().x = {0.0, 360.0};
+  for (const double slope : {-20.0, 0.0, 20.0}) {
+    scene.curves.front().y = {30.0 - slope, 30.0 + slope};
+    const auto onCurve = [&](double x) { return QPointF(x, 30.0 + slope * (x / 180.0 - 1.0)); };
+    scene.marks = {
+        {.at = onCurve(200.0), .plusMinus = {0.0, 12.0}, .label = QStringLiteral("0.81 mm")},
+        {.at = onCurve(220.0),
+         .plusMinus = {0.0, 12.0},
+         .label = QStringLiteral("0.80 mm"),
+         .shape = PlotMark::Shape::Ring}};
+    for (const QSize size : {QSize(300, 200), QSize(500, 420), QSize(900, 500)}) {
+      PlotCanvas canvas(nullptr);
+      const std::vector<PlotLabel> labels = labelsOf(canvas, scene, size);
+      for (std::size_t i = 0; i < scene.marks.size(); ++i) {
+        const auto label = std::ranges::find(labels, scene.marks[i].label, &PlotLabel::words);
+        ASSERT_NE(label, labels.end()) << i;
+        const QPointF own = canvas.toWidget(0, scene.marks[i].at);
+        const QPointF other = canvas.toWidget(0, scene.marks[1 - i].at);
+        EXPECT_LT(distance(label->box, own), distance(label->box, other)) << slope << i;
+        EXPECT_LT(distance(label->box, own), label->box.height()) << slope << i;
+        for (const PlotMark& mark : scene.marks) {
+          const double bar = canvas.toWidget(0, mark.at).x();
+          EXPECT_FALSE(label->box.left() < bar && bar < label->box.right()) << slope << i;
+        }
+      }
+    }
+  }
+}
+
+TEST_F(Plot, BareWordsStandAtTheirEndInsideTheFrameOrNotAtAll) {
+  PlotScene scene = smallScene();
+  scene.curves.clear();
+  for (const double end : {100.0, 200.0, 300.0, 350.0}) {
+    scene.regions = {{.fill = PlotRegion::Fill::Solid, .least = {0.0, 20.0}, .most = {end, 40.0}}};
+    scene.marks = {
+        {.at = {end, 30.0}, .label = QStringLiteral("10 056 rpm"), .shape = PlotMark::Shape::None}};
+    PlotCanvas canvas(nullptr);
+    const std::vector<PlotLabel> labels = labelsOf(canvas, scene, {400, 200});
+    EXPECT_EQ(labels.size(), end < 300.0 ? 1u : 0u) << end;
+    for (const PlotLabel& label : labels) {
+      EXPECT_NEAR(label.box.left(), canvas.toWidget(0, scene.marks[0].at).x(), 1.0);
+      EXPECT_LE(label.box.right(), canvas.panelRect(0).right());
+    }
+  }
+}
+
+TEST_F(Plot, WithNothingToShowThereAreNoAxesAndNoStopForTheTabKey) {
+  PlotScene scene = smallScene();
+  scene.curves.clear();
+  plot_.setScene(scene);
+  EXPECT_TRUE(plot_.findChildren<QWidget*>().front()->isHidden());
+  EXPECT_EQ(plot_.focusPolicy(), Qt::NoFocus);
+  plot_.setScene(smallScene());
+  EXPECT_FALSE(plot_.findChildren<QWidget*>().front()->isHidden());
 }
 
 TEST_F(Plot, FiguresOfAnAxisKeepApartHoweverLowItIs) {

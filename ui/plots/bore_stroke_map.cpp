@@ -190,6 +190,12 @@ class BoreStrokeMap::Parts {
 
   void showCross() {
     if (!trial) return;
+    put->setEnabled(canPut());
+    if (plot->scene().empty()) {
+      readout->show({}, {});
+      readout->setRemark({});
+      return;
+    }
     std::vector<QStringList> rows{rowOf(
         tr("cross-hair"), cross, [&](const Result& result) { return trial->at(cross, result); })};
     if (const auto here = trial->here()) {
@@ -202,7 +208,6 @@ class BoreStrokeMap::Parts {
                    tr("Piston speed"), tr("Rev ceiling")},
                   rows);
     readout->setRemark(governsText());
-    put->setEnabled(canPut());
     const units::Style& style = taste.style();
     plot->setCursor({.x = toShown(style, Kind::Length, cross.bore),
                      .y = toShown(style, Kind::Length, cross.stroke)});

@@ -1,6 +1,7 @@
 #include "ui/plots/limits_chart.h"
 
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
@@ -16,6 +17,7 @@ class LimitsChart::Parts {
   Parts(Document& openDocument, Taste& readersTaste, LimitsChart& view)
       : document(openDocument),
         taste(readersTaste),
+        owner(view),
         plot(new PlotWidget(&view)),
         readout(new PlotReadout(&view)) {
     auto* const column = new QVBoxLayout(&view);
@@ -26,16 +28,37 @@ class LimitsChart::Parts {
     plot->setAccessibleName(tr("Limits on the revs"));
   }
 
+  /// The bars have their room beside the names, or below them.
+  LimitNames names() const {
+    constexpr int kBarsLetters = 30;
+    const QFontMetrics metrics = owner.fontMetrics();
+    int widest = 0;
+    for (const QString& name : limitNames()) {
+      widest = std::max(widest, metrics.horizontalAdvance(name));
+    }
+    const bool beside = owner.width() > widest + kBarsLetters * metrics.averageCharWidth();
+    return beside ? LimitNames::Beside : LimitNames::Above;
+  }
+
+  void resized() {
+    if (names() == drawn) return;
+    refresh();
+    plot->fit();
+  }
+
   void refresh() {
-    plot->setScene(limitsScene(document.assessment(), taste));
+    drawn = names();
+    plot->setScene(limitsScene(document.assessment(), taste, drawn));
     readout->setRemark(limitsSentence(document.assessment(), taste));
     plot->setAccessibleDescription(readout->text());
   }
 
   Document& document;
   Taste& taste;
+  LimitsChart& owner;
   PlotWidget* plot;
   PlotReadout* readout;
+  LimitNames drawn = LimitNames::Beside;
 };
 
 LimitsChart::LimitsChart(Document& document, Taste& taste, QWidget* parent)
@@ -47,5 +70,10 @@ LimitsChart::LimitsChart(Document& document, Taste& taste, QWidget* parent)
 LimitsChart::~LimitsChart() = default;
 
 QString LimitsChart::readout() const { return parts_->readout->text(); }
+
+void LimitsChart::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  parts_->resized();
+}
 
 }  // namespace strokewright::ui

@@ -20,6 +20,9 @@ class LimitsChart final : public QWidget {
 
   QString readout() const;  ///< what the strip says, as plain text
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   class Parts;
   std::unique_ptr<Parts> parts_;

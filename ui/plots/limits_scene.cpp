@@ -1,7 +1,6 @@
 #include "ui/plots/limits_scene.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -50,8 +49,8 @@ std::optional<double> lowest(const assess::Assessment& assessment, int engine,
 
 class Chart {
  public:
-  Chart(const assess::Assessment& assessment, const Taste& taste)
-      : assessment_(assessment), taste_(taste) {
+  Chart(const assess::Assessment& assessment, const Taste& taste, LimitNames names)
+      : assessment_(assessment), taste_(taste), above_(names == LimitNames::Above) {
     scene_.style = taste.style();
     scene_.panels.resize(1);
   }
@@ -60,12 +59,13 @@ class Chart {
     const int target = assessment_.project().target();
     const std::vector<int> beside = besideTarget();
     const double more = kBeside * static_cast<double>(std::max<std::size_t>(beside.size(), 1) - 1);
-    double row = 0.2 + more;
+    drawWanted(target);  // before the bars, whose numbers leave its name the room
+    double row = above_ ? more - 0.6 : more - 0.3;
     std::vector<double> rows;
     for (const Line& line : lines()) {
-      row -= (line.governs ? 1.0 : 1.6) + more;
-      scene_.panels[0].y.names.emplace_back(row, line.name);
-      if (target >= 0) drawTarget(target, line, row);
+      row -= (line.governs ? 1.0 : 1.6) + more + (above_ ? kName : 0.0);
+      scene_.panels[0].y.names.emplace_back(row, above_ ? QString() : line.name);
+      drawTarget(target, line, row);
       rows.push_back(row);
     }
     // After all of the target's, whose numbers come first where there is little room.
@@ -75,10 +75,14 @@ class Chart {
       }
     }
     const double foot = row - 0.7 - more;
-    drawWanted(target, foot);
+    for (PlotCurve& wanted : scene_.curves) wanted.y = {foot, 0.0};
+    if (!(most_ > 0.0)) {  // the sentence says what all of it waits for
+      scene_.regions.clear();
+      scene_.marks.clear();
+    }
     PlotAxis& x = scene_.panels[0].x;
     x.title = titled(tr("Shaft speed"), taste_, Kind::Speed);
-    x.to = most_ > 0.0 ? 1.6 * most_ : 1.0;
+    x.to = most_ > 0.0 ? (above_ ? 1.05 : 1.6) * most_ : 1.0;
     scene_.panels[0].y.title = key(target, beside);
     scene_.panels[0].y.from = foot;
     scene_.panels[0].y.to = 0.0;
@@ -88,6 +92,7 @@ class Chart {
 
  private:
   static constexpr double kBeside = 0.28;          // from one bar to the next, of a row
+  static constexpr double kName = 1.05;            // a name above its bars, of a row
   static constexpr std::size_t kMostVariants = 3;  // each in its own kind of line
 
   /// The donor and the first variants, whose bars stand below the target's.
@@ -132,10 +137,18 @@ class Chart {
     return parts.join(QStringLiteral(" · "));
   }
 
+  /// Above its bars a name has the target's number with it.
+  void nameAbove(const Line& line, double row, const QString& number) {
+    if (!above_) return;
+    write({0.0, row + 0.42 + 0.5 * kName},
+          number.isEmpty() ? line.name : tr("%1: %2").arg(line.name, number));
+  }
+
   void drawTarget(int target, const Line& line, double row) {
-    const auto speed = lowest(assessment_, target, *line.ceiling);
+    const auto speed = target < 0 ? std::nullopt : lowest(assessment_, target, *line.ceiling);
     if (!speed) {
-      write({0.0, row}, whyNot(assessment_, taste_, target, *line.ceiling));
+      nameAbove(line, row, {});
+      if (target >= 0) write({0.0, row}, whyNot(assessment_, taste_, target, *line.ceiling));
       return;
     }
     const bool first = line.governs && assessment_(target, out::revCeiling).value == *speed;
@@ -144,8 +157,10 @@ class Chart {
              .fill = line.governs ? PlotRegion::Fill::Solid : PlotRegion::Fill::Rising,
              .outline = Qt::SolidLine,
              .heavy = first});
-    const QString text = taste_.shown(Kind::Speed, *speed);
-    write({shown(*speed), row + 0.2}, first ? tr("%1, first").arg(text) : text);
+    const QString plain = taste_.shown(Kind::Speed, *speed);
+    const QString text = first ? tr("%1, first").arg(plain) : plain;
+    if (!above_) write({shown(*speed), row + 0.2}, text);
+    nameAbove(line, row, text);
     note(target, line, *speed);
   }
 
@@ -156,7 +171,7 @@ class Chart {
             {.ink = Ink::Text,
              .fill = PlotRegion::Fill::Open,
              .outline = lineOf(assessment_.project(), engine)});
-    write({shown(*speed), foot + 0.12}, taste_.shown(Kind::Speed, *speed));
+    if (!above_) write({shown(*speed), foot + 0.12}, taste_.shown(Kind::Speed, *speed));
     note(engine, line, *speed);
   }
 
@@ -168,15 +183,14 @@ class Chart {
     most_ = std::max(most_, end);
   }
 
-  void drawWanted(int target, double foot) {
+  void drawWanted(int target) {
     if (target < 0 || assessment_(target, out::workingSpeed).state != State::Value) return;
     const double wanted = assessment_(target, out::workingSpeed).value;
     PlotCurve line;
     line.heavy = true;
     line.x = {shown(wanted), shown(wanted)};
-    line.y = {foot, 0.0};
     scene_.curves.push_back(std::move(line));
-    write({shown(wanted), -0.12}, tr("wanted %1").arg(taste_.shown(Kind::Speed, wanted)));
+    write({shown(wanted), 0.0}, tr("wanted %1").arg(taste_.shown(Kind::Speed, wanted)));
     most_ = std::max(most_, shown(wanted));
   }
 
@@ -199,6 +213,7 @@ class Chart {
 
   const assess::Assessment& assessment_;
   const Taste& taste_;
+  bool above_;  ///< the names of the bars
   PlotScene scene_;
   PlotTable rows_;
   double most_ = 0.0;
@@ -206,8 +221,14 @@ class Chart {
 
 }  // namespace
 
-PlotScene limitsScene(const assess::Assessment& assessment, const Taste& taste) {
-  return Chart(assessment, taste).draw();
+PlotScene limitsScene(const assess::Assessment& assessment, const Taste& taste, LimitNames names) {
+  return Chart(assessment, taste, names).draw();
+}
+
+QStringList limitNames() {
+  QStringList names;
+  for (const Line& line : lines()) names << line.name;
+  return names;
 }
 
 QString limitsSentence(const assess::Assessment& assessment, const Taste& taste) {

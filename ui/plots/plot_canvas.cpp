@@ -13,7 +13,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <span>
 
 namespace strokewright::ui {
 namespace {
@@ -69,7 +68,7 @@ class Ticker final : public QCPAxisTicker {
     if (room.isEmpty()) return QCPAxisTicker::getTickStep(range);
     if (drawn_.orientation() == Qt::Horizontal) {
       const double widest = metrics.horizontalAdvance(numberText(style_, range.upper, 0));
-      setTickCount(std::clamp(static_cast<int>(room.width() / (2.0 * widest)), 2, most_));
+      setTickCount(std::clamp(static_cast<int>(room.width() / (2.0 * widest)), 1, most_));
       return QCPAxisTicker::getTickStep(range);
     }
     const double least = kLineHeights * metrics.height() * range.size() / room.height();
@@ -101,7 +100,7 @@ QSharedPointer<QCPAxisTicker> tickerFor(const QCPAxis& drawn, const PlotAxis& ax
   return words;
 }
 
-/// Labels that keep out of each other's way.
+/// Labels that keep out of each other's way, and off the marks.
 class LabelPlaces {
  public:
   bool isFree(const QRectF& rect) const {
@@ -109,9 +108,15 @@ class LabelPlaces {
                         [&](const QRectF& other) { return other.intersects(rect); });
   }
   void take(const QRectF& rect) { taken_.push_back(rect); }
+  void take(const QRectF& rect, const QString& words) {
+    take(rect);
+    labels_.push_back({words, rect});
+  }
+  const std::vector<PlotLabel>& labels() const { return labels_; }
 
  private:
   std::vector<QRectF> taken_;
+  std::vector<PlotLabel> labels_;
 };
 
 struct Look {
@@ -137,7 +142,7 @@ class Drawing : public QCPLayerable {
   }
   void write(QCPPainter& painter, const QRectF& where, const QString& text, Ink ink) const {
     QColor ground = look_.theme.paper;
-    ground.setAlpha(160);  // what lies below stays to be seen
+    ground.setAlpha(230);  // what lies below is to be guessed, never to strike the words
     painter.fillRect(where, ground);
     painter.setPen(look_.theme[ink]);
     painter.drawText(where, Qt::AlignCenter, text);
@@ -249,16 +254,24 @@ class Annotations final : public Drawing {
     for (const PlotRegion& region : look_.scene.regions) {
       labelRegion(*painter, region, places);
     }
+    labels_ = places.labels();
   }
 
+ public:
+  const std::vector<PlotLabel>& labels() const { return labels_; }
+
  private:
+  /// Over the axis; a longer one begins farther left, and one too long for all of it is cut short.
   void drawTitles(QCPPainter& painter) const {
-    const double height = QFontMetricsF(look_.theme.font).height();
+    const QFontMetricsF metrics(look_.theme.font);
+    const double whole = parentPlot()->viewport().width();
     painter.setPen(look_.theme.text);
     int panel = 0;
     for (const PlotPanel& each : look_.scene.panels) {
       const QRect box = rect(panel++)->rect();
-      painter.drawText(QPointF(box.left() + 1.0, box.top() - 0.35 * height), each.y.title);
+      const QString title = metrics.elidedText(each.y.title, Qt::ElideRight, whole);
+      const double left = std::min(box.left() + 1.0, whole - metrics.horizontalAdvance(title));
+      painter.drawText(QPointF(std::max(0.0, left), box.top() - 0.35 * metrics.height()), title);
     }
   }
 
@@ -277,6 +290,9 @@ class Annotations final : public Drawing {
     if (mark.plusMinus.y() > 0.0) {
       painter.drawLine(QPointF(at.x(), least.y()), QPointF(at.x(), most.y()));
     }
+    const QRectF bars = QRectF(least, most).normalized();
+    places.take(QRectF(bars.left(), at.y() - 0.5, bars.width(), 1.0));
+    places.take(QRectF(at.x() - 0.5, bars.top(), 1.0, bars.height()));
     painter.setPen(QPen(colour, 1.5));
     painter.setBrush(mark.shape == PlotMark::Shape::Disc ? colour : look_.theme.paper);
     const double r = kMarkRadius;
@@ -296,49 +312,113 @@ class Annotations final : public Drawing {
 
   void labelMark(QCPPainter& painter, const PlotMark& mark, LabelPlaces& places) const {
     const QRectF room = rect(mark.panel)->rect();
-    const QPointF at = place(mark.panel, mark.at);
-    if (mark.label.isEmpty() || !room.adjusted(-1, -1, 1, 1).contains(at)) {
+    if (mark.label.isEmpty() || !room.adjusted(-1, -1, 1, 1).contains(place(mark.panel, mark.at))) {
       return;
     }
+    if (mark.shape == PlotMark::Shape::None) {
+      labelEnd(painter, mark, room, places);
+    } else {
+      labelPoint(painter, mark, room, places);
+    }
+  }
+
+  /// Bare words belong to what ends there, a bar or a line: beside its end, never on a bar; left
+  /// out where there is no room.
+  void labelEnd(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
+                LabelPlaces& places) const {
+    const QPointF at = place(mark.panel, mark.at);
     QRectF box = boxOf(mark.label);
-    const bool bare = mark.shape == PlotMark::Shape::None;
-    const double gap = bare ? 0.0 : kMarkRadius + 1.0;
+    const auto stands = [&](double left, bool clear) {
+      box.moveTopLeft({left, at.y() - box.height() / 2});
+      box.moveTop(std::max(room.top(), std::min(box.top(), room.bottom() - box.height())));
+      const QRectF words = box.adjusted(1.0, 0.0, -1.0, 0.0);  // the line itself is beside it
+      const bool before = left < at.x();
+      return room.contains(box) && places.isFree(words) &&
+             !(before && coversArea(mark.panel, words)) &&
+             !(clear && coversCurve(mark.panel, words));
+    };
+    for (const bool clear : {true, false}) {
+      for (const double left : {at.x(), at.x() - box.width()}) {
+        if (!stands(left, clear)) continue;
+        places.take(box, mark.label);
+        write(painter, box, mark.label, Ink::Text);
+        return;
+      }
+    }
+  }
+
+  /// Next to its mark and nearer to it than to any other, first where no curve is.
+  void labelPoint(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
+                  LabelPlaces& places) const {
+    const QPointF at = place(mark.panel, mark.at);
+    QRectF box = boxOf(mark.label);
+    const double gap = kMarkRadius + 1.0;
     const double w = box.width();
     const double h = box.height();
     const QPointF beside(gap, -h / 2);
-    // Bare words belong to what ends there, a bar or a line: on its far side, never over it.
-    const std::array bareOffsets{beside, beside + QPointF(w, 0.0), beside + QPointF(2 * w, 0.0)};
-    // Next to its mark; over another label only where all sides are taken.
-    const std::array markOffsets{QPointF(gap, -h - gap),      beside,
-                                 QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
-                                 QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
-                                 QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap),
-                                 QPointF(gap, -2 * h - gap),  QPointF(gap, -3 * h - gap)};
+    const std::array offsets{QPointF(gap, -h - gap),      beside,
+                             QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
+                             QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
+                             QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap),
+                             QPointF(gap, -2 * h - gap),  QPointF(-w - gap, h + gap)};
     const QRectF limits = room.adjusted(0, 0, rightMargin(), 0);
     const auto stands = [&](QPointF corner, bool clear) {
       box.moveTopLeft(corner);
       if (!limits.contains(box) || !places.isFree(box)) return false;
       if (clear && coversCurve(mark.panel, box)) return false;
-      places.take(box);
-      write(painter, box, mark.label, Ink::Text);
+      places.take(box, mark.label);
       return true;
     };
-    const auto near = [&](std::span<const QPointF> offsets, bool clear) {
-      return std::any_of(offsets.begin(), offsets.end(),
-                         [&](QPointF offset) { return stands(at + offset, clear); });
+    const auto near = [&](bool clear) {
+      return std::any_of(offsets.begin(), offsets.end(), [&](QPointF offset) {
+        return belongs(QRectF(at + offset, box.size()), mark) && stands(at + offset, clear);
+      });
     };
-    if (bare) {
-      near(bareOffsets, false);
-      return;
-    }
-    if (near(markOffsets, true)) return;
     const auto inPanel = [&](QPointF corner) { return stands(corner, true); };
-    if (mark.keepsClear) {
+    const auto away = [&] {
       const std::vector<QPointF> corners = cornersAround(at + beside, box.size(), room);
-      static_cast<void>(std::any_of(corners.begin(), corners.end(), inPanel));
-    } else {
-      near(markOffsets, false);
+      return std::any_of(corners.begin(), corners.end(), inPanel);
+    };
+    if (near(true) || (mark.keepsClear ? away() : near(false))) {
+      leadTo(painter, box, at);
+      write(painter, box, mark.label, Ink::Text);
     }
+  }
+
+  /// No other mark is as near to the label as its own.
+  bool belongs(const QRectF& box, const PlotMark& mark) const {
+    const double own = distance(box, place(mark.panel, mark.at));
+    return std::none_of(look_.scene.marks.begin(), look_.scene.marks.end(),
+                        [&](const PlotMark& other) {
+                          return &other != &mark && other.panel == mark.panel &&
+                                 other.at != mark.at && other.shape != PlotMark::Shape::None &&
+                                 distance(box, place(other.panel, other.at)) <= own;
+                        });
+  }
+
+  static QPointF nearestIn(const QRectF& box, QPointF at) {
+    return {std::clamp(at.x(), box.left(), box.right()),
+            std::clamp(at.y(), box.top(), box.bottom())};
+  }
+  static double distance(const QRectF& box, QPointF at) {
+    const QPointF way = at - nearestIn(box, at);
+    return std::hypot(way.x(), way.y());
+  }
+
+  /// To the mark of a label that does not touch it.
+  void leadTo(QCPPainter& painter, const QRectF& box, QPointF at) const {
+    const double far = distance(box, at);
+    if (far < 2.0 * kMarkRadius + kPad) return;
+    const QPointF from = nearestIn(box, at);
+    painter.setPen(QPen(look_.theme.faint, 0.0));
+    painter.drawLine(from, at + (from - at) * (kMarkRadius / far));
+  }
+
+  bool coversArea(int panel, const QRectF& box) const {
+    return std::any_of(look_.scene.regions.begin(), look_.scene.regions.end(),
+                       [&](const PlotRegion& region) {
+                         return region.panel == panel && areaOf(region).intersects(box);
+                       });
   }
 
   /// Where a label of this size could stand in a panel, the nearest first.
@@ -461,7 +541,7 @@ class Annotations final : public Drawing {
     box.moveRight(std::min(box.right(), room.right()));
     box.moveLeft(std::max(box.left(), room.left()));
     if (places.isFree(box)) {
-      places.take(box);
+      places.take(box, curve.label);
       write(painter, box, curve.label, Ink::Text);
     }
   }
@@ -486,7 +566,7 @@ class Annotations final : public Drawing {
       painter.setPen(
           QPen(look_.theme[end.curve->ink], end.curve->heavy ? 2.0 : 0.0, end.curve->line));
       painter.drawLine(end.at, QPointF(end.box.left() + 2.0, end.box.center().y()));
-      places.take(end.box);
+      places.take(end.box, end.curve->label);
       painter.setPen(look_.theme.text);
       painter.drawText(end.box, Qt::AlignCenter, end.curve->label);
     }
@@ -511,7 +591,7 @@ class Annotations final : public Drawing {
                             visible.bottom() - box.center().y());
         const bool led = top < lowest && area.bottom() == visible.bottom();
         if (!isClear(box, region, places) || (led && !places.isFree(leader))) continue;
-        places.take(box);
+        places.take(box, region.label);
         if (led) {
           places.take(leader);
           lead(painter, leader);
@@ -535,6 +615,7 @@ class Annotations final : public Drawing {
   }
 
   std::vector<QPolygonF> drawn_;  ///< of each curve of the scene, while it is drawn
+  std::vector<PlotLabel> labels_;
 
   /// From the label at the upper right to the line at the lower left.
   void lead(QCPPainter& painter, const QRectF& leader) const {
@@ -548,7 +629,8 @@ class Annotations final : public Drawing {
 /// The cursor and the frame of Shift and drag: on the screen only, over the finished picture.
 class CursorLines final : public Drawing {
  public:
-  CursorLines(QCustomPlot* plot, const QString& layer, Look look) : Drawing(plot, layer, look) {
+  CursorLines(QCustomPlot* plot, const QString& layer, Look look, const Annotations& words)
+      : Drawing(plot, layer, look), words_(words) {
     setVisible(false);  // to the library, which draws its layers on paper too
   }
   void draw(QCPPainter* painter) override {
@@ -573,6 +655,9 @@ class CursorLines final : public Drawing {
 
  private:
   void drawCursor(QCPPainter& painter) const {
+    QRegion clear(parentPlot()->viewport());
+    for (const PlotLabel& label : words_.labels()) clear -= label.box.toAlignedRect();
+    painter.setClipRegion(clear);
     painter.setPen(QPen(look_.theme.accent, 0.0));
     for (int panel = 0; panel < static_cast<int>(look_.scene.panels.size()); ++panel) {
       const QRectF room = rect(panel)->rect();
@@ -584,6 +669,7 @@ class CursorLines final : public Drawing {
         painter.drawLine(QPointF(room.left(), at.y()), QPointF(room.right(), at.y()));
       }
     }
+    painter.setClipping(false);
     painter.setBrush(look_.theme.paper);
     for (const auto& [panel, dot] : cursor->dots) {
       const QPointF at = place(panel, dot);
@@ -592,6 +678,8 @@ class CursorLines final : public Drawing {
       }
     }
   }
+
+  const Annotations& words_;  ///< through which no line is drawn
 };
 
 /// The library's plot with one opaque picture as its buffer, under which the library's own stack of
@@ -606,8 +694,8 @@ class Sheet final : public QCustomPlot {
     plotLayout()->clear();
     plotLayout()->setRowSpacing(2);
     new Regions(this, QStringLiteral("main"), look);  // these belong to the plot
-    new Annotations(this, QStringLiteral("legend"), look);
-    lines = new CursorLines(this, QStringLiteral("overlay"), look);
+    words = new Annotations(this, QStringLiteral("legend"), look);
+    lines = new CursorLines(this, QStringLiteral("overlay"), look, *words);
   }
 
   void drawSoon() {
@@ -628,6 +716,7 @@ class Sheet final : public QCustomPlot {
     isLaidOut_ = false;
   }
 
+  Annotations* words;
   CursorLines* lines;
 
  protected:
@@ -856,6 +945,8 @@ QRectF PlotCanvas::panelRect(int panel) const {
   parts_->plot.layOut();
   return parts_->plot.axisRect(panel)->rect();
 }
+
+const std::vector<PlotLabel>& PlotCanvas::labels() const { return parts_->plot.words->labels(); }
 
 void PlotCanvas::drawSoon() { parts_->plot.drawSoon(); }
 

@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 #include <utility>
+#include <vector>
 
 #include "ui/plots/plot_scene.h"
 #include "ui/plots/plot_theme.h"
@@ -28,6 +29,12 @@ struct PlotRange {
   double to = 1.0;
 
   bool operator==(const PlotRange&) const = default;
+};
+
+/// Words in a plot, where they were drawn.
+struct PlotLabel {
+  QString words = {};
+  QRectF box = {};  ///< in widget places
 };
 
 class PlotCanvas {
@@ -55,6 +62,8 @@ class PlotCanvas {
   QPointF toWidget(int panel, QPointF at) const;
   QPointF fromWidget(int panel, QPointF place) const;
   QRectF panelRect(int panel) const;
+  /// Of marks, curves and areas, as last drawn.
+  const std::vector<PlotLabel>& labels() const;
 
   void drawSoon();  ///< once, when the events are done
   void paint(QPainter& painter, const QRectF& target, double pixel);

@@ -85,6 +85,8 @@ struct PlotScene {
   std::vector<PlotMark> marks = {};
   /// Data behind the plot, for the clipboard and for files; made only when asked for.
   std::function<std::vector<describe::HeadedColumn>(const PlotScene&)> table = {};
+
+  bool empty() const { return regions.empty() && curves.empty() && marks.empty(); }
 };
 
 }  // namespace strokewright::ui

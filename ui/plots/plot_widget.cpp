@@ -146,7 +146,10 @@ PlotWidget::~PlotWidget() = default;
 
 void PlotWidget::setScene(PlotScene scene) {
   const bool keeps = parts_->isMoved && parts_->sameAxes(scene);
+  const bool empty = scene.empty();
   parts_->canvas.setScene(std::move(scene));
+  parts_->canvas.widget()->setVisible(!empty);
+  setFocusPolicy(empty ? Qt::NoFocus : Qt::StrongFocus);
   if (!keeps) fit();
 }
 

@@ -179,6 +179,7 @@ class Running {
                         .arg(taste_.value(out::overRevSpeed,
                                           cell(subject_, out::overRevSpeed).value));
     }
+    if (running.worst > 0.0) sentences_ << tr("Bars: ± worst case.");
     const Cell& closing = cell(subject_, out::closingSpeed);
     if (closing.state != State::Value) return;
     sentences_ << tr("The crown would meet the head at %1.")

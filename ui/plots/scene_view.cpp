@@ -69,9 +69,7 @@ void SceneView::sayWords() {
 /// The words stay only below a plot that can be read, and alone where nothing is drawn.
 void SceneView::giveRoom() {
   constexpr int kLeastLines = 12;
-  const PlotScene& shown = plot_->scene();
-  const bool drawn = !shown.curves.empty() || !shown.marks.empty() || !shown.regions.empty();
-  plot_->setVisible(drawn || sentence_.isEmpty());
+  plot_->setVisible(!plot_->scene().empty() || sentence_.isEmpty());
   const int left = height() - readout_->heightForWidth(width());
   readout_->setVisible(plot_->isHidden() || left >= kLeastLines * fontMetrics().lineSpacing());
 }
