@@ -9,6 +9,7 @@
 #include <QTest>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/burette/results.h"
 #include "core/compression/results.h"
@@ -113,15 +114,17 @@ TEST_F(SurveyPicture, SaysHowMuchSteeperItIsDrawn) {
   EXPECT_FALSE(view.sentence().contains(u"%1"_s));
 }
 
-TEST_F(SurveyPicture, OfASingleIsNotSaidToBeSteep) {
+TEST_F(SurveyPicture, OfASingleNothingIsDrawnAndThatIsSaid) {
   type(in::cylinderCount, u"1"_s);
   type(in::seatHeight, u"98.12"_s);
   SceneView view(document_, taste_, u"seats"_s, [this] { return shown_(); });
   view.resize(800, 600);
   view.show();
   QApplication::processEvents();
-  EXPECT_FALSE(view.scene().marks.empty());
-  EXPECT_FALSE(view.sentence().contains(u"as steep"_s)) << view.sentence().toStdString();
+  EXPECT_TRUE(view.scene().empty());
+  EXPECT_TRUE(view.sentence().startsWith(u"One cylinder has one seat"_s))
+      << view.sentence().toStdString();
+  EXPECT_FALSE(view.sentence().contains(u"as steep"_s));
 }
 
 TEST_F(SurveyPicture, DoesNotWaitForTheWidthBetweenTheReadingsAcross) {
@@ -205,6 +208,28 @@ TEST_F(Question, TheRunningGapSaysItsParts) {
       << sentence.toStdString();
 }
 
+TEST_F(Question, TheDeckAnswersWithNoThicknessWhereNoPlateGoesIn) {
+  const PageDescription& deck = pageOf(u"deck"_s);
+  type(in::spacer, {});
+  EXPECT_TRUE(deck.deed.possible(desk_));
+  type(in::compressionHeight, u"25"_s);
+  ASSERT_LT(value(out::spacerToMake), -1e-3);
+  const Answer answer = deck.answer(desk_);
+  EXPECT_EQ(answer.number, u"none"_s);
+  const QString off = taste_.shown(units::Kind::FineLength, -value(out::spacerToMake));
+  EXPECT_TRUE(answer.sentence.contains(u"take %1 off"_s.arg(off))) << answer.sentence.toStdString();
+  EXPECT_FALSE(deck.deed.possible(desk_));
+}
+
+TEST_F(Question, TheSurveySpeaksOfTheDonorWhileOnlyHisTwoWaysAreKnown) {
+  type(in::measuredDeckClearance, {});
+  document_.type(kDonor, in::measuredDeckClearance, u"0.9"_s);
+  const Answer answer = pageOf(u"survey"_s).answer(desk_);
+  ASSERT_EQ(document_.assessment()(kDonor, out::deckClosure).state, describe::State::Value);
+  EXPECT_FALSE(answer.number.isEmpty());
+  EXPECT_TRUE(answer.sentence.startsWith(u"on the donor"_s)) << answer.sentence.toStdString();
+}
+
 // How sure ---------------------------------------------------------------------------------------
 
 class HowSure : public Question {
@@ -227,6 +252,20 @@ TEST_F(HowSure, TheBarsHoldAllThatCanBe) {
   ASSERT_EQ(scene(0).regions.size(), table.rows.size());
   EXPECT_NEAR(scene(0).regions.front().least.x(), table.rows["from_m"].numbers[0] * kMillimetres,
               1e-9);
+}
+
+TEST_F(Question, HowSureSpeaksOfTheCylinderThatIsLikeliestTooCloseAndNamesIt) {
+  // The same gap in all; what the second barrel was read to is the coarsest.
+  type(in::seatHeight, u"98.20"_s);
+  type(in::spacer, u"0.95"_s);
+  type(in::barrelHeight, u"79.25 ± 0.01; 79.25 ± 0.10; 79.25 ± 0.01"_s);
+  type(in::squishLeast, u"0.85"_s);
+  EXPECT_EQ(cylinderLikeliestTooClose(document_, kTarget), 1);
+  const PageDescription& page = pageOf(u"likelihood"_s);
+  EXPECT_TRUE(page.answer(desk_).sentence.endsWith(u"in cylinder 2"_s))
+      << page.answer(desk_).sentence.toStdString();
+  desk_.showCylinder(2);
+  EXPECT_TRUE(page.answer(desk_).sentence.endsWith(u"in cylinder 3"_s));
 }
 
 TEST_F(HowSure, BarsUnderTheLeastAreHatched) {
@@ -326,6 +365,24 @@ TEST_F(Question, TheBuretteStandsBesideTheVolumesComputed) {
   });
   ASSERT_NE(mark, scene.marks.end());
   EXPECT_NEAR(mark->at.y(), value(out::clearanceVolume) * 1e6, 1e-6);
+}
+
+TEST_F(Question, ACrownThatAddsIsDrawnWithTheSignItWasEnteredWith) {
+  type(in::crownVolume, u"1.0"_s);
+  type(in::crownVolumeSense, u"adds"_s);
+  type(in::crownFillDepth, u"5"_s);
+  const double swept = 0.25 * std::numbers::pi * 66.0 * 66.0 * 5.0 * 1e-3;  // [ml] of 66 mm, 5 deep
+  type(in::bore, u"66"_s);
+  type(in::crownFill, QString::number(swept + 1.2, 'f', 2));
+  const PlotScene scene = fillingsScene(document_, kTarget).scene;
+  EXPECT_TRUE(scene.panels[0].y.title.contains(u"adds"_s));
+  std::vector<double> crowns;
+  for (const PlotMark& mark : scene.marks) {
+    if (mark.panel == 0) crowns.push_back(mark.at.y());
+  }
+  ASSERT_EQ(crowns.size(), 6u);
+  EXPECT_NEAR(crowns[0], 1.2, 0.01) << "by the burette";
+  EXPECT_NEAR(crowns[1], 1.0, 1e-9) << "as entered";
 }
 
 TEST_F(Question, PortsOfATwoStrokeAreOpenForTheirDuration) {

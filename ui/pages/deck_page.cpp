@@ -77,6 +77,11 @@ Answer answer(const Desk& desk) {
                 .arg(wanted(desk, engine))
                 .arg(model::numberOfCylinder(desk.document.evaluation(), engine, desk.cylinder()));
   said.further = joined({fitted(desk, engine), roundedOff(desk, spacersToMake(desk))});
+  const QString forWhat = said.sentence;
+  if (sayWherePlatesAreNone(said, desk, out::spacerToMake)) {
+    said.sentence = joined({said.sentence, forWhat});
+    said.further = fitted(desk, engine);
+  }
   return said;
 }
 

@@ -1,20 +1,17 @@
 #include <QCoreApplication>
 #include <QStringList>
-#include <algorithm>
 
 #include "core/compression/results.h"
 #include "core/deck/results.h"
-#include "core/describe/tabulated.h"
 #include "core/model/inputs.h"
-#include "core/spread/distribution.h"
 #include "core/spread/tables.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/answering.h"
 #include "ui/pages/desk.h"
 #include "ui/pages/measure_first.h"
+#include "ui/pages/table_pane.h"
 #include "ui/plots/likelihood_plot.h"
-#include "ui/widgets/table_view.h"
 
 namespace strokewright::ui {
 
@@ -25,35 +22,30 @@ using units::Kind;
 
 QString tr(const char* text) { return QCoreApplication::translate("LikelihoodPage", text); }
 
-/// The cylinder shown, else the one whose gap is the least.
-int cylinderOf(const Desk& desk, int engine) {
-  const assess::Assessment& assessment = desk.document.assessment();
-  const int count = assessment.evaluation().cylinders(engine);
-  if (desk.cylinder() >= 0 && desk.cylinder() < count) {
-    return desk.cylinder();
-  }
-  int least = 0;
-  for (int i = 1; i < count; ++i) {
-    if (assessment(engine, out::squishGap, i).value <
-        assessment(engine, out::squishGap, least).value) {
-      least = i;
-    }
-  }
-  return least;
+/// The cylinder shown, else the one whose gap is the likeliest to be too small.
+CylinderShown shownOf(const Desk& desk) {
+  const int engine = desk.subject();
+  if (engine < 0) return {};
+  const bool chosen =
+      desk.cylinder() >= 0 && desk.cylinder() < desk.document.evaluation().cylinders(engine);
+  return {engine, chosen ? desk.cylinder() : cylinderLikeliestTooClose(desk.document, engine)};
 }
 
-/// "1.2 % that it is under the least of 0.80 mm".
-QString chanceWords(const Desk& desk, int engine) {
-  const int cylinder = cylinderOf(desk, engine);
-  const describe::Tabulated chances =
-      desk.document.evaluation().tabulated(engine, out::gapChances, cylinder);
-  if (chances.state != describe::State::Value || chances.rows.size() < 2) {
-    return {};
-  }
-  constexpr Eigen::Index kUnderLeast = 1;
-  return tr("%1 that it is under %2")
-      .arg(desk.taste.shown(Kind::Share, chances.rows["chance"].numbers[kUnderLeast]),
-           desk.taste.shown(Kind::FineLength, chances.rows["gap_m"].numbers[kUnderLeast]));
+/// "1.2 % that it is under the least of 0.80 mm in cylinder 2".
+QString chanceWords(const Desk& desk) {
+  const CylinderShown which = shownOf(desk);
+  const auto chance = chanceUnderLeast(desk.document, which);
+  if (!chance) return {};
+  const describe::Evaluation& evaluation = desk.document.evaluation();
+  const QString words =
+      tr("%1 that it is under %2")
+          .arg(desk.taste.shown(Kind::Share, *chance),
+               desk.taste.shown(Kind::FineLength,
+                                evaluation.inputValue(which.engine, in::squishLeast)));
+  if (evaluation.cylinders(which.engine) == 1) return words;
+  return tr("%1 in cylinder %2")
+      .arg(words)
+      .arg(model::numberOfCylinder(evaluation, which.engine, which.cylinder));
 }
 
 Answer answer(const Desk& desk) {
@@ -62,7 +54,7 @@ Answer answer(const Desk& desk) {
   if (said.number.isEmpty()) {
     return said;
   }
-  said.sentence = joined({tr("squish gap"), chanceWords(desk, engine)});
+  said.sentence = joined({tr("squish gap"), chanceWords(desk)});
   said.further.clear();
   if (known(desk, engine, out::compressionRatio)) {
     said.further = tr("compression ratio %1 %2")
@@ -73,23 +65,12 @@ Answer answer(const Desk& desk) {
 }
 
 QWidget* picture(Desk& desk, QWidget* parent) {
-  const auto which = [&desk] {
-    const int engine = desk.subject();
-    return CylinderShown{engine, engine < 0 ? 0 : cylinderOf(desk, engine)};
-  };
+  const auto which = [&desk] { return shownOf(desk); };
   auto* plot = new LikelihoodPlot(desk.document, desk.taste, which, parent);
   auto* first = new MeasureFirst(desk, which, plot);
   plot->addBelow(first);
-  auto* chances =
-      new TableView(desk.document, which().engine, out::likelihood, plot, which().cylinder);
-  plot->addBelow(chances);
-  const auto follow = [chances, which] {
-    chances->setEngine(which().engine);
-    chances->setCylinder(which().cylinder);
-  };
-  QObject::connect(&desk.document, &Document::projectChanged, chances, follow);
-  QObject::connect(&desk, &Desk::cylinderChanged, chances, follow);
-  QObject::connect(chances, &TableView::entryAsked, &desk, &Desk::entryAsked);
+  plot->addBelow(
+      makeTablePane(desk, {.table = &out::likelihood}, plot, [which] { return which().cylinder; }));
   QObject::connect(&desk, &Desk::cylinderChanged, plot, &LikelihoodPlot::refresh);
   QObject::connect(&desk, &Desk::cylinderChanged, first, &MeasureFirst::changed);
   return plot;

@@ -10,6 +10,7 @@
 
 #include "core/compression/results.h"
 #include "core/deck/results.h"
+#include "core/model/inputs.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/desk.h"
@@ -103,6 +104,11 @@ void MeasureFirst::refresh() {
   const auto [engine, cylinder] = which_();
   const std::vector<Share> shares =
       engine < 0 ? std::vector<Share>() : sharesOf(desk_.document, engine, cylinder);
+  const describe::Evaluation& evaluation = desk_.document.evaluation();
+  const bool several = engine >= 0 && evaluation.cylinders(engine) > 1;
+  say(*heads_.front(), several ? tr("Measure this first, cylinder %1")
+                                     .arg(model::numberOfCylinder(evaluation, engine, cylinder))
+                               : tr("Measure this first"));
   none_->setVisible(shares.empty());
   while (rows_.size() < shares.size()) addRow();
   for (std::size_t r = 0; r < rows_.size(); ++r) {

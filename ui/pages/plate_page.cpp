@@ -27,8 +27,6 @@ namespace in = model::in;
 
 QString tr(const char* text) { return QCoreApplication::translate("PlatePage", text); }
 
-constexpr double kNoPlate = 0.005e-3;  ///< [m] what is thinner is none
-
 /// "0.85 to 0.96 mm" over all cylinders. @pre known()
 QString range(const Desk& desk, const describe::Result& result) {
   const describe::Evaluation& evaluation = desk.document.evaluation();
@@ -68,57 +66,6 @@ QString taper(const Desk& desk) {
       .arg(end(0), end(1), desk.taste.shown(units::Kind::FineLength, slope * kStraightedge, 3),
            desk.taste.shown(units::Kind::Length, kStraightedge),
            desk.taste.shown(units::Kind::Share, slope, 3));
-}
-
-/// Where there is no room for a plate: "no plate: take 1.35 mm off".
-/// @param thickness [m] less than kNoPlate
-QString withoutPlate(const Desk& desk, double thickness) {
-  return thickness > -kNoPlate ? tr("no plate is needed")
-                               : tr("no plate: take %1 off")
-                                     .arg(desk.taste.shown(units::Kind::FineLength, -thickness));
-}
-
-/// [m] in each cylinder that is shown; where a result is one for the engine, that one.
-/// @pre known()
-std::vector<double> thicknessesShown(const Desk& desk, const describe::Result& result) {
-  const assess::Assessment& assessment = desk.document.assessment();
-  const int cylinders = assessment.evaluation().cylinders(desk.subject());
-  const bool one = assessment.sameInAll(desk.subject(), result);
-  std::vector<double> thicknesses;
-  for (int i = 0; i < cylinders; ++i) {
-    const bool shown = desk.cylinder() < 0 || desk.cylinder() >= cylinders || desk.cylinder() == i;
-    if (one ? i == 0 : shown) thicknesses.push_back(assessment(desk.subject(), result, i).value);
-  }
-  return thicknesses;
-}
-
-/// Thicknesses that cannot be made are no plates, and that is said instead.
-void sayWherePlatesAreNone(Answer& said, const Desk& desk, const describe::Result& result) {
-  const std::vector<double> thicknesses = thicknessesShown(desk, result);
-  const auto none = [](double thickness) { return thickness < kNoPlate; };
-  if (std::ranges::none_of(thicknesses, none)) return;
-  QStringList numbers;
-  QStringList words;
-  for (std::size_t i = 0; i < thicknesses.size(); ++i) {
-    if (!none(thicknesses[i])) {
-      numbers += desk.taste.number(result.kind, thicknesses[i], result.decimals);
-      continue;
-    }
-    numbers += QStringLiteral("–");
-    const QString instead = withoutPlate(desk, thicknesses[i]);
-    const int number = model::numberOfCylinder(desk.document.assessment().evaluation(),
-                                               desk.subject(), static_cast<int>(i));
-    words += thicknesses.size() == 1 ? instead : tr("cylinder %1: %2").arg(number).arg(instead);
-  }
-  said.plusMinus.clear();
-  if (std::ranges::all_of(thicknesses, none)) {
-    said.number.clear();
-    said.sentence = words.join(QStringLiteral(" · "));
-    said.further.clear();
-    return;
-  }
-  said.number = numbers.join(QStringLiteral(" · ")) + u'\u00A0' + desk.taste.unit(result.kind);
-  said.further = joined({words.join(QStringLiteral(" · ")), said.further});
 }
 
 bool oneForEach(const Desk& desk) {

@@ -32,16 +32,24 @@ QString seatsAndPlate(const Desk& desk, int engine) {
   return joined(words);
 }
 
+QString betweenTheWays(const Desk& desk, int engine) {
+  return tr("between deck height by the stack, %1, and by crown and dial gauge, %2")
+      .arg(figures(desk, engine, out::deckHeight), figures(desk, engine, out::heightByCrown));
+}
+
+/// While the subject waits, how the two ways agree on the donor.
 Answer answer(const Desk& desk) {
   Answer said = answerBy(desk, out::deckClosure);
   const int engine = desk.subject();
-  if (said.number.isEmpty()) {
-    return said;
+  if (!said.number.isEmpty()) {
+    said.sentence = betweenTheWays(desk, engine);
+    said.further = seatsAndPlate(desk, engine);
+  } else if (const int donor = desk.donor(); known(desk, donor, out::deckClosure)) {
+    said.number = figures(desk, donor, out::deckClosure);
+    said.plusMinus = plusMinus(desk, donor, out::deckClosure);
+    said.further = said.sentence;
+    said.sentence = tr("on the donor, %1").arg(betweenTheWays(desk, donor));
   }
-  said.sentence =
-      tr("between deck height by the stack, %1, and by crown and dial gauge, %2")
-          .arg(figures(desk, engine, out::deckHeight), figures(desk, engine, out::heightByCrown));
-  said.further = seatsAndPlate(desk, engine);
   return said;
 }
 

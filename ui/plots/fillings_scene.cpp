@@ -30,7 +30,8 @@ class Fillings {
       : document_(document), taste_(document.taste()), engine_(engine) {
     shown_.scene.style = taste_.style();
     shown_.scene.panels.resize(2);
-    title(0, tr("Crown volume"));
+    readSenses();
+    title(0, crownTitle());
     title(1, tr("Clearance volume"));
   }
 
@@ -51,6 +52,28 @@ class Fillings {
   }
 
  private:
+  /// As the builder entered them: which way the crown's volume counts in every cylinder.
+  void readSenses() {
+    const describe::Evaluation& evaluation = document_.evaluation();
+    const auto everywhere = [&](model::CrownSense sense) {
+      bool all = true;
+      for (int i = 0; i < evaluation.cylinders(engine_); ++i) {
+        all =
+            all && evaluation.inputGiven(engine_, model::in::crownVolumeSense, i) &&
+            evaluation.inputValue(engine_, model::in::crownVolumeSense, i) == model::answer(sense);
+      }
+      return all;
+    };
+    adds_ = everywhere(model::CrownSense::Adds);
+    takes_ = everywhere(model::CrownSense::Takes);
+  }
+
+  QString crownTitle() const {
+    return adds_    ? tr("Crown volume, adds (dish)")
+           : takes_ ? tr("Crown volume, takes (dome)")
+                    : tr("Crown volume, + takes (dome), − adds (dish)");
+  }
+
   void title(int panel, const QString& name) {
     PlotPanel& it = shown_.scene.panels[static_cast<std::size_t>(panel)];
     const int cylinders = document_.evaluation().cylinders(engine_);
@@ -82,7 +105,9 @@ class Fillings {
     return true;
   }
 
-  void add(int panel, double place, double volume, double likely, PlotMark::Shape shape) {
+  /// @param computed [m3] a crown's that adds is less than nought
+  void add(int panel, double place, double computed, double likely, PlotMark::Shape shape) {
+    const double volume = panel == 0 && adds_ ? -computed : computed;
     const double at = toShown(taste_.style(), Kind::Volume, volume);
     const double half = toShown(taste_.style(), Kind::Volume, likely);
     shown_.scene.marks.push_back({.panel = panel,
@@ -112,7 +137,9 @@ class Fillings {
   const Taste& taste_;
   int engine_;
   SceneShown shown_;
-  Extent volumes_[2];  // [shown]
+  bool adds_ = false;   // every crown
+  bool takes_ = false;  // every crown
+  Extent volumes_[2];   // [shown]
 };
 
 }  // namespace

@@ -169,6 +169,29 @@ class Chart {
 
 }  // namespace
 
+std::optional<double> chanceUnderLeast(Document& document, CylinderShown which) {
+  const describe::Tabulated chances =
+      document.evaluation().tabulated(which.engine, out::gapChances, which.cylinder);
+  constexpr std::size_t kUnderLeast = 1;
+  if (chances.state != State::Value || chances.rows.size() <= kUnderLeast) return std::nullopt;
+  return chances.rows["chance"].numbers[kUnderLeast];
+}
+
+int cylinderLikeliestTooClose(Document& document, int engine) {
+  int likeliest = 0;
+  double most = -1.0;
+  for (int i = 0; i < document.evaluation().cylinders(engine); ++i) {
+    const auto gapOf = [&](int cylinder) {
+      return document.assessment()(engine, out::squishGap, cylinder).value;
+    };
+    const double chance = chanceUnderLeast(document, {engine, i}).value_or(0.0);
+    if (chance < most || (chance == most && gapOf(i) >= gapOf(likeliest))) continue;
+    most = chance;
+    likeliest = i;
+  }
+  return likeliest;
+}
+
 PlotScene gapScene(Document& document, CylinderShown which, const SampledShown& sampled) {
   static const Side side{.result = out::squishGap,
                          .histogram = out::gapHistogram,

@@ -1,6 +1,8 @@
 #pragma once
 /// How likely each squish gap and each compression ratio is.
 
+#include <optional>
+
 #include "core/spread/monte_carlo.h"
 #include "ui/plots/plot_scene.h"
 
@@ -15,6 +17,14 @@ struct CylinderShown {
 
   bool operator==(const CylinderShown&) const = default;
 };
+
+/// The cylinder of an engine whose squish gap is the likeliest to be under the least of practice;
+/// of several the one whose gap is the least.
+int cylinderLikeliestTooClose(Document& document, int engine);
+
+/// The chance of less than the least of practice.
+/// @returns nothing while the gap of that cylinder is not known.
+std::optional<double> chanceUnderLeast(Document& document, CylinderShown which);
 
 /// What was sampled, and whether the project has changed since.
 struct SampledShown {

@@ -45,13 +45,13 @@ class Survey {
     describe::Tabulated seats = document_.evaluation().tabulated(engine_, out::seats);
     if (seats.state == State::Value) {
       along_ = shownColumn(seats.rows, "position_m");
-      fitLength();
-      drawSeats(seats.rows);
-      drawPlates();
-      fitHeights();
+      if (along_.size() > 1) {
+        drawAll(seats.rows);
+      } else {
+        sentences_ << tr(
+            "One cylinder has one seat: nothing lies along the crankshaft to be drawn.");
+      }
       keepTable(shown_.scene, std::move(seats.rows));
-      if (along_.size() > 1)
-        shown_.exaggerated = tr("Heights are drawn %1 times as steep as they are.");
     } else {
       sentences_ << tr("The seats are not shown: %1.")
                         .arg(whyNot(document_.assessment(), taste_, seats.state, seats.notes));
@@ -67,6 +67,15 @@ class Survey {
       numbers.push_back(toShown(taste_.style(), Kind::Length, number));
     }
     return numbers;
+  }
+
+  /// @pre more than one cylinder
+  void drawAll(const describe::Rows& rows) {
+    fitLength();
+    drawSeats(rows);
+    drawPlates();
+    fitHeights();
+    shown_.exaggerated = tr("Heights are drawn %1 times as steep as they are.");
   }
 
   void drawSeats(const describe::Rows& rows) {
@@ -90,7 +99,6 @@ class Survey {
       heightsSeen_.add(heights[i] + limit);
       heightsSeen_.add(heights[i] - limit);
     }
-    if (along_.size() < 2) return;
     heightsSeen_.add(plane);
     addCurve(kSeats, {.ink = Ink::Text, .heavy = true, .x = along_, .y = plane});
     sayRise();
@@ -111,7 +119,7 @@ class Survey {
   /// One for each cylinder, as marks; what would be one plate, as lines.
   void drawPlates() {
     addPlate(out::flatSpacer, tr("flat"), Ink::Text, Qt::SolidLine);
-    if (along_.size() > 1) addPlate(out::taperedSpacer, tr("tapered"), Ink::Green, Qt::DashLine);
+    addPlate(out::taperedSpacer, tr("tapered"), Ink::Green, Qt::DashLine);
     for (std::size_t i = 0; i < along_.size(); ++i) {
       const describe::Cell& cell = cellOf(out::spacerToMake, i);
       if (cell.state != State::Value) {
