@@ -49,6 +49,22 @@ TEST_F(MotionView, ShowsThreeCurvesOfEachEngineEachInItsOwnLine) {
   EXPECT_EQ(scene.curves[6].line, Qt::DotLine);    // variant
 }
 
+TEST_F(MotionView, WhereItIsLowTheUpperPanelsAreLeftOut) {
+  const PlotWidget& plot = *view_.findChild<PlotWidget*>();
+  const QString lowest = plot.scene().panels.back().y.title;
+  ASSERT_EQ(plot.scene().panels.size(), 3u);
+  view_.resize(900, 330);
+  QApplication::processEvents();
+  const PlotScene& low = plot.scene();
+  ASSERT_LT(low.panels.size(), 3u);
+  EXPECT_EQ(low.panels.back().y.title, lowest);
+  for (const PlotCurve& curve : low.curves) EXPECT_LT(curve.panel, std::ssize(low.panels));
+  for (const PlotMark& mark : low.marks) EXPECT_GE(mark.panel, 0);
+  view_.resize(1200, 700);
+  QApplication::processEvents();
+  EXPECT_EQ(plot.scene().panels.size(), 3u);
+}
+
 TEST_F(MotionView, ArrowKeysStepTheCursorAndTheStripReadsTheModel) {
   view_.setCursor(0.0);
   for (int i = 0; i < 7; ++i) QTest::keyClick(&plot(), Qt::Key_Right, Qt::ShiftModifier);

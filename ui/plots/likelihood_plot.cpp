@@ -34,6 +34,7 @@ constexpr int kSamplesInFull = 16'384;
 constexpr int kProgressSteps = 1000;
 
 // How plots and words share the height.
+constexpr int kPlotLines = 10;       // of text: one that can be read
 constexpr int kPlotsLines = 16;      // of text
 constexpr int kWordsLines = 9;       // of text
 constexpr double kWordsShare = 0.4;  // of the height, at most
@@ -67,12 +68,10 @@ class LikelihoodPlot::Parts {
   }
 
   void layOut(LikelihoodPlot& view) {
-    auto* plots = new QWidget;
-    auto* pair = new QVBoxLayout(plots);
-    pair->setContentsMargins(0, 0, 0, 0);
-    pair->setSpacing(4);
-    pair->addWidget(gap, 1);
-    pair->addWidget(ratio, 1);
+    auto* plots = new PaneColumn(Qt::Vertical, 0.5);
+    plots->addPane(gap, kPlotLines);
+    plots->addPane(ratio, kPlotLines);
+    plots->setNames({taste.label(out::squishGap), taste.label(out::compressionRatio)});
     auto* row = new QHBoxLayout;
     row->addWidget(command);
     row->addWidget(progress, 1);

@@ -1,6 +1,7 @@
 #include "ui/plots/motion_plot.h"
 
 #include <QCheckBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -30,7 +31,10 @@ using units::Kind;
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kStepsPerTurn = 720.0;  // arrow keys go by half a degree
-constexpr int kCurvesLines = 15;         // of text: three panels that can be read
+constexpr int kCurvesLines = 15;         // of text: panels that can be read
+constexpr int kPanels = 3;               // travel, speed, acceleration
+constexpr int kAxisLines = 3;            // of text, under the lowest panel
+constexpr int kPanelLines = 7;           // of text, with the panel's title
 constexpr double kReadoutShare = 0.5;    // of the height, at most
 
 }  // namespace
@@ -67,6 +71,17 @@ class MotionPlot::Parts {
     panes->setNames({tr("Curves"), tr("At the cursor")});
     plot->setAccessibleName(tr("Motion of the piston"));
     plot->setFollowsPointer(true);
+    plot->installEventFilter(&view);
+  }
+
+  /// Panels that find no room, from the top: the travel is the one best known.
+  int panelsLeftOut() const {
+    const int lines = plot->height() / plot->fontMetrics().height() - kAxisLines;
+    return kPanels - std::clamp(lines / kPanelLines, 1, kPanels);
+  }
+
+  void resized() {
+    if (plot->isVisible() && panelsLeftOut() != leftOutAbove) refresh();
   }
 
   int turns() const { return twoTurns->isChecked() ? 2 : 1; }
@@ -75,7 +90,9 @@ class MotionPlot::Parts {
     movers = moversOf(document.assessment());
     Motions motions = motionsOf(document.evaluation());
     readout->setRemark(leftOut(document.assessment(), taste, motions));
-    plot->setScene(motionScene(document.assessment(), taste, std::move(motions), turns()));
+    leftOutAbove = panelsLeftOut();
+    plot->setScene(withoutPanelsAbove(
+        motionScene(document.assessment(), taste, std::move(motions), turns()), leftOutAbove));
     showCursor();
     panes->fit();
   }
@@ -122,8 +139,9 @@ class MotionPlot::Parts {
       const std::array places{toShown(style, Kind::Length, point.travel),
                               toShown(style, Kind::Velocity, point.velocity),
                               toShown(style, Kind::Acceleration, point.acceleration)};
-      for (int panel = 0; panel < 3; ++panel) {
-        cursor.dots.emplace_back(panel, QPointF(cursor.x, places[static_cast<std::size_t>(panel)]));
+      for (int panel = leftOutAbove; panel < kPanels; ++panel) {
+        cursor.dots.emplace_back(panel - leftOutAbove,
+                                 QPointF(cursor.x, places[static_cast<std::size_t>(panel)]));
       }
     }
     addDifference(rows);
@@ -178,7 +196,8 @@ class MotionPlot::Parts {
   PlotReadout* readout;
   PaneColumn* panes;
   std::vector<Mover> movers;
-  double at = 0.0;  // [rad]
+  double at = 0.0;       // [rad]
+  int leftOutAbove = 0;  // panels
 };
 
 MotionPlot::MotionPlot(Document& document, Taste& taste, QWidget* parent)
@@ -202,6 +221,11 @@ MotionPlot::MotionPlot(Document& document, Taste& taste, QWidget* parent)
 }
 
 MotionPlot::~MotionPlot() = default;
+
+bool MotionPlot::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize) parts_->resized();
+  return QWidget::eventFilter(watched, event);
+}
 
 double MotionPlot::cursor() const { return parts_->at; }
 void MotionPlot::setCursor(double angle) { parts_->moveTo(angle); }

@@ -12,6 +12,7 @@ class Taste;
 /// Three plots one above the other that share the crank angle, with a cursor that reads every
 /// engine and the difference between donor and target, and a strip of words that says it.
 /// Each engine turns at its own working speed; one that waits for entries is left out and named.
+/// Where it is low the upper plots are left out, so that the lower ones can be read.
 class MotionPlot final : public QWidget {
   Q_OBJECT
 
@@ -25,6 +26,9 @@ class MotionPlot final : public QWidget {
 
  Q_SIGNALS:
   void cursorMoved(double angle);  ///< [rad] by mouse, key or typing
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   class Parts;

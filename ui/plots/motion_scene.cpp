@@ -186,6 +186,16 @@ PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, 
   return scene;
 }
 
+PlotScene withoutPanelsAbove(PlotScene scene, int panels) {
+  const auto above = [panels](const auto& each) { return each.panel < panels; };
+  scene.panels.erase(scene.panels.begin(), scene.panels.begin() + panels);
+  std::erase_if(scene.curves, above);
+  std::erase_if(scene.marks, above);
+  for (PlotCurve& curve : scene.curves) curve.panel -= panels;
+  for (PlotMark& mark : scene.marks) mark.panel -= panels;
+  return scene;
+}
+
 QString leftOut(const assess::Assessment& assessment, const Taste& taste, const Motions& motions) {
   QStringList sentences;
   for (std::size_t i = 0; i < motions.size(); ++i) {

@@ -46,6 +46,9 @@ QString titleOf(const describe::Column& column, const Taste& taste);
 PlotScene motionScene(const assess::Assessment& assessment, const Taste& taste, Motions motions,
                       int turns);
 
+/// The scene without its upper panels.
+PlotScene withoutPanelsAbove(PlotScene scene, int panels);
+
 /// Names every engine that is not shown, and what it waits for.
 QString leftOut(const assess::Assessment& assessment, const Taste& taste, const Motions& motions);
 
