@@ -103,7 +103,23 @@ class SectionPainter {
                     reach_ * scale) +
            draft_.mm(kDimension + kEdge);
   }
-  double rightOf(double scale) const { return reach_ * scale + draft_.mm(kToDimension + kEdge); }
+  double rightOf(double scale) const {
+    return reach_ * scale + draft_.mm(kToDimension + kEdge) + besideLine(scale);
+  }
+  /// Room beyond the dimension line on the right for what is too short to carry its number.
+  double besideLine(double scale) const {
+    double widest = 0.0;
+    for (const Measure& measure : {it_.throwRadius, it_.rodLength, it_.compressionHeight}) {
+      const QString text = length(measure);
+      if (carries(measure * scale, text)) continue;
+      widest = std::max(widest, draft_.textWidth(text) + draft_.mm(1.0));
+    }
+    return widest;
+  }
+  /// A dimension line is as long as its number, clear of the lines at its ends.
+  bool carries(double line, const QString& text) const {
+    return line > draft_.textWidth(text) + draft_.mm(1.5);
+  }
   bool fits(double scale) const {
     return leftOf(scale) + rightOf(scale) <= area_.width() &&
            (headTop() + crankReach()) * scale + draft_.mm(2.0 * kEdge) <= area_.height();
@@ -436,11 +452,16 @@ class SectionPainter {
       const double beyond = x < edge.x() ? -draft_.mm(1.2) : draft_.mm(1.2);
       draft_.line(edge, QPointF(x + beyond, edge.y()), draft_.narrow());
     }
-    const bool roomy = std::abs(from.y() - to.y()) > 0.6 * draft_.textWidth(text);
-    draft_.dimension({.from = QPointF(x, from.y()),
-                      .to = QPointF(x, to.y()),
+    const QPointF lower(x, from.y());
+    const QPointF upper(x, to.y());
+    const bool carried = carries(std::abs(from.y() - to.y()), text);
+    // Level text stands to the left of the way: downwards that is away from the parts.
+    const bool away =
+        x > origin_.x() && !carried && x + draft_.textWidth(text) + draft_.mm(1.0) <= area_.right();
+    draft_.dimension({.from = away ? upper : lower,
+                      .to = away ? lower : upper,
                       .text = text,
-                      .reading = roomy ? Reading::Along : Reading::Level});
+                      .reading = carried ? Reading::Along : Reading::Level});
   }
 
   void paintDimensions() {

@@ -239,8 +239,9 @@ class StackPainter {
     blockFace_ = body.top();
     const double middle = body.top() + (foot_ - body.top()) * 0.62;
     paintBreak(metalLeft_, metalRight_, middle);
-    name(QRectF(body.topLeft(), QPointF(linerLeft, middle)),
-         it_.direct ? QStringLiteral("block") : QStringLiteral("barrel"));
+    if (it_.direct) {  // the barrel is named at its dimension
+      name(QRectF(body.topLeft(), QPointF(linerLeft, middle)), QStringLiteral("block"));
+    }
   }
 
   /// The name of a part inside it, where there is room.
@@ -535,10 +536,12 @@ QString crownInWords(const Cylinder& cylinder, const units::Style& style) {
 QString stackCaption(double enlargement, const Cylinder& cylinder, const units::Style& style,
                      const QString& crown) {
   const bool whole = enlargement == std::floor(enlargement);
+  const QString scale = cylinder.deckClearance
+                            ? fromCore(style.number(Kind::Ratio, enlargement, whole ? 0 : 1)) +
+                                  QStringLiteral("\u00A0:\u00A01")
+                            : QStringLiteral("not to scale");
   const QString caption =
-      QStringLiteral("Stack of cylinder %1 at top dead centre, %2\u00A0:\u00A01")
-          .arg(cylinder.number)
-          .arg(fromCore(style.number(Kind::Ratio, enlargement, whole ? 0 : 1)));
+      QStringLiteral("Stack of cylinder %1 at top dead centre, ").arg(cylinder.number) + scale;
   return crown.isEmpty() ? caption : caption + QStringLiteral("; crown ") + crown;
 }
 

@@ -204,7 +204,8 @@ void paintFirings(Drafting& draft, const QRectF& room, const std::vector<FiringB
     const FiringBar& bar = bars[i];
     const double top = room.top() + each * static_cast<double>(i);
     const double y = top + 2.5 * line;
-    const QPen pen = i == 0 ? draft.wide() : draft.assumed();
+    QPen pen = i == 0 ? draft.wide() : draft.narrow();
+    pen.setStyle(bar.line);
     draft.text({room.left(), top}, Qt::AlignLeft | Qt::AlignTop, bar.name, false,
                draft.ink().faint);
     draft.line({left, y}, {left + bar.cycle * scale, y}, pen);

@@ -35,6 +35,7 @@ struct FiringBar {
   std::vector<Firing> firings;         ///< as they come
   double cycle = 0.0;                  ///< [rad]
   QString name;                        ///< of the engine
+  Qt::PenStyle line = Qt::SolidLine;   ///< the engine's own, as in every picture
   QString mark = QStringLiteral(".");  ///< of decimals
 };
 

@@ -11,6 +11,7 @@
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/drawings/star_painter.h"
+#include "ui/plots/engines_shown.h"
 
 namespace strokewright::ui {
 namespace {
@@ -48,7 +49,8 @@ FiringBar barOf(Document& document, const QString& mark, int engine) {
                            .name = QString::number(told.rows["cylinder"].numbers[at], 'f', 0)});
     bar.cycle += told.rows["then_rad"].numbers[at];
   }
-  bar.name = fromCore(document.project().engines[static_cast<std::size_t>(engine)].name);
+  bar.name = nameOf(document.project(), engine);
+  bar.line = lineOf(document.project(), engine);
   return bar;
 }
 
