@@ -43,9 +43,13 @@ std::string typed(const Input& input, std::span<const double> values) {
   for (const double value : values) {
     const std::string one = describe::typedText(input, value);
     const std::size_t end = std::min(one.find(' '), one.size());
-    const bool isWhole = end > 2 && one.compare(end - 2, 2, ".0") == 0;
+    std::string_view bare = std::string_view(one).substr(0, end);
+    if (bare.find('.') != std::string_view::npos) {
+      bare = bare.substr(0, bare.find_last_not_of('0') + 1);
+      if (bare.ends_with('.')) bare.remove_suffix(1);
+    }
     if (!text.empty()) text += "; ";
-    text.append(one, 0, isWhole ? end - 2 : end);
+    text += bare;
     unit = one.substr(end);
   }
   return text + unit;
@@ -553,7 +557,7 @@ const Rule onePlace{
     .key = "cylinders_at_one_place",
     .source = "plane geometry: cylinders of one bank stand no closer than their bore",
     .judge = [](Reader& read, Speaker& speak) {
-      if (!read.given(in::cylinderPosition)) return;
+      if (read.either(in::cylinderPitch, in::cylinderPosition)) return;
       const Crank crank = crankOf(read);
       const auto boreAt = [&](int i) {
         return read.at(i).given(in::bore) ? read.at(i)(in::bore) : kTouch;
@@ -582,7 +586,7 @@ const Rule firstAtTheFarEnd{
     .key = "positions_run_backwards",
     .source = "definition: positions are counted from the first cylinder on",
     .judge = [](Reader& read, Speaker& speak) {
-      if (!read.given(in::cylinderPosition)) return;
+      if (read.either(in::cylinderPitch, in::cylinderPosition)) return;
       const std::vector<double> places =
           eachOf(read, [&](int i) { return read.at(i)(in::cylinderPosition); });
       const auto [least, most] = std::ranges::minmax(places);
