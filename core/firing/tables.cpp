@@ -121,7 +121,7 @@ bool same(const firing::Order& one, const firing::Order& other, firing::Strokes 
 
 const Table crankTops{
     .key = "crank_tops",
-    .name = "Throws and tops",
+    .name = "Throws, tops",
     .per = Per::Engine,
     .columns = kTops,
     .formula = "α = β − ψ + θ_TDC, less that of the first; lobe −α_f / 2 or a turn more",
