@@ -608,12 +608,12 @@ const Rule listLength{
         const bool tooFew = entry.values.size() < n;
         const bool swapped = fitsSwapped(entry, n);
         const Quantity cylinders{Kind::Count, static_cast<double>(n)};
-        Finding& finding =
-            say(speak, tooFew || swapped ? Weight::Forbids : Weight::Objects,
-                {"{1}: {2} numbers for {3} cylinders.",
-                 {asked.name(), Quantity{Kind::Count, static_cast<double>(entry.values.size())},
-                  cylinders}},
-                asked);
+        Finding& finding = say(
+            speak, tooFew || swapped ? Weight::Forbids : Weight::Objects,
+            {n == 1 ? "{1}: {2} numbers for one cylinder." : "{1}: {2} numbers for {3} cylinders.",
+             {asked.name(), Quantity{Kind::Count, static_cast<double>(entry.values.size())},
+              cylinders}},
+            asked);
         if (swapped) {
           finding.hint = {
               "Are rows and columns swapped? A row is a cylinder, a column one of its readings.",

@@ -54,12 +54,16 @@ const Rule squishAfterSkim{
     .judge = [](Reader& read, Speaker& speak) {
       const double left = read(out::squishAfterSkim);
       const double least = read(in::squishLeast);
-      if (left >= least || left == read(out::squishGap)) return;
+      const double worst = left - read.worst(out::squishAfterSkim);
+      if (left == read(out::squishGap) || (left >= least && worst > 0.0)) return;
       speak
-          .say(left > 0.0 ? Weight::Objects : Weight::Forbids,
-               {"{1} off the head bring its recessed band down too: a squish gap of {2} is left, "
-                "under {3}.",
-                {fine(read(out::headSkim)), fine(left), fine(least)}},
+          .say(worst > 0.0 ? Weight::Objects : Weight::Forbids,
+               {worst > 0.0
+                    ? "{1} off the head bring its recessed band down too: a squish gap of {2} is "
+                      "left, under {3}."
+                    : "{1} off the head bring its recessed band down too: a squish gap of {2} is "
+                      "left, at worst case {4}: the piston can touch the head.",
+                {fine(read(out::headSkim)), fine(left), fine(least), fine(worst)}},
                {&in::wantedCompressionRatio, &in::headRecess, &in::squishLeast})
           .hint = {"A thicker gasket or spacer gives the gap back, and takes some of the ratio.",
                    {}};

@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -582,12 +583,16 @@ const Rule seatsApart{
       const double most = read(in::seatSpread);
       for (const Input* place : {&in::seatHeight, &in::barrelHeight, &in::deckHeight}) {
         const Entry& entry = *read.entry(*place);
-        if (entry.values.size() < 2) continue;
-        const auto [least, largest] = std::minmax_element(entry.values.begin(), entry.values.end());
+        const std::size_t count =
+            std::min(entry.values.size(), static_cast<std::size_t>(read.cylinders()));
+        if (count < 2) continue;
+        const auto [least, largest] =
+            std::ranges::minmax_element(std::span(entry.values).first(count));
         const double apart = *largest - *least;
         if (apart <= most + kRounding) continue;
         const auto number = [&](auto i) {
-          return Quantity{Kind::Count, static_cast<double>(i - entry.values.begin() + 1)};
+          Reader here = read.at(static_cast<int>(&*i - entry.values.data()));
+          return Quantity{Kind::Count, static_cast<double>(model::numberOfCylinder(here))};
         };
         speak.say(Weight::Objects,
                   {"The {1} of cylinder {2} is {3} above that of cylinder {4}, over {5}: out of "

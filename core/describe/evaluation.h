@@ -99,7 +99,7 @@ struct Cell {
   std::uint32_t run = 0;  ///< the run in which it was evaluated
 };
 
-/// The share of one entry in the ± of one result.
+/// The share of one entry in the ± of one result, worst case.
 struct Contributor {
   const Input* input = nullptr;
   bool donors = false;  ///< the reference donor's entry
@@ -117,6 +117,7 @@ struct Move {
   Shape shape = Shape::Normal;
   double limit = 0.0;      ///< [SI] ± of the entry
   std::vector<double> by;  ///< [SI] for each result asked for; either sign
+  double worst = 0.0;      ///< [SI] of the first of them, its share at worst case
 };
 
 class Evaluation {
@@ -130,10 +131,11 @@ class Evaluation {
   /// The same, and worst and likely of every result: every entry that carries a ± is nudged.
   ///
   /// Each independent source (a place: one for all cylinders; a part or a list: one for each
-  /// cylinder) is moved by its limit both ways; half the difference is its share. Where one side
-  /// is refused the other counts alone; at an extreme, where both move the same way, the larger.
-  /// A result that picks one of several (the lowest ceiling) has the ± of the one it picks: there a
-  /// part is moved in all cylinders at once.
+  /// cylinder) is moved by its limit both ways; half the difference is its share. At a kink, where
+  /// another limit begins to govern and one way moves the result much less than the other, worst
+  /// case counts the further way. Where one side is refused the other counts alone; at an extreme,
+  /// where both move the same way, the larger. A result that picks one of several (the lowest
+  /// ceiling) has the ± of the one it picks: there a part is moved in all cylinders at once.
   /// @source JCGM 100:2008, 5.1.2, with sensitivities by finite difference (5.1.3 note 2).
   void runWithTolerances();
 
@@ -360,8 +362,13 @@ class Evaluation {
   }
   /// NaN where it is refused.
   double underNudge(int engine, const Result& result, int cylinder);
+  /// How far a nudge moves a result.
+  struct Moved {
+    double mean = 0.0;   ///< [SI] half the difference, with its sign
+    double worst = 0.0;  ///< [SI] its share at worst case, >= 0
+  };
   /// @param from the value that nothing has nudged; up and down NaN where that side is refused
-  static double move(const Result& result, double from, double up, double down);
+  static Moved moved(const Result& result, double from, double up, double down);
 
   const Catalogue* catalogue_;
   int referenceDonor_;

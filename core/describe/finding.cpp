@@ -21,8 +21,8 @@ namespace {
 /// Ten digits are more than any bench knows: what arithmetic leaves behind them is not typed.
 double tidied(const units::Unit& unit, double si) {
   const double number = units::fromSi(unit, si);
-  if (number == 0.0 || !std::isfinite(number)) return si;
   const double scale = std::pow(10.0, 9.0 - std::floor(std::log10(std::abs(number))));
+  if (number == 0.0 || !std::isfinite(number * scale)) return si;
   return units::toSi(unit, std::round(number * scale) / scale);
 }
 

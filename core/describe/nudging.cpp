@@ -101,12 +101,17 @@ double Evaluation::underNudge(int engine, const Result& result, int cylinder) {
   }
 }
 
-double Evaluation::move(const Result& result, double from, double up, double down) {
+Evaluation::Moved Evaluation::moved(const Result& result, double from, double up, double down) {
+  constexpr double kBent = 0.8;  // a curve of the size of a ± leaves the two ways more alike
   const double rise = std::isnan(up) ? 0.0 : result.step(from, up);
   const double fall = std::isnan(down) ? 0.0 : result.step(from, down);
-  if (std::isnan(up) || std::isnan(down)) return rise - fall;
-  if (rise * fall > 0.0) return std::abs(rise) > std::abs(fall) ? rise : fall;  // at an extreme
-  return 0.5 * (rise - fall);
+  const auto [least, most] = std::minmax({std::abs(rise), std::abs(fall)});
+  if (std::isnan(up) || std::isnan(down)) return {.mean = rise - fall, .worst = most};
+  if (rise * fall > 0.0) {  // at an extreme
+    return {.mean = std::abs(rise) > std::abs(fall) ? rise : fall, .worst = most};
+  }
+  const double mean = 0.5 * (rise - fall);
+  return {.mean = mean, .worst = least < kBent * most ? most : std::abs(mean)};
 }
 
 /// Lists who reads each input and each result itself, in the order of evaluation.
@@ -291,8 +296,7 @@ void Evaluation::share(const Follower& follower, std::uint8_t towards) {
   }
 
   const std::size_t place = followed.place + follower.cylinder;
-  const double one =
-      std::abs(move(result, state.held[place], state.moved[0][place], state.moved[1][place]));
+  const Moved one = moved(result, state.held[place], state.moved[0][place], state.moved[1][place]);
   const bool forAll =
       source_.single && result.per == Per::Engine && !followed.varies && !result.picks;
   const int n = cylinders(source_.engine);
@@ -300,10 +304,10 @@ void Evaluation::share(const Follower& follower, std::uint8_t towards) {
   if (result.apart) {
     if (followed.countedFor != source_.input) followed.counted = 0;
     followed.countedFor = source_.input;
-    if (one > 0.0 && ++followed.counted > 2) return;
+    if (one.worst > 0.0 && ++followed.counted > 2) return;
   }
-  state.sums[place].worst += times * one;
-  state.sums[place].squares += times * one * one;
+  state.sums[place].worst += times * one.worst;
+  state.sums[place].squares += times * one.mean * one.mean;
 }
 
 void Evaluation::addShares(const Source& source, std::uint8_t towards) {
@@ -373,8 +377,7 @@ std::vector<Contributor> Evaluation::contributors(int engine, const Result& resu
   std::vector<Contributor> found;
   const std::array asked = {&result};
   for (const Move& move : moves(engine, asked, cylinder)) {
-    const double share = std::abs(move.by.front());
-    if (share > 0.0) found.push_back({move.input, move.donors, move.cylinder, share});
+    if (move.worst > 0.0) found.push_back({move.input, move.donors, move.cylinder, move.worst});
   }
   std::stable_sort(found.begin(), found.end(),
                    [](const Contributor& a, const Contributor& b) { return a.share > b.share; });
@@ -425,7 +428,9 @@ std::vector<Move> Evaluation::moves(int engine, std::span<const Result* const> r
              .limit = source.limit,
              .by = {}};
       for (std::size_t i = 0; i < results.size(); ++i) {
-        one.by.push_back(move(*results[i], bases[i], sides[0][i], sides[1][i]));
+        const Moved by = moved(*results[i], bases[i], sides[0][i], sides[1][i]);
+        if (i == 0) one.worst = by.worst;
+        one.by.push_back(by.mean);
       }
     }
   }

@@ -97,9 +97,9 @@ double within(double angle, double whole) {
 }
 
 double asRead(double angle, double whole) {
-  constexpr double kHalfATenth = kTurn / 7200.0;
+  constexpr double kHalfATenth = kTurn / 7200.0 * (1.0 + 1e-9);
   const double rest = within(angle, whole);
-  return whole - rest < kHalfATenth + kSame ? 0.0 : rest;
+  return whole - rest < kHalfATenth ? 0.0 : rest;
 }
 
 double cycleOf(Strokes strokes) { return strokes == Strokes::Four ? 2.0 * kTurn : kTurn; }

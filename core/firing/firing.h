@@ -16,9 +16,9 @@ enum class Strokes { Two, Four };
 /// [rad] one cycle: two turns of a four-stroke, one of a two-stroke.
 double cycleOf(Strokes strokes);
 
-/// [rad] Firings no further apart than this are one: about 2e-7 of a turn, far above what
-/// arithmetic leaves and far below what can be measured.
-inline constexpr double kSame = 1e-6;
+/// [rad] Firings no further apart than this are one: a hundredth of a degree, far above what
+/// arithmetic and rods of unlike length leave and below what can be measured.
+inline constexpr double kSame = 1.75e-4;
 
 /// [rad] from 0 to under the whole; what arithmetic leaves below it counts as 0.
 double within(double angle, double whole);

@@ -33,7 +33,7 @@ struct BobWeight {
   double balanceFactor = 0.0;      ///< [1] share of the reciprocating mass to balance
 };
 
-/// Bob weight per crankpin with one rod on it [kg]: m_rot + BF · m_rec.
+/// What one rod adds to the bob weight of its crankpin [kg]: m_rot + BF · m_rec.
 /// @source common practice, no published source
 double bobWeight(const BobWeight& question);
 

@@ -1,6 +1,9 @@
 #include "core/masses/results.h"
 
 #include <array>
+#include <cmath>
+#include <numbers>
+#include <vector>
 
 #include "core/masses/masses.h"
 #include "core/model/inputs.h"
@@ -8,12 +11,63 @@
 
 namespace strokewright::masses {
 
+namespace in = model::in;
 using describe::Reader;
-using units::Kind;
 
 namespace {
+
 constexpr std::string_view kTwoMasses =
     "rod weighed end for end; exact for forces, not for the rod's own rocking couple";
+
+bool sameDirection(double one, double other) {
+  constexpr double kAlike = 0.1 * std::numbers::pi / 180.0;
+  return std::abs(std::remainder(one - other, 2.0 * std::numbers::pi)) < kAlike;
+}
+
+/// As many of the same throw and axis are entered before this cylinder.
+int placeInBank(Reader& read, int cylinder) {
+  const double ahead = read.at(cylinder)(in::throwAhead);
+  const double axis = read.at(cylinder)(in::cylinderAxis);
+  int before = 0;
+  for (int i = 0; i < cylinder; ++i) {
+    Reader there = read.at(i);
+    if (sameDirection(there(in::throwAhead), ahead) && sameDirection(there(in::cylinderAxis), axis))
+      ++before;
+  }
+  return before;
+}
+
+/// The cylinders whose rods turn on the crankpin of this one, itself among them: of each bank one,
+/// the first with the first and so on where several pins point the same way.
+std::vector<int> rodsOnPin(Reader& read) {
+  if (!read.given(in::cylinderAxis)) return {read.cylinder()};  // one bank: a pin for each rod
+  const int own = read.cylinder();
+  const double ahead = read(in::throwAhead);
+  const double axis = read(in::cylinderAxis);
+  const int place = placeInBank(read, own);
+  std::vector<int> rods;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader there = read.at(i);
+    const bool otherBank = !sameDirection(there(in::cylinderAxis), axis) &&
+                           sameDirection(there(in::throwAhead), ahead) &&
+                           placeInBank(read, i) == place;
+    if (i == own || otherBank) rods.push_back(i);
+  }
+  return rods;
+}
+
+/// Of all rods on the crankpin.
+double bobWeightOnPin(Reader& read) {
+  double sum = 0.0;
+  for (const int rod : rodsOnPin(read)) {
+    Reader there = read.at(rod);
+    sum += bobWeight({.rotatingMass = there(out::rotatingMass),
+                      .reciprocatingMass = there(out::reciprocatingMass),
+                      .balanceFactor = read(in::balanceFactor)});
+  }
+  return sum;
+}
+
 }  // namespace
 
 }  // namespace strokewright::masses
@@ -57,14 +111,10 @@ const Result bobWeight{.key = "bob_weight_kg",
                        .name = "Bob weight per crankpin",
                        .symbol = "M_bob",
                        .kind = Kind::Mass,
-                       .formula = "M_bob = m_rot + BF · m_rec",
+                       .formula = "M_bob = Σ (m_rot + BF · m_rec) over the rods on the pin",
                        .source = "common practice, no published source",
-                       .valid = "one rod on each crankpin",
-                       .value = [](Reader& read) {
-                         return masses::bobWeight({.rotatingMass = read(rotatingMass),
-                                                   .reciprocatingMass = read(reciprocatingMass),
-                                                   .balanceFactor = read(in::balanceFactor)});
-                       }};
+                       .valid = "rods that all turn on the pin itself, one of each bank",
+                       .value = [](Reader& read) { return masses::bobWeightOnPin(read); }};
 
 const Result staticMoment{.key = "static_moment_kg_m",
                           .name = "Static moment per throw",

@@ -43,6 +43,7 @@ bool twoStroke(describe::Reader& read);
 /// Cylinder axes were entered that do not all point the same way: a V, an opposed or a radial
 /// engine. What lies across one row of barrels does not lie across these.
 bool severalBanks(describe::Reader& read);
+bool ofOneBank(describe::Reader& one, describe::Reader& other);
 /// Why what lies across one row of barrels means nothing there.
 inline constexpr std::string_view kEachBankByItself =
     "each bank has its own: enter one bank as an engine of its own for it";

@@ -1,5 +1,8 @@
 /// Layout and purpose.
 
+#include <cmath>
+#include <numbers>
+
 #include "core/describe/reader.h"
 #include "core/model/inputs.h"
 
@@ -88,9 +91,28 @@ constinit const Input classLimit{
 
 namespace strokewright::model {
 
-bool twoStroke(describe::Reader& read) { return read.choice<Cycle>(in::cycle) == Cycle::TwoStroke; }
+using describe::Reader;
 
-int numberOfCylinder(describe::Reader& read) {
+bool twoStroke(Reader& read) { return read.choice<Cycle>(in::cycle) == Cycle::TwoStroke; }
+
+bool ofOneBank(Reader& one, Reader& other) {
+  constexpr double kAlike = 0.1 * std::numbers::pi / 180.0;
+  if (!one.given(in::cylinderAxis)) return true;
+  const double apart = one(in::cylinderAxis) - other(in::cylinderAxis);
+  return std::abs(std::remainder(apart, 2.0 * std::numbers::pi)) < kAlike;
+}
+
+bool severalBanks(Reader& read) {
+  if (!read.given(in::cylinderAxis)) return false;
+  Reader first = read.at(0);
+  for (int i = 1; i < read.cylinders(); ++i) {
+    Reader other = read.at(i);
+    if (!ofOneBank(first, other)) return true;
+  }
+  return false;
+}
+
+int numberOfCylinder(Reader& read) {
   return read.stands(in::cylinderNumber) ? static_cast<int>(read(in::cylinderNumber))
                                          : read.cylinder() + 1;
 }

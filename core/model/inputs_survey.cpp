@@ -34,7 +34,7 @@ constinit const Input cylinderPitch{
     .scope = Scope::Place,
     .typical = 90e-3,
     .possible = {.least = 1e-3, .most = 10.0},
-    .usual = {.least = 35e-3, .most = 250e-3},
+    .usual = {.least = 15e-3, .most = 250e-3},
     .plusMinus = 0.1e-3,
     .instrument = "caliper",
     .measure = "Centre of one cylinder to the centre of the next, along the crankshaft.",

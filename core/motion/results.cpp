@@ -163,12 +163,14 @@ const Result meanPistonSpeed{
 
 const Result peakPistonSpeed{
     .key = "peak_piston_speed_m_s",
-    .name = "Peak piston speed",
+    .name = "Peak piston speed, downwards",
     .symbol = "v_max",
     .kind = Kind::Velocity,
     .formula = "v_max = ω · max |dy/dθ| on the way down, found exactly where d²y/dθ² = 0",
     .source = motion::kGeometry,
-    .valid = motion::kTurns,
+    .valid =
+        "any rod longer than throw and offset together; plain rods, not master and slave; with an "
+        "offset one way takes fewer degrees and is the faster, be it down or up",
     .value = [](Reader& read) {
       return motion::peakDownwardSpeed(motion::mechanism(read)).magnitude * read(workingSpeed);
     }};

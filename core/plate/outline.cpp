@@ -164,11 +164,14 @@ Spot spotForNumber(const Outline& outline, const Hole& hole, double room) {
   return best;
 }
 
+/// Of several banks that of the first cylinder: the others lie in other planes.
 Outline outlineAsEntered(Reader& read) {
   const double bore = read(in::plateBore);
   std::vector<Hole> holes;
+  Reader first = read.at(0);
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
+    if (!model::ofOneBank(first, here)) continue;
     holes.push_back({nameOf("bore", static_cast<std::size_t>(model::numberOfCylinder(here))),
                      here(out::cylinderPosition), 0.0, bore, true});
   }

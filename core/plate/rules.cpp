@@ -193,7 +193,7 @@ const Rule onePiece{
     .key = "one_plate_of_several_thicknesses",
     .source = "plane geometry",
     .judge = [](Reader& read, Speaker& speak) {
-      if (read.isDonor() || read.cylinders() == 1) return;
+      if (read.isDonor() || read.cylinders() == 1 || model::severalBanks(read)) return;
       if (read.choice<model::PlatesInStack>(in::platesInStack) ==
           model::PlatesInStack::OneForEach) {
         return;

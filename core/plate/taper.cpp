@@ -17,7 +17,8 @@ using describe::Reader;
 std::optional<survey::SeatLine> taperInStack(Reader& read) {
   const bool inOnePiece =
       read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForAll;
-  if (!inOnePiece || read.most(out::spacerInStack) - read.least(out::spacerInStack) < kTrue) {
+  if (!inOnePiece || model::severalBanks(read) ||
+      read.most(out::spacerInStack) - read.least(out::spacerInStack) < kTrue) {
     return std::nullopt;
   }
   std::vector<survey::SeatPoint> points;

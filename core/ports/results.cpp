@@ -42,7 +42,7 @@ bool fourStroke(Reader& read) { return !model::twoStroke(read) && read.given(in:
 
 double travelTo(Reader& read, const Port& port) {
   if (fourStroke(read)) return read.none(kValves);
-  return read(*port.top) - read(out::deckClearance);
+  return read(*port.top) - read(out::deckClearance) + read(in::crownRise);
 }
 
 /// The travel to the port top; one that stays open or shut means nothing for timing.
@@ -80,7 +80,7 @@ const Result exhaustPortTravel{
     .name = "Travel to the exhaust port",
     .symbol = "x_ex",
     .kind = Kind::Length,
-    .formula = "x_ex = h_ex − δ",
+    .formula = "x_ex = h_ex − δ + h_rise",
     .source = "plane geometry",
     .valid = ports::kPistonPorts,
     .value = [](Reader& read) { return ports::travelTo(read, ports::kExhaust); }};
@@ -90,7 +90,7 @@ const Result transferPortTravel{
     .name = "Travel to the transfer ports",
     .symbol = "x_tr",
     .kind = Kind::Length,
-    .formula = "x_tr = h_tr − δ",
+    .formula = "x_tr = h_tr − δ + h_rise",
     .source = "plane geometry",
     .valid = ports::kPistonPorts,
     .value = [](Reader& read) { return ports::travelTo(read, ports::kTransfer); }};

@@ -40,6 +40,7 @@ void addPoints(Reader read, std::vector<SeatPoint>& points) {
 /// The plane along the crankshaft. Both readings of a seat lie as far on either side of its middle:
 /// what it rises across changes neither level nor slope along, so neither waits for the width.
 SeatLine lineOf(Reader& read) {
+  if (model::severalBanks(read)) read.none(model::kEachBankByItself);
   std::vector<SeatPoint> points;
   points.reserve(static_cast<std::size_t>(read.cylinders()));
   for (int i = 0; i < read.cylinders(); ++i) {
@@ -50,6 +51,7 @@ SeatLine lineOf(Reader& read) {
 }
 
 SeatPlane planeOf(Reader& read) {
+  if (model::severalBanks(read)) read.none(model::kEachBankByItself);
   std::vector<SeatPoint> points;
   for (int i = 0; i < read.cylinders(); ++i) addPoints(read.at(i), points);
   return fitPlane(points);

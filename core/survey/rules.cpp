@@ -67,6 +67,13 @@ Weight weightOf(const Apart& apart) {
   return apart.by > apart.joint.worst + kRounding ? Weight::Forbids : Weight::Objects;
 }
 
+/// The result's own ± counts what is entered; the joint one says where there is more in it.
+std::string jointName(Reader& read, const Result& closure, const Joint& joint) {
+  return joint.worst > read.worst(closure)
+             ? "Their joint ±, with the usual one of the instrument where none is entered,"
+             : "Their joint ±";
+}
+
 /// The farther apart, the heavier: beyond the likely ±, beyond all of it.
 const Rule closure{
     .key = "deck_closure",
@@ -86,15 +93,15 @@ const Rule closure{
           weightOf(apart),
           {read.cylinders() == 1
                ? "Two ways to the deck differ by {1}: {3} by what stands on the case, "
-                 "{4} by crown and measured clearance. Their joint ± is {5} likely, "
+                 "{4} by crown and measured clearance. {7} is {5} likely, "
                  "{6} at worst."
                : "Two ways to the deck differ by {1} in cylinder {2}: {3} by what "
-                 "stands on the case, {4} by crown and measured clearance. Their joint "
-                 "± is {5} likely, {6} at worst.",
+                 "stands on the case, {4} by crown and measured clearance. {7} is {5} "
+                 "likely, {6} at worst.",
            {fine(apart.by), count(static_cast<std::size_t>(model::numberOfCylinder(here))),
             Quantity{Kind::Length, here(out::deckHeight)},
             Quantity{Kind::Length, here(out::heightByCrown)}, fine(apart.joint.likely),
-            fine(apart.joint.worst)}},
+            fine(apart.joint.worst), jointName(here, out::deckClosure, apart.joint)}},
           {&in::measuredDeckClearance, &in::seatHeight});
       finding.hint = suspicion(here, ways(here), !apart.everywhere);
     }};
@@ -152,6 +159,12 @@ double instrumentOf(const Input& input, const Entry& entry) {
   return entry.plusMinus ? entry.instrumentLimit() : input.plusMinus;
 }
 
+/// As findings count: -1 where one series stands for all, or there is no such cylinder.
+int cylinderOf(const Reader& read, const Entry& entry, std::size_t place) {
+  const auto cylinder = static_cast<int>(place);
+  return entry.values.size() > 1 && cylinder < read.cylinders() ? cylinder : -1;
+}
+
 template <typename Judge>
 void eachSeries(Reader& read, const Judge& judge) {
   for (const Input* input : model::inputs()) {
@@ -169,12 +182,14 @@ const Rule outlier{
         const double times = input.differencesCancel ? kTimes : 1.0;
         const auto found = outlierOf(series, times * instrumentOf(input, entry));
         if (!found) return;
-        speak.say(Weight::Objects,
-                  {"{1}: reading {2} of {3}, {4}, stands out from the others. Read it again, or "
-                   "leave it out.",
-                   {&input, count(*found + 1), count(series.size()),
-                    Quantity{input.kind, series[*found], 3}}},
-                  {&input});
+        Finding& finding =
+            speak.say(Weight::Objects,
+                      {"{1}: reading {2} of {3}, {4}, stands out from the others. Read it again, "
+                       "or leave it out.",
+                       {&input, count(*found + 1), count(series.size()),
+                        Quantity{input.kind, series[*found], 3}}},
+                      {&input});
+        finding.cylinder = cylinderOf(read, entry, place);
       });
     }};
 
@@ -189,6 +204,7 @@ const Rule scatter{
                       {"{1}: the readings differ by {2}, while the instrument is good to ± {3}.",
                        {&input, Quantity{input.kind, spread, 3}, Quantity{input.kind, limit, 3}}},
                       {&input});
+        finding.cylinder = cylinderOf(read, entry, place);
         if (input.differencesCancel) {
           finding.hint = {"The piston rocks: read over the pin axis.", {}};
         }

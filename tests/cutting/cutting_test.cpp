@@ -99,6 +99,24 @@ TEST_F(CuttingTheTwin, WarnsWhereTheSquishGapGoesWithTheFace) {
   EXPECT_THAT(told(*finding), HasSubstr("gives the gap back"));
 }
 
+TEST_F(CuttingTheTwin, ForbidsASkimThatMayCloseTheSquishGap) {
+  for (const auto& [key, text] :
+       {std::pair{"head_recess_m", "2"}, std::pair{"spacer_m", "-3.30"},
+        std::pair{"chamber_face_area_m2", "4400"}, std::pair{"whole_volume_m3", ""},
+        std::pair{"squish_least_m", "0.1"}}) {
+    type(target(), key, text);
+  }
+  want("16.4");
+  const Assessment assessment(project_);
+  const describe::Cell& left = assessment(kTarget, out::squishAfterSkim);
+  ASSERT_GT(left.value, 0.1 * mm) << "more than is asked for";
+  ASSERT_LT(left.value, left.worst);
+  const describe::Finding* finding = findingOf(assessment, kTarget, "squish_after_skim");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+  EXPECT_THAT(told(*finding), HasSubstr("the piston can touch the head"));
+}
+
 // By hand: 335.698/9 = 37.2998 ml; 2.9994 ml more; over 3000 mm² 0.9998 mm.
 TEST_F(CuttingTheTwin, FacesTheCrownWhereTheRatioMustFall) {
   want("10");

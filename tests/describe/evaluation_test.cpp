@@ -366,6 +366,15 @@ TEST(ANudgeThatIsRefusedOnOneSide, CountsByTheOther) {
   EXPECT_NEAR(evaluation.cell(0, toys::onRest).worst, 0.5, kExact);
 }
 
+// By hand: up to 1.25, and down not at all.
+TEST(ANudgeThatMovesOneWayOnly, CountsInFullAtWorst) {
+  const Engines engines = Engines().enter(toys::x1, {1.0}, 0.25);
+  Evaluation evaluation = engines.evaluated();
+  EXPECT_NEAR(evaluation.cell(0, toys::ramp).worst, 0.25, kExact);
+  EXPECT_NEAR(evaluation.cell(0, toys::ramp).likely, 0.125, kExact);
+  EXPECT_NEAR(evaluation.contributors(0, toys::ramp).front().share, 0.25, kExact);
+}
+
 TEST(OneSigma, IsHalfALimit) {
   Engines engines = Engines().enter(toys::x1, {1.0}, 0.1).enter(toys::x2, {1.0});
   engines.entries[0][&toys::x1].oneSigma = true;

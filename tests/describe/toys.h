@@ -133,6 +133,10 @@ inline const Result still{.key = "still",
                           .name = "Sum held still, and part",
                           .kind = Kind::Ratio,
                           .value = [](Reader& read) { return read.held(sum) + read(part); }};
+inline const Result ramp{
+    .key = "ramp", .name = "At least one", .kind = Kind::Ratio, .value = [](Reader& read) {
+      return std::fmax(read(x1), 1.0);
+    }};
 inline const Result ifKnown{
     .key = "if_known", .name = "If known", .kind = Kind::Ratio, .value = [](Reader& read) {
       return read.known(sum) ? read(sum) : -1.0;
@@ -263,9 +267,9 @@ inline const Table uneven{.key = "uneven",
 inline const Catalogue& catalogue() {
   static const Catalogue kCatalogue(
       {&cylinders, &sort, &place, &part, &first, &other, &preset, &presetBy, &x1, &x2, &x3, &x4},
-      {&sum,        &total,  &least,    &most,    &overLeast,  &eitherOr, &twice, &rest,
-       &onRest,     &odd,    &onOdd,    &still,   &ifKnown,    &presets,  &ahead, &donorsX,
-       &difference, &series, &parallel, &product, &squareOver, &clearance},
+      {&sum,     &total,      &least,  &most,     &overLeast, &eitherOr,   &twice,    &rest,
+       &onRest,  &odd,        &onOdd,  &still,    &ramp,      &ifKnown,    &presets,  &ahead,
+       &donorsX, &difference, &series, &parallel, &product,   &squareOver, &clearance},
       {&saysSum, &saysLarge, &saysRest, &saysWorst}, {&doubles, &roots, &odds, &quotients, &uneven},
       cylinders);
   return kCatalogue;

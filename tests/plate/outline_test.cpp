@@ -11,7 +11,9 @@
 #include "core/model/inputs.h"
 #include "core/model/lists.h"
 #include "core/plate/dxf.h"
+#include "core/plate/results.h"
 #include "core/plate/taper.h"
+#include "core/survey/results.h"
 #include "tests/assess/rules_fixture.h"
 #include "tests/bench_units.h"
 
@@ -110,6 +112,30 @@ TEST_F(PlateOfTheTriple, IsATableOfBoresAndHoles) {
   EXPECT_TRUE(again.holes[2].isBore);
   EXPECT_FALSE(again.holes[3].isBore);
   EXPECT_EQ(finding(assessment), nullptr);
+}
+
+// By definition: two banks lie in two planes, and no plate lies under both.
+TEST(PlateOfAV, IsThatOfTheFirstBank) {
+  model::Project project = sample("tansy-270");
+  model::Engine& target = project.engines[kTarget];
+  for (const auto& [key, text] :
+       {std::pair{"firing_order", ""}, std::pair{"throw_ahead_rad", "0; 0"},
+        std::pair{"cylinder_axis_rad", "0; 90"}, std::pair{"cylinder_pitch_m", "24"},
+        std::pair{"spacer_m", "1.2; 1.5"}, std::pair{"plate_bore_m", "80"},
+        std::pair{"plate_length_m", "130"}, std::pair{"plate_width_m", "120"}}) {
+    type(target, key, text);
+  }
+  Assessment assessment(project);
+  const auto told = assessment.evaluation().tabulated(kTarget, out::plateOutline);
+  ASSERT_EQ(told.state, describe::State::Value);
+  EXPECT_EQ(told.rows.size(), 2U) << "the plate and one bore";
+  for (const char* key :
+       {"plate_holes_fit", "one_plate_of_several_thicknesses", "seats_out_of_parallel"}) {
+    EXPECT_EQ(findingOf(assessment, kTarget, key), nullptr) << key;
+  }
+  EXPECT_EQ(assessment(kTarget, out::flatSpacer).state, describe::State::None);
+  EXPECT_EQ(assessment(kTarget, out::taperAlong).state, describe::State::None);
+  EXPECT_EQ(assessment(kTarget, out::seatSlopeAlong).state, describe::State::None);
 }
 
 TEST_F(PlateOfTheTriple, WaitsForWhatIsNotEntered) {

@@ -131,6 +131,14 @@ TEST_F(PortsOfTheTwoStroke, MovedByWhatIsSaidKeepTheDonorsDegrees) {
   EXPECT_EQ(findingOf(assessment, kTarget, "port_timing_against_donor"), nullptr);
 }
 
+// Computed independently from the piston's height: the edge of the band opens the port.
+TEST_F(PortsOfTheTwoStroke, AreOpenedByTheCrownAtTheBand) {
+  type(target(), "crown_rise_m", "0.5");
+  const Assessment assessment(project_);
+  EXPECT_NEAR(assessment(kTarget, out::exhaustPortTravel).value, 27.15 * mm, 1e-9);
+  EXPECT_NEAR(assessment(kTarget, out::exhaustDuration).value, 194.64 * deg, 0.005 * deg);
+}
+
 TEST_F(PortsOfTheTwoStroke, AboveTheCrownAtTopAreForbidden) {
   type(target(), "exhaust_port_top_m", "0.5");
   const Assessment assessment(project_);

@@ -102,6 +102,10 @@ TEST_F(Closure, NamesTheReadingThatStandsOut) {
   const describe::Finding* finding = findingOf(assessment, kDonor, "reading_stands_out");
   ASSERT_NE(finding, nullptr);
   EXPECT_THAT(told(*finding), HasSubstr("reading 4 of 4, 21.400 ml"));
+  EXPECT_EQ(finding->cylinder, -1) << "one series stands for all";
+  type(donor(), "chamber_volume_m3", "18.7; 18.7 | 0.2 to 18.9 | 18.8 | 21.4; 18.8 ± 0.2");
+  const Assessment apart(project_);
+  EXPECT_EQ(findingOf(apart, kDonor, "reading_stands_out")->cylinder, 1);
 }
 
 TEST_F(Closure, LetsOneDivisionOfTheScaleBe) {
