@@ -31,7 +31,8 @@ TEST_F(ChoiceField, BeginsWithNothingChosen) {
 
 TEST_F(ChoiceField, ChoosingByKeyboardIsOneUndoableStep) {
   QTest::keyClick(&field_, Qt::Key_Down);
-  QTest::keyClick(&field_, Qt::Key_Down);
+  EXPECT_FALSE(cycle().known()) << "up and down go to another field";
+  QTest::keyClick(&field_, Qt::Key_T);
   ASSERT_TRUE(cycle().known());
   EXPECT_EQ(cycle().values.front(), 1.0);
   EXPECT_EQ(document_.undoStack().count(), 1);

@@ -3,6 +3,8 @@
 #include <QApplication>
 #include <QLineEdit>
 #include <QTest>
+#include <algorithm>
+#include <vector>
 
 #include "tests/ui/fixture.h"
 #include "ui/pages/desk.h"
@@ -11,6 +13,7 @@
 #include "ui/pages/page_description.h"
 #include "ui/pages/project_text.h"
 #include "ui/pages/start_page.h"
+#include "ui/widgets/search_box.h"
 
 namespace strokewright::ui {
 namespace {
@@ -38,6 +41,46 @@ TEST_F(WindowKeys, OfPagesDoNothingOnTheStartPage) {
   QTest::keyClick(&window_, Qt::Key_6, Qt::ControlModifier);
   ASSERT_NE(window_.page(), nullptr);
   EXPECT_EQ(window_.page()->description().key, pages()[5].key);
+}
+
+TEST_F(WindowKeys, ReachEveryPage) {
+  window_.showPage(pages().front().key);
+  for (std::size_t i = 0; i < pages().size(); ++i) {
+    const auto digit = static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i % 9));
+    QTest::keyClick(&window_, digit, i < 9 ? Qt::ControlModifier : Qt::AltModifier);
+    EXPECT_EQ(window_.page()->description().key, pages()[i].key);
+  }
+}
+
+TEST_F(WindowKeys, GoFromAreaToAreaAndRoundOnEveryPage) {
+  for (const PageDescription& page : pages()) {
+    window_.showPage(page.key);
+    QApplication::processEvents();
+    window_.page()->focusFirst();
+    std::vector<const QWidget*> met;
+    for (int i = 0; i < 12; ++i) {
+      QTest::keyClick(&window_, Qt::Key_F6);
+      const QWidget* now = QApplication::focusWidget();
+      ASSERT_NE(now, nullptr);
+      if (std::ranges::find(met, now) == met.end()) met.push_back(now);
+    }
+    EXPECT_GE(met.size(), 2U) << page.key.toStdString();
+    const QWidget* last = QApplication::focusWidget();
+    QTest::keyClick(&window_, Qt::Key_F6);
+    QTest::keyClick(&window_, Qt::Key_F6, Qt::ShiftModifier);
+    EXPECT_EQ(QApplication::focusWidget(), last) << page.key.toStdString() << ", and back";
+  }
+}
+
+TEST_F(WindowKeys, UndoFromWhereAnEntryIsSearched) {
+  document_.type(kTarget, in::bore, u"76"_s);
+  window_.showPage(u"what_if"_s);
+  QApplication::processEvents();
+  auto* box = window_.page()->findChild<SearchBox*>();
+  ASSERT_NE(box, nullptr);
+  box->setFocus();
+  QTest::keyClick(box, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_NE(document_.entry(kTarget, in::bore).text, "76");
 }
 
 TEST_F(WindowKeys, EnterInANameGoesOn) {

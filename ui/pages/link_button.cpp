@@ -6,6 +6,7 @@
 #include <QStyle>
 #include <QStyleOptionFocusRect>
 
+#include "ui/widgets/field_steps.h"
 #include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
@@ -29,6 +30,8 @@ QSize LinkButton::sizeHint() const {
 void LinkButton::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     click();
+  } else if (isArrow(*event)) {
+    event->ignore();
   } else {
     QToolButton::keyPressEvent(event);
   }

@@ -205,6 +205,27 @@ void MainWindow::stepPage(int by) {
   page()->focusFirst();
 }
 
+/// The focus goes to the next area that can take it; where a notice stands, that comes first.
+void MainWindow::stepArea(int by) {
+  if (page() == nullptr) {
+    return;
+  }
+  std::vector<QWidget*> areas = page()->areas();
+  areas.insert(areas.begin(), notice_);
+  const QWidget* here = QApplication::focusWidget();
+  const auto count = static_cast<int>(areas.size());
+  const auto own = std::ranges::find_if(
+      areas, [&](const QWidget* area) { return here != nullptr && area->isAncestorOf(here); });
+  int at = own == areas.end() ? (by > 0 ? -1 : 0) : static_cast<int>(own - areas.begin());
+  for (int tried = 0; tried < count; ++tried) {
+    at = (at + by + count) % count;
+    QWidget* area = areas[static_cast<std::size_t>(at)];
+    if (area == notice_ ? focusInside(*area) : page()->focusArea(*area)) {
+      return;
+    }
+  }
+}
+
 void MainWindow::goToEntry(int engine, const describe::Input* input) {
   if (input == nullptr) {
     return;
@@ -296,9 +317,13 @@ bool MainWindow::save() {
   if (document_.path().isEmpty()) {
     return saveAs();
   }
-  if (!mayOverwrite()) {
-    return false;
+  if (document_.changedOnDisk()) {
+    return saveOverOther();
   }
+  return saveHere();
+}
+
+bool MainWindow::saveHere() {
   const bool saved = document_.save();
   if (!saved) {
     notice_->tell(document_.error());
@@ -325,10 +350,8 @@ bool MainWindow::saveAs() {
   return true;
 }
 
-bool MainWindow::mayOverwrite() {
-  if (!document_.changedOnDisk()) {
-    return true;
-  }
+/// What another program wrote there is not lost unasked.
+bool MainWindow::saveOverOther() {
   QMessageBox box(QMessageBox::Warning, tr("Changed on disk"),
                   tr("%1 was changed by another program since it was opened.")
                       .arg(QFileInfo(document_.path()).fileName()),
@@ -339,8 +362,10 @@ bool MainWindow::mayOverwrite() {
   const QAbstractButton* overwrite =
       box.addButton(tr("&Overwrite it"), QMessageBox::DestructiveRole);
   box.exec();
-  if (box.clickedButton() == elsewhere) saveAs();
-  return box.clickedButton() == overwrite;
+  if (box.clickedButton() == elsewhere) {
+    return saveAs();
+  }
+  return box.clickedButton() == overwrite && saveHere();
 }
 
 bool MainWindow::maySetAside() {

@@ -74,7 +74,8 @@ class MainWindow final : public QMainWindow {
   bool save();
   bool saveAs();
   bool maySetAside();  ///< asks about unsaved work; false: stay
-  bool mayOverwrite();
+  bool saveHere();
+  bool saveOverOther();
   void closeProject();
   void offerRecovery();
   void offerRecoveryOf(const QString& path);

@@ -23,8 +23,8 @@ using units::Kind;
 
 namespace {
 
-constexpr int kTextStep = 10;      ///< [%]
-constexpr int kPagesWithKeys = 9;  ///< there are so many digits
+constexpr int kTextStep = 10;  ///< [%]
+constexpr int kDigits = 9;     ///< pages by Ctrl, and as many more by Alt
 
 /// A letter of an engine's name is no access key.
 QString plain(QString name) { return name.replace(u'&', u"&&"_s); }
@@ -53,7 +53,7 @@ void MainWindow::makeFileMenu() {
   }
   menu->addSeparator();
   menu->addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
-  menu->addAction(tr("Save &as…"), QKeySequence::SaveAs, this, &MainWindow::saveAs);
+  menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::saveAs);
   menu->addSeparator();
   menu->addAction(tr("&Print sheet…"), QKeySequence::Print, this,
                   [this] { printSheet(&MainWindow::print); });
@@ -210,14 +210,19 @@ void MainWindow::makeViewMenu() {
     const auto fits = [this, go] { go->setEnabled(this->page() != nullptr); };
     connect(stack_, &QStackedWidget::currentChanged, go, fits);
     fits();
-    if (number <= kPagesWithKeys) {
-      go->setShortcut(QKeySequence(u"Ctrl+%1"_s.arg(number++)));
-    }
+    const bool control = number <= kDigits;
+    go->setShortcut(QKeySequence(
+        (control ? u"Ctrl+%1"_s : u"Alt+%1"_s).arg(control ? number : number - kDigits)));
+    ++number;
   }
   menu->addSeparator();
   menu->addAction(tr("&Next page"), QKeySequence(tr("Ctrl+Tab")), this, [this] { stepPage(1); });
   menu->addAction(tr("&Previous page"), QKeySequence(tr("Ctrl+Shift+Tab")), this,
                   [this] { stepPage(-1); });
+  menu->addAction(tr("Next &area of the page"), QKeySequence(tr("F6")), this,
+                  [this] { stepArea(1); });
+  menu->addAction(tr("P&revious area of the page"), QKeySequence(tr("Shift+F6")), this,
+                  [this] { stepArea(-1); });
   menu->addAction(tr("&Why this answer"), QKeySequence(tr("Ctrl+I")), this, [this] {
     if (page() != nullptr) {
       page()->explainAnswer();
@@ -257,11 +262,13 @@ void MainWindow::howToRead() {
          "± is made of. At the foot stands what speaks against the page: <b>forbids</b> (cannot "
          "exist, or must not leave for the bench), <b>objects</b> (may leave with a reason) or "
          "<b>remarks</b>.</p>"
-         "<p>Up and Down go to the number above and below, Enter to the one below; Alt+Up and "
-         "Alt+Down step the last digit. In a table that says so, Enter or a double click takes "
-         "the row.</p>"
-         "<p>Ctrl+Tab goes to the next page, Ctrl+1 to Ctrl+9 to each of the first nine; the menu "
-         "View has them all.</p>"));
+         "<p>Up and Down go to the field above and below, Enter to the one below; Alt+Up and "
+         "Alt+Down step the last digit of a number, and Alt+Down opens a list of answers. In a "
+         "list Ctrl+Delete removes the line. In a table that says so, Enter or a double click "
+         "takes the row.</p>"
+         "<p>F6 goes from area to area of a page: answer, entries, lists, results, drawing and "
+         "what speaks against it. Ctrl+Tab goes to the next page, Ctrl+1 to Ctrl+9 to each of the "
+         "first nine and Alt+1 to Alt+9 to the others.</p>"));
 }
 
 void MainWindow::about() {

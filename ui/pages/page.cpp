@@ -286,6 +286,23 @@ void Page::focusFirst() {
   focusInside(*across_);
 }
 
+bool Page::focusArea(const QWidget& area) {
+  bringUp(area);
+  return focusInside(area);
+}
+
+std::vector<QWidget*> Page::areas() const {
+  std::vector<QWidget*> areas{answerLine_};
+  for (const PaneColumn* column : {right_, left_}) {
+    if (column == nullptr) continue;
+    const std::vector<QWidget*> panes = column->panes();
+    areas.insert(areas.end(), panes.begin(), panes.end());
+  }
+  if (right_ == nullptr && left_ == nullptr) areas.push_back(across_);
+  areas.push_back(foot_);
+  return areas;
+}
+
 /// Tab follows the reading order: the order in which the widgets stand in their parents.
 void Page::orderTabs() {
   QWidget* before = nullptr;

@@ -38,6 +38,10 @@ class Page final : public QWidget {
   /// @param column of the item; nullptr: the first
   bool focusList(const describe::List& list, int item = 0, const describe::Input* column = nullptr);
   void focusFirst();
+  /// What stands in it from the answer on: answer, entries, lists, results, pictures and tables,
+  /// and what speaks against it.
+  std::vector<QWidget*> areas() const;
+  bool focusArea(const QWidget& area);  ///< as focusInside(), and where panes are folded it is seen
 
   /// Opens the working of the answer, where it has one.
   void explainAnswer();

@@ -2,6 +2,7 @@
 
 #include <QFocusEvent>
 #include <QHelpEvent>
+#include <QKeyEvent>
 #include <QStyleOption>
 #include <QStylePainter>
 #include <QToolTip>
@@ -11,6 +12,7 @@
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
+#include "ui/widgets/field_steps.h"
 #include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
@@ -115,6 +117,15 @@ void ChoiceEdit::focusOutEvent(QFocusEvent* event) {
   QComboBox::focusOutEvent(event);
   if (event->reason() != Qt::PopupFocusReason) document_.closeStep();
   Q_EMIT attention(nullptr);
+}
+
+void ChoiceEdit::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (goesUpOrDown(*event) || enter) {
+    goToField(fieldBeside(*this, event->key() == Qt::Key_Up));
+  } else {
+    QComboBox::keyPressEvent(event);
+  }
 }
 
 void ChoiceEdit::wheelEvent(QWheelEvent* event) {

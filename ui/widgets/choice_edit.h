@@ -9,8 +9,9 @@
 namespace strokewright::ui {
 
 /// Shows one entry that is a choice; "–" stands for not entered, with the default beside it where
-/// there is one. The wheel is ignored while it has no focus. A text that is none of the choices is
-/// shown as it is, marked.
+/// there is one. The wheel is ignored while it has no focus, and up and down go to the next field
+/// as they do from a number: Space or Alt+Down opens the list, letters choose. A text that is none
+/// of the choices is shown as it is, marked.
 class ChoiceEdit final : public QComboBox {
   Q_OBJECT
 
@@ -36,6 +37,7 @@ class ChoiceEdit final : public QComboBox {
   bool event(QEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 

@@ -10,6 +10,7 @@
 #include "core/model/lists.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
+#include "ui/widgets/field_steps.h"
 #include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
@@ -64,6 +65,8 @@ class Key final : public QToolButton {
   void keyPressEvent(QKeyEvent* event) override {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
       click();
+    } else if (isArrow(*event)) {
+      event->ignore();
     } else {
       QToolButton::keyPressEvent(event);
     }

@@ -47,6 +47,13 @@ void PaneColumn::addPane(QWidget* pane, int lines) {
   addPane(pane, [this, lines] { return lines * fontMetrics().height(); });
 }
 
+std::vector<QWidget*> PaneColumn::panes() const {
+  std::vector<QWidget*> panes;
+  panes.reserve(panes_.size());
+  for (const Pane& pane : panes_) panes.push_back(pane.widget);
+  return panes;
+}
+
 void PaneColumn::setNames(const QStringList& names) {
   for (int i = 0; i < count() && i < names.size(); ++i) {
     tabs_->setTabText(i, names[i]);

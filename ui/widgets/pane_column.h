@@ -30,6 +30,7 @@ class PaneColumn final : public QWidget {
   /// On the tabs, a name for each pane.
   void setNames(const QStringList& names);
   int count() const { return static_cast<int>(panes_.size()); }
+  std::vector<QWidget*> panes() const;
 
   bool folded() const { return folded_; }
   /// Puts the pane that this widget stands in before the others, where only one is seen.

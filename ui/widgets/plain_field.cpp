@@ -5,6 +5,12 @@
 
 namespace strokewright::ui {
 
+bool undoes(const QEvent& event) {
+  if (event.type() != QEvent::ShortcutOverride && event.type() != QEvent::KeyPress) return false;
+  const auto& key = static_cast<const QKeyEvent&>(event);
+  return key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo);
+}
+
 namespace {
 
 class PassesUndoOn final : public QObject {
@@ -12,11 +18,7 @@ class PassesUndoOn final : public QObject {
   using QObject::QObject;
 
   bool eventFilter(QObject*, QEvent* event) override {
-    if (event->type() != QEvent::ShortcutOverride && event->type() != QEvent::KeyPress) {
-      return false;
-    }
-    const auto& key = static_cast<const QKeyEvent&>(*event);
-    if (!key.matches(QKeySequence::Undo) && !key.matches(QKeySequence::Redo)) return false;
+    if (!undoes(*event)) return false;
     event->ignore();
     return true;
   }

@@ -9,7 +9,6 @@
 #include <QMenu>
 #include <QPainter>
 #include <QRegularExpression>
-#include <QScrollArea>
 #include <QToolTip>
 #include <algorithm>
 #include <utility>
@@ -18,9 +17,11 @@
 #include "ui/document/entry_text.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
+#include "ui/widgets/field_steps.h"
 #include "ui/widgets/ink.h"
 #include "ui/widgets/origin_dialog.h"
 #include "ui/widgets/pasted_readings.h"
+#include "ui/widgets/plain_field.h"
 #include "ui/widgets/stepped_text.h"
 
 namespace strokewright::ui {
@@ -37,10 +38,6 @@ constexpr int kLineMargins = 5;  // [px] that a line edit keeps clear at both en
 QString beforeMark(const QString& text) {
   static const QRegularExpression whole(QStringLiteral("^\\s*[-+−]?\\d*"));
   return whole.match(text).captured();
-}
-
-bool undoes(const QKeyEvent& event) {
-  return event.matches(QKeySequence::Undo) || event.matches(QKeySequence::Redo);
 }
 
 int originWidth(const QFontMetrics& metrics, const QString& text) {
@@ -251,7 +248,7 @@ void QuantityEdit::selectFromTheEnd() {
 bool QuantityEdit::event(QEvent* event) {
   switch (event->type()) {
     case QEvent::ShortcutOverride:
-      if (undoes(static_cast<QKeyEvent&>(*event))) {
+      if (undoes(*event)) {
         event->ignore();
         return false;
       }
@@ -327,12 +324,12 @@ void QuantityEdit::keyPressEvent(QKeyEvent* event) {
   } else if (upOrDown && event->modifiers().testFlag(Qt::AltModifier)) {
     step(event->key() == Qt::Key_Up ? 1 : -1);
   } else if (upOrDown) {
-    goTo(neighbour(event->key() == Qt::Key_Up));
+    goToField(fieldBeside(*this, event->key() == Qt::Key_Up));
   } else if (event->key() == Qt::Key_Escape) {
     event->setAccepted(restore());
   } else {
     QLineEdit::keyPressEvent(event);
-    if (enter && !goTo(neighbour(false))) {
+    if (enter && !goToField(fieldBeside(*this, false))) {
       document_.closeStep();
       selectFromTheEnd();
     }
@@ -348,40 +345,6 @@ void QuantityEdit::step(int by) {
   setText(stepped);
   setCursorPosition(cursor);
   typeText(stepped);
-}
-
-/// The nearest number field above or below that shares the column: one it overlaps from left to
-/// right. Answers to be chosen are passed over, since there the same keys would change them.
-QuantityEdit* QuantityEdit::neighbour(bool above) const {
-  QuantityEdit* nearest = nullptr;
-  const auto fields =
-      parentWidget()->findChildren<QuantityEdit*>(QString(), Qt::FindDirectChildrenOnly);
-  for (QuantityEdit* field : fields) {
-    const QRect there = field->geometry();
-    const int middle = geometry().center().x();
-    const bool column = there.left() <= middle && middle <= there.right();
-    const bool beyond = above ? there.bottom() <= y() : there.top() >= geometry().bottom();
-    if (!column || !beyond || !field->isVisible() || !field->isEnabled()) continue;
-    if (nearest == nullptr || (above ? there.top() > nearest->y() : there.top() < nearest->y())) {
-      nearest = field;
-    }
-  }
-  return nearest;
-}
-
-/// As Tab does: what was typed is one step, all of the other number is selected, and it is seen.
-/// @returns false where there is none
-bool QuantityEdit::goTo(QuantityEdit* field) {
-  if (field == nullptr) return false;
-  field->setFocus(Qt::TabFocusReason);
-  for (QWidget* around = field->parentWidget(); around != nullptr;
-       around = around->parentWidget()) {
-    if (auto* scroll = qobject_cast<QScrollArea*>(around)) {
-      scroll->ensureWidgetVisible(field);
-      break;
-    }
-  }
-  return true;
 }
 
 bool QuantityEdit::restore() {

@@ -87,8 +87,6 @@ class QuantityEdit final : public QLineEdit {
   void showOriginKey();
   void openOrigins();
   void step(int by);
-  QuantityEdit* neighbour(bool above) const;
-  bool goTo(QuantityEdit* field);
   bool restore();
   void pasteReadings();
   void addUnits(QMenu& menu);

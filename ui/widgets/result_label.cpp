@@ -9,6 +9,7 @@
 
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
+#include "ui/widgets/field_steps.h"
 #include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
@@ -239,6 +240,8 @@ bool ResultLabel::event(QEvent* event) {
 void ResultLabel::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     click();
+  } else if (isArrow(*event)) {
+    event->ignore();
   } else {
     QAbstractButton::keyPressEvent(event);
   }

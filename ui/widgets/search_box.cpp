@@ -48,6 +48,13 @@ void SearchBox::offer(const QStringList& words, int current) {
   if (currentIndex() != current || !lineEdit()->hasFocus()) setCurrentIndex(current);
 }
 
+/// A combo box hands keys to its line past the line's event filters.
+bool SearchBox::event(QEvent* event) {
+  if (!undoes(*event)) return QComboBox::event(event);
+  event->ignore();
+  return false;
+}
+
 void SearchBox::wheelEvent(QWheelEvent* event) { event->ignore(); }
 
 int SearchBox::lastWith(const QString& part) const {

@@ -25,6 +25,7 @@ class SearchBox final : public QComboBox {
   void notFound(const QString& typed);
 
  protected:
+  bool event(QEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
 
  private:
