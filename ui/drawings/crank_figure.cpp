@@ -255,9 +255,9 @@ class CrankPainter {
       append(points, circle(foot + top(one) * up, up, 0.5 * one.bore));
       points.emplace_back(foot + endOfAxis(one) * up);
       for (const double side : {-1.0, 1.0}) {
-        append(points, circle(foot + side * web * along, along, reach() + kArrow * bore_));
-        const Vector3d end = foot + side * (web + kStub * bore_) * along;
-        append(points, circle(end, along, kJournal * bore_));
+        append(points, circle(foot + side * web * along, along, reach()));
+        append(points,
+               circle(foot + side * (web + kStub * bore_) * along, along, kJournal * bore_));
       }
     }
     if (hasCamshaft()) {
@@ -267,6 +267,9 @@ class CrankPainter {
         }
       }
     }
+    const Rotation arrow = rotation();
+    append(points, arrow.arc);
+    append(points, arrow.head);
     std::vector<QPointF> all;
     all.reserve(points.size());
     for (const Vector3d& point : points) all.push_back(flat(point));
@@ -637,33 +640,39 @@ class CrankPainter {
                 draft_.centre());
   }
 
-  /// An arrow before the end that faces the eye, where the cylinders leave most room.
-  void paintRotation() {
+  /// Of the arrow of rotation: before the end that faces the eye, where the cylinders leave most
+  /// room.
+  struct Rotation {
+    Points arc;
+    Points head;  ///< its tip first
+  };
+  Rotation rotation() const {
     constexpr double kHalf = kTurn / 10.0;
-    constexpr double kHead = 0.3;  // of the half
+    constexpr double kTip = 0.3;  // of the half
     constexpr int kSteps = 16;
-    const double z = nearEnd();
+    const Vector3d end(0.0, 0.0, nearEnd());
     const double middle = middleOfGap();
     const double radius = reach() + kArrow * bore_;
-    const auto on = [&](double angle, double away) {
-      return seen(away * pointing(angle) + Vector3d(0.0, 0.0, z));
-    };
     const double tip = middle + kHalf;
-    const double head = tip - kHead * kHalf;
-    QPainterPath arc(on(middle - kHalf, radius));
-    for (int i = 1; i <= kSteps; ++i) {
-      arc.lineTo(on(middle - kHalf + (head - middle + kHalf) * i / kSteps, radius));
+    const double from = middle - kHalf;
+    const double until = tip - kTip * kHalf;
+    Rotation arrow;
+    for (int i = 0; i <= kSteps; ++i) {
+      arrow.arc.emplace_back(radius * pointing(from + (until - from) * i / kSteps) + end);
     }
-    draft_.outline(arc, draft_.given(figure_.senseSaid));
-    QPainterPath point(on(tip, radius));
-    point.lineTo(on(head, radius + 0.5 * kArrow * bore_));
-    point.lineTo(on(head, radius - 0.5 * kArrow * bore_));
-    point.closeSubpath();
-    if (figure_.senseSaid) {
-      draft_.painter().fillPath(point, draft_.ink().line);
-    } else {
-      draft_.outline(point, draft_.narrow());
-    }
+    arrow.head = {radius * pointing(tip) + end,
+                  (radius + 0.5 * kArrow * bore_) * pointing(until) + end,
+                  (radius - 0.5 * kArrow * bore_) * pointing(until) + end};
+    return arrow;
+  }
+
+  void paintRotation() {
+    const Rotation arrow = rotation();
+    draft_.painter().setPen(draft_.given(figure_.senseSaid));
+    draft_.painter().drawPolyline(seen(arrow.arc));
+    draft_.painter().setPen(draft_.narrow());
+    draft_.painter().setBrush(figure_.senseSaid ? draft_.ink().line : draft_.ink().paper);
+    draft_.painter().drawPolygon(seen(arrow.head));
   }
 
   /// [rad] The middle of the widest gap between the axes.
@@ -682,7 +691,7 @@ class CrankPainter {
     return 0.5 * (begin + end);
   }
 
-  /// z of the end of the shaft that faces the eye.
+  /// z before the end of the shaft that faces the eye.
   double nearEnd() const {
     double last = 0.0;
     double web = 0.0;
@@ -690,7 +699,7 @@ class CrankPainter {
       last = std::max(last, one.along);
       web = std::max(web, 0.5 * one.rodWidth + kWeb * bore_);
     }
-    const double beyond = web + kStub * bore_;
+    const double beyond = web + 0.5 * kStub * bore_;
     return near(Vector3d::UnitZ()) >= 0.0 ? beyond : -last - beyond;
   }
 

@@ -138,7 +138,9 @@ void CrankView::paintEvent(QPaintEvent* /*event*/) {
   }
   // Which end it is stands below it, as below the star.
   const QString said = seenInWords();
-  const double words = captionHeight(draft, said, width());
+  constexpr double kUsualLines = 2.2;  // so that the figure keeps its size while it is walked round
+  const double words =
+      std::max(captionHeight(draft, said, width()), kUsualLines * draft.textHeight());
   paintCrank(draft, QRectF(rect()).adjusted(0.0, 0.0, 0.0, -words), crank_.figure, viewpoint_,
              crankAngle_);
   paintCaption(draft, QRectF(rect()).adjusted(0.0, height() - words, 0.0, 0.0), said);
