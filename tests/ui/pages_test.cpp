@@ -200,16 +200,18 @@ TEST_F(Window, IsOfUseInALowWindow) {
 void expectWholeRows(const Page& page) {
   for (const QScrollArea* area : page.findChildren<QScrollArea*>()) {
     const QWidget* content = area->widget();
-    if (!area->isVisible() || content == nullptr || content->layout() == nullptr) continue;
+    if (!area->isVisible() || area->findChild<WholeRows*>() == nullptr) continue;
     QScrollBar* bar = area->verticalScrollBar();
     for (const int at : {bar->minimum(), bar->maximum() / 2, bar->maximum()}) {
       bar->setValue(at);
       settle();
+      QRegion region = content->visibleRegion();
+      if (!content->mask().isEmpty()) region &= content->mask();
       int whole = 0;
       int parts = 0;
       for (const auto& [top, bottom] : rowsIn(*content)) {
         const QRect row(0, top, content->width(), bottom - top + 1);
-        const int seen = content->visibleRegion().intersected(row).boundingRect().height();
+        const int seen = region.intersected(row).boundingRect().height();
         whole += seen == row.height();
         parts += seen > 0 && seen < row.height() && row.height() <= area->viewport()->height();
       }
@@ -347,7 +349,7 @@ TEST_F(Window, GivesTheWorkingThePlaceOfThePicture) {
   for (const PageDescription& page : pages()) {
     const Page& shown = show(page);
     const auto tables = shown.findChildren<Comparison*>();
-    if (tables.isEmpty() || page.results.empty()) {
+    if (tables.isEmpty() || page.results.empty() || shown.idle()) {
       continue;
     }
     SCOPED_TRACE(page.key.toStdString());
@@ -367,6 +369,7 @@ TEST_F(Window, LetsTabFollowTheReadingOrder) {
   for (const PageDescription& page : pages()) {
     SCOPED_TRACE(page.key.toStdString());
     const Page& shown = show(page);
+    if (shown.idle()) continue;
     for (const Comparison* table : shown.findChildren<Comparison*>()) {
       const QWidget* before = nullptr;
       const QWidget* first = shown.nextInFocusChain();
@@ -648,7 +651,8 @@ TEST_F(Window, GoesThroughAllPagesWithCtrlTab) {
     settle();
     EXPECT_EQ(window_.page()->description().key, pages()[i % pages().size()].key);
     const QWidget* focus = QApplication::focusWidget();
-    EXPECT_TRUE(window_.page()->isAncestorOf(focus) && focus->isVisible())
+    EXPECT_TRUE(window_.page()->idle() ||
+                (window_.page()->isAncestorOf(focus) && focus->isVisible()))
         << window_.page()->description().key.toStdString();
   }
 }

@@ -18,6 +18,7 @@
 #include "ui/widgets/choice_edit.h"
 #include "ui/widgets/entry_edit.h"
 #include "ui/widgets/entry_words.h"
+#include "ui/widgets/ink.h"
 #include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/result_label.h"
 #include "ui/widgets/whole_rows.h"
@@ -166,9 +167,8 @@ void Comparison::setColumns(QGridLayout& grid) const {
   grid.setColumnMinimumWidth(kUnit, unitWidth());
   grid.setColumnStretch(kLabel, kLabelDigits);
   const int engines = static_cast<int>(columns_.size());
-  const int least = leastEngineWidth();
   for (int i = 0; i < engines; ++i) {
-    grid.setColumnMinimumWidth(kFirstEngine + i, least);
+    grid.setColumnMinimumWidth(kFirstEngine + i, kLeastEngineDigits * digit);
     grid.setColumnStretch(kFirstEngine + i, kCrowdedEngineDigits);
   }
   grid.setColumnMinimumWidth(kFirstEngine + engines, differs_ ? kDifferenceDigits * digit : 0);
@@ -185,21 +185,24 @@ int Comparison::widthOf(int labelDigits, int engineDigits, int differenceDigits)
 
 bool Comparison::compares() const { return comparedWith_ >= 0 && comparedWith_ != desk_.subject(); }
 
-/// [px] that breaks no word of an answer to be chosen, beside its arrow.
-int Comparison::leastEngineWidth() const {
+/// [px] of those in the answers to be chosen, beside the arrow.
+int Comparison::widestWord() const {
   const QFontMetrics metrics = fontMetrics();
-  int least = kLeastEngineDigits * metrics.horizontalAdvance(u'0');
+  const auto room = [&metrics](const QString& word) {
+    return metrics.horizontalAdvance(word) + 3 * metrics.averageCharWidth();
+  };
+  static const QRegularExpression breaks(u"[ -]"_s);
+  int widest = 0;
   for (const EntryGroup& group : page_.entries) {
     for (const describe::Input* input : group.inputs) {
       for (const describe::Choice& choice : input->choices) {
-        static const QRegularExpression breaks(u"[ -]"_s);
         for (const QString& word : desk_.taste.inTerms(fromCore(choice.label)).split(breaks)) {
-          least = std::max(least, metrics.horizontalAdvance(word) + 3 * metrics.averageCharWidth());
+          widest = std::max(widest, room(word));
         }
       }
     }
   }
-  return least;
+  return widest;
 }
 
 /// [px] of the column of differences.
@@ -208,7 +211,7 @@ int Comparison::differenceWidth() const {
 }
 
 void Comparison::fitDifferences() {
-  differs_ = compares() && width() >= comparingWidth();
+  differs_ = compares() && width() >= leastWidth() + differenceWidth();
   for (const Row& row : rows_) {
     if (row.difference != nullptr) {
       row.difference->setVisible(differs_);
@@ -266,9 +269,10 @@ void Comparison::addHeads() {
     grid->addWidget(new QuietLabel(partText(desk_, columns_[i]), head_), 0, column, Qt::AlignRight);
     if (entries) {
       auto* name = new QLabel(engineName(desk_, columns_[i]), head_);
+      name->setWordWrap(true);
       name->setToolTip(originKey());
       name->setAlignment(Qt::AlignRight);
-      name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+      name->setSizePolicy(ink::cellPolicy());
       grid->addWidget(name, 1, column);
       heads_.push_back(name);
     }
@@ -425,7 +429,8 @@ void Comparison::alignHeads() {
   if (body_ == nullptr) {
     return;
   }
-  const int height = head_->sizeHint().height();
+  const int height = head_->hasHeightForWidth() ? head_->heightForWidth(body_->width())
+                                                : head_->sizeHint().height();
   head_->setGeometry(-scroll_->horizontalScrollBar()->value(), 0, body_->width(), height);
   scroll_->setGeometry(0, height + 4, width(), this->height() - height - 4);
 }
@@ -443,8 +448,10 @@ int Comparison::leastWidth() const {
   return std::max(widthOf(kLeastLabelDigits, kLeastEngineDigits, 0), laidOut);
 }
 
-int Comparison::comparingWidth() const {
-  return leastWidth() + (compares() ? differenceWidth() : 0);
+int Comparison::easyWidth() const {
+  const int least = kLeastEngineDigits * fontMetrics().horizontalAdvance(u'0');
+  const int words = std::max(0, widestWord() - least) * static_cast<int>(columns_.size());
+  return leastWidth() + words + (compares() ? differenceWidth() : 0);
 }
 
 QSize Comparison::minimumSizeHint() const {

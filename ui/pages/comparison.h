@@ -38,7 +38,7 @@ class Comparison final : public QWidget {
 
   QSize sizeHint() const override;  ///< all rows without scrolling
   int leastWidth() const;           ///< [px] that needs no scrolling sideways
-  int comparingWidth() const;       ///< [px] that has room for the difference as well
+  int easyWidth() const;  ///< [px] that shows the difference and breaks no word to be chosen
   QSize minimumSizeHint() const override;
 
  Q_SIGNALS:
@@ -72,7 +72,7 @@ class Comparison final : public QWidget {
   void setColumns(QGridLayout& grid) const;
   int widthOf(int labelDigits, int engineDigits, int differenceDigits) const;
   int differenceWidth() const;
-  int leastEngineWidth() const;
+  int widestWord() const;
   bool compares() const;
   void fitDifferences();
   int unitWidth() const;

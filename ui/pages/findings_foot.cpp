@@ -62,8 +62,7 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
 
 /// As it wraps beside the bar.
 int FindingsFoot::heightOf(const Line& line) const {
-  const int room = width() - verticalScrollBar()->sizeHint().width();
-  return std::max(line.row->sizeHint().height(), line.row->heightForWidth(room));
+  return line.row->heightForWidth(width() - verticalScrollBar()->sizeHint().width());
 }
 
 /// Of the first line, and of as many more as there is room for.
@@ -108,6 +107,12 @@ void FindingsFoot::resizeEvent(QResizeEvent* event) {
   if (event->size().width() != event->oldSize().width()) updateGeometry();
 }
 
+/// A sentence may wrap otherwise.
+bool FindingsFoot::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == body_ && event->type() == QEvent::LayoutRequest) updateGeometry();
+  return QScrollArea::eventFilter(watched, event);
+}
+
 void FindingsFoot::addLine() {
   Line line{.row = new QWidget(body_), .engines = nullptr, .finding = nullptr};
   line.engines = new QuietLabel({}, line.row);
@@ -131,9 +136,10 @@ void FindingsFoot::sayElsewhere(bool behindOthers) {
   const Elsewhere others = elsewhere(desk_, page_);
   QStringList names;
   for (const PageDescription* page : others.pages) names += page->name;
-  const QString words = (behindOthers ? tr("and %1 more elsewhere: %2") : tr("%1 told elsewhere: %2"))
-                            .arg(others.count)
-                            .arg(names.join(QStringLiteral(", ")));
+  const QString words =
+      (behindOthers ? tr("and %1 more elsewhere: %2") : tr("%1 told elsewhere: %2"))
+          .arg(others.count)
+          .arg(names.join(QStringLiteral(", ")));
   if (words != elsewhere_->text()) {
     elsewhere_->setText(words);
     elsewhere_->setAccessibleName(words);

@@ -32,6 +32,7 @@ class FindingsFoot final : public QScrollArea {
  protected:
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   struct Line {

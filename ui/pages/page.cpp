@@ -364,7 +364,7 @@ void Page::restoreLayout() {
     const int room = across_->width() - across_->handleWidth();
     const int beside = room - kPictureDigits * fontMetrics().horizontalAdvance(u'0');
     const int most = std::max(static_cast<int>(kTablesShare * room),
-                              std::min(tablesWidth(&Comparison::comparingWidth), beside));
+                              std::min(tablesWidth(&Comparison::easyWidth), beside));
     const int tables = std::min(entries_->sizeHint().width(), most);
     across_->setSizes({room - tables, tables});
   }

@@ -31,9 +31,8 @@ using describe::Cells;
 using describe::Column;
 using describe::Tabulated;
 
-constexpr int kHeadLetters = 8;      ///< a head is broken at blanks before it gets longer
-constexpr int kWrappedLetters = 12;  ///< that words keep beside each other in a narrow table
-constexpr int kRowsAtFirst = 8;      ///< that a table asks room for
+constexpr int kHeadLetters = 8;  ///< a head is broken at blanks before it gets longer
+constexpr int kRowsAtFirst = 8;  ///< that a table asks room for
 constexpr int kRowsAtLeast = 3;
 
 std::size_t index(int i) { return static_cast<std::size_t>(i); }
@@ -343,16 +342,29 @@ void TableView::reword() {
   updateGeometry();
 }
 
+/// [px] that breaks no word of the column.
+int TableView::widestWord(int column) const {
+  const int margins = 2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 2);
+  int widest = horizontalHeader()->sectionSizeHint(column);
+  for (int row = 0; row < model_->rowCount(); ++row) {
+    const QString words = model()->index(row, column).data().toString();
+    for (const QString& word : words.split(u' ')) {
+      widest = std::max(widest, fontMetrics().horizontalAdvance(word) + margins);
+    }
+  }
+  return widest;
+}
+
 /// As wide as what is seen in them; where that is too wide for the table, words wrap.
 void TableView::fitColumns() {
   resizeColumnsToContents();
   verticalHeader()->setDefaultSectionSize(ink::rowHeight(fontMetrics()));
-  const int least = kWrappedLetters * fontMetrics().averageCharWidth();
   int over = horizontalHeader()->length() - viewport()->width();
   bool wraps = false;
   for (int column = 0; column < model_->columnCount() && over > 0; ++column) {
-    const int spare = std::clamp(columnWidth(column) - least, 0, over);
-    if (!table_.columns[index(column)].words || spare == 0) continue;
+    if (!table_.columns[index(column)].words || isColumnHidden(column)) continue;
+    const int spare = std::clamp(columnWidth(column) - widestWord(column), 0, over);
+    if (spare == 0) continue;
     setColumnWidth(column, columnWidth(column) - spare);
     over -= spare;
     wraps = true;

@@ -71,6 +71,7 @@ class TableView final : public QTableView {
   void refreshWhenSeen();
   void refresh();
   void reword();
+  int widestWord(int column) const;
   void fitColumns();
   void sayMessage();
   QString waitText() const;

@@ -1,5 +1,6 @@
 #include "ui/widgets/whole_rows.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QLayout>
 #include <QScrollArea>
@@ -38,7 +39,9 @@ bool WholeRows::eventFilter(QObject* watched, QEvent* event) {
   const bool newContent = watched == area_.viewport() && event->type() == QEvent::ChildAdded;
   if (newContent) {
     static_cast<QChildEvent*>(event)->child()->installEventFilter(this);
-  } else if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) {
+  } else if (event->type() == QEvent::Resize) {
+    QMetaObject::invokeMethod(this, &WholeRows::keepFocusSeen, Qt::QueuedConnection);
+  } else if (event->type() == QEvent::LayoutRequest) {
     QMetaObject::invokeMethod(this, &WholeRows::fit, Qt::QueuedConnection);
   }
   return false;
@@ -59,6 +62,15 @@ void WholeRows::scrolled(int to) {
   }
   top_ = snapped;
   if (snapped != to) bar.setValue(snapped);
+  fit();
+}
+
+void WholeRows::keepFocusSeen() {
+  QWidget* focus = QApplication::focusWidget();
+  const QWidget* content = area_.widget();
+  if (content != nullptr && focus != nullptr && content->isAncestorOf(focus)) {
+    area_.ensureWidgetVisible(focus);
+  }
   fit();
 }
 

@@ -17,7 +17,8 @@ using Rows = std::vector<std::pair<int, int>>;
 Rows rowsIn(const QWidget& laidOut);
 
 /// A scroll area whose content is laid out in rows scrolls from row to row and shows no part of a
-/// row, unless it is too low for one. The content may be exchanged.
+/// row, unless it is too low for one. What has the focus stays in sight when the area is resized.
+/// The content may be exchanged.
 class WholeRows final : public QObject {
   Q_OBJECT
 
@@ -28,6 +29,7 @@ class WholeRows final : public QObject {
 
  private:
   void scrolled(int to);
+  void keepFocusSeen();
   void fit();
 
   QScrollArea& area_;
