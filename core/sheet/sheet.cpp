@@ -423,16 +423,13 @@ class Writer {
     return wanted("a squish gap", in::wantedSquish);
   }
 
-  /// All that is clamped; a second and third base gasket where one has it.
+  /// All that is clamped; a second and third base gasket where one has it, each with its ±.
   Rows gasketRows() const {
     Rows under = {enteredRow(in::baseGasket)};
     for (const Input* gasket : {&in::secondBaseGasket, &in::thirdBaseGasket}) {
       if (isLaidIn(*gasket)) under.push_back(enteredRow(*gasket));
     }
-    if (under.size() > 1) {
-      return all({sideBySide("Base gaskets, compressed", std::move(under), " + "),
-                  {enteredRow(in::headGasket)}});
-    }
+    if (under.size() > 1) return all({std::move(under), {enteredRow(in::headGasket)}});
     return sideBySide("Base / head gasket, compressed",
                       {under.front(), enteredRow(in::headGasket)});
   }

@@ -119,6 +119,8 @@ TEST(BuretteSheet, SpeaksOfPortsOrInjectorsWhereThereAreNoValvesOrPlugs) {
   EXPECT_THAT(words("teasel-125"), HasSubstr("ports covered"));
   EXPECT_THAT(words("culvert-1040"), Not(HasSubstr("plug")));
   EXPECT_THAT(words("culvert-1040"), HasSubstr("injector hole uppermost"));
+  EXPECT_THAT(sheetFor(sample("culvert-1040"), SheetKind::Stack).cautions,
+              HasSubstr(". Injectors or glow plugs out before turning"));
   const BenchSheet survey = sheetFor(sample("teasel-125"), SheetKind::Survey);
   EXPECT_THAT(survey.cautions, AllOf(Not(HasSubstr("valve")), HasSubstr("asbestos")));
 }

@@ -294,6 +294,15 @@ TEST(Sheet, PrintsWhatIsClampedAsItWasTypedWithItsTolerance) {
   EXPECT_EQ(rowOf(sheetFor(project), "Head gasket, compressed").texts[1], (Text{"1.30", ""}));
 }
 
+TEST(Sheet, GivesEachOfSeveralBaseGasketsItsToleranceInEveryColumn) {
+  model::Project project = sample("tansy-270");
+  type(project.engines[0], in::baseGasket, "0.40 ± 0.02");
+  type(project.engines[1], in::secondBaseGasket, "0.20 ± 0.03");
+  const Sheet sheet = sheetFor(project);
+  EXPECT_EQ(rowOf(sheet, "Base gasket, compressed").texts[0].exact, "0.40 ± 0.02");
+  EXPECT_EQ(rowOf(sheet, "Second base gasket, compressed").texts[1].exact, "0.20 ± 0.03");
+}
+
 TEST(Sheet, CallsANegativeSpacerASkimInItsBox) {
   model::Project project = sample("burdock-719");
   model::Engine& target = project.engines[static_cast<std::size_t>(project.target())];

@@ -35,14 +35,14 @@ constexpr double kOfSeveral = 8.4;  // least width of each of several
 constexpr double kMostBox = 26.0;   // width
 constexpr double kBetween = 1.4;    // places
 constexpr double kLeastBox = 4.6;   // height
-constexpr double kMostBoxHeight = 10.0;
+constexpr double kMostBoxHeight = 13.0;
 constexpr double kBoxStep = 0.2;
 constexpr double kBlockGap = 1.8;
 constexpr double kMostObjections = 18.0;
 constexpr double kSmallSketch = 40.0;  // before a reading is left out
 constexpr double kLeastSketch = 52.0;
 constexpr double kMostSketch = 84.0;
-constexpr double kMostChain = 130.0;
+constexpr double kMostChain = 170.0;
 constexpr double kLeastCrank = 52.0;
 constexpr double kEnoughCrank = 84.0;  // what a crank takes before more is said against it
 constexpr double kMostCrank = 125.0;
@@ -219,14 +219,15 @@ class BenchPage {
     const auto places = static_cast<std::size_t>(room / mm(least + kBetween));
     boxes.places =
         std::clamp<std::size_t>(places, 1, std::max<std::size_t>(1, asked.places.size()));
-    const double most = kMostBox * static_cast<double>(
-                                       std::max(columns, static_cast<std::size_t>(boxes.readings)));
+    const double most =
+        kMostBox * static_cast<double>(std::max(columns, static_cast<std::size_t>(boxes.readings)));
     boxes.width =
         std::min(room / static_cast<double>(boxes.places), mm(most + kBetween)) - mm(kBetween);
     if (columns == 1) {
       boxes.across = std::clamp(static_cast<int>(boxes.width / mm(kReading)), 1, boxes.readings);
     }
     boxes.rows = (boxes.readings + boxes.across - 1) / boxes.across;
+    if (columns == 1) boxes.across = (boxes.readings + boxes.rows - 1) / boxes.rows;
     return boxes;
   }
 
@@ -367,8 +368,8 @@ class BenchPage {
           boxesLeft() + static_cast<double>(i % boxes.places) * (boxes.width + mm(kBetween));
       const double line = top + static_cast<double>(i / boxes.places) * lineHeight(asked, size_);
       const sheet::Box& place = asked.places[i];
-      paintCaption(place, named ? nameOfPlace(asked, place) : fromCore(place.label), QPointF(left, line),
-                   boxes.width);
+      paintCaption(place, named ? nameOfPlace(asked, place) : fromCore(place.label),
+                   QPointF(left, line), boxes.width);
       paintBoxes(asked, boxes, QPointF(left, line + captionHeight()));
     }
     const double bottom = top + std::max(y - top, boxesHeight(asked, size_));
@@ -551,8 +552,7 @@ class BenchPage {
   SurveyNumbers surveyNumbers() const {
     const auto numberOf = [&](const describe::Input* input) {
       const auto asked = std::ranges::find(sheet_.asked, input, &sheet::Asked::input);
-      return asked == sheet_.asked.end() ? 0
-                                         : static_cast<int>(asked - sheet_.asked.begin()) + 1;
+      return asked == sheet_.asked.end() ? 0 : static_cast<int>(asked - sheet_.asked.begin()) + 1;
     };
     return {.seat = numberOf(&in::seatHeight),
             .across = numberOf(&in::seatAcross),
@@ -574,9 +574,9 @@ class BenchPage {
   std::vector<std::size_t> rows_;  ///< of each table that find room
   BoxSize size_;
   double leastSketch_ = kLeastSketch;  ///< [mm]
-  LineRoom words_;     ///< of notes and tables
-  double top_ = 0.0;   ///< of what is between head and foot
-  double foot_ = 0.0;  ///< of it
+  LineRoom words_;                     ///< of notes and tables
+  double top_ = 0.0;                   ///< of what is between head and foot
+  double foot_ = 0.0;                  ///< of it
 };
 
 /// The widest font in which plate and words find room; none: it needs a larger paper.

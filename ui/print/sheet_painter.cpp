@@ -30,7 +30,8 @@ constexpr double kMostPitch = 4.1;  // from row to row of the table
 constexpr double kPitchStep = 0.05;
 constexpr double kClosestPitch = 0.94;  // times the height of the type: figures have no descent
 constexpr double kPlotWidth = 44.0;
-constexpr double kMostPlot = 42.0;  // height
+constexpr double kNarrowPlot = 36.0;  // width
+constexpr double kMostPlot = 42.0;    // height
 constexpr double kEnoughPlot = 30.0;  // before words give way
 constexpr double kLeastPlot = 19.0;
 constexpr double kBetweenPlots = 2.0;
@@ -53,14 +54,17 @@ constexpr std::array kWords = {100, 85, 75};
 struct Layout {
   int grounds;        ///< [%] of the font's own width
   bool wholeGrounds;  ///< not only those of what decides
-  double leastPlot;   ///< [mm] 0: none
+  double plotWidth;   ///< [mm]
+  double leastPlot;   ///< [mm] height; 0: none
+  /// Words run on across the page below the plots, instead of standing in two columns there.
+  bool across = false;
 };
-constexpr std::array<Layout, 6> kLayouts = {{{100, true, kEnoughPlot},
-                                             {100, false, kEnoughPlot},
-                                             {85, false, kLeastPlot},
-                                             {75, false, kLeastPlot},
-                                             {85, true, 0.0},
-                                             {75, false, 0.0}}};
+constexpr std::array<Layout, 6> kLayouts = {{{100, true, kPlotWidth, kMostPlot},
+                                             {100, false, kPlotWidth, kEnoughPlot},
+                                             {85, false, kPlotWidth, kLeastPlot},
+                                             {75, false, kNarrowPlot, kLeastPlot, true},
+                                             {85, true, 0.0, 0.0},
+                                             {75, false, 0.0, 0.0}}};
 
 /// How the table is made to fit.
 struct Choice {
@@ -140,8 +144,7 @@ class Page {
   /// A caption with the number drawn, and the box under it.
   void paintBox(const QRectF& cell, const QString& label, const QString& drawn) {
     const QPointF middle(0.0, (cell.height() - mm(kBox)) / 2.0);
-    const bool fits =
-        draft_.textWidth(label) + draft_.textWidth(drawn) + mm(1.0) <= cell.width();
+    const bool fits = draft_.textWidth(label) + draft_.textWidth(drawn) + mm(1.0) <= cell.width();
     Drafting& words = fits ? draft_ : narrow_;
     words.text(cell.topLeft() + middle, Qt::AlignLeft, label, false, draft_.ink().faint);
     words.text(cell.topRight() + middle, Qt::AlignRight, drawn);
@@ -216,12 +219,12 @@ class Page {
     const auto say = [&](const char* lead, const std::string& text) {
       if (!text.empty()) paragraphs.push_back({QLatin1String(lead), fromCore(text)});
     };
-    say("Rests on", sheet_.restsOn);
-    const char* further = sheet_.restsOn.empty() ? "Rests on" : "and";
-    if (wholeGrounds_) {
-      say(further, sheet_.restsFurtherOn);
-    } else if (!sheet_.restsFurtherOn.empty()) {
-      say(further, "what else stands by default, from books or computed: see the window.");
+    if (wholeGrounds_ || sheet_.restsFurtherOn.empty()) {
+      say("Rests on", sheet_.restsOn);
+      say(sheet_.restsOn.empty() ? "Rests on" : "and", sheet_.restsFurtherOn);
+    } else {
+      say("Rests on", sheet_.restsOn + (sheet_.restsOn.empty() ? "" : " ") +
+                          "What else stands by default, from books or computed: see the window.");
     }
     say("Waits", sheet_.waitsFor);
     return paragraphs;
@@ -287,7 +290,7 @@ class Page {
     });
   }
 
-  double plotsLeft() const { return inner_.right() - mm(2.0 * kPlotWidth + kBetweenPlots); }
+  double plotsLeft() const { return inner_.right() - mm(2.0 * plotWidth_ + kBetweenPlots); }
   double besideWidth() const { return plotsLeft() - mm(kBesidePlots) - inner_.left(); }
   double halfWidth() const { return (inner_.width() - mm(kBetweenColumns)) / 2.0; }
 
@@ -319,8 +322,14 @@ class Page {
     double height = 0.0;     ///< [device units] of all
   };
 
-  Block placed(const Measured& it, double plots) const {
+  Block placed(const Measured& it, double plots) {
     const double top = mm(1.2);
+    if (across_) {
+      const TextFlow flow = besidePlots(it.stretch, plots, 0.0);
+      double y = top;
+      for (const Paragraph& paragraph : it.paragraphs) y += flow.height(paragraph, y);
+      return {it.paragraphs.size(), 0, y, y};
+    }
     const double all = std::accumulate(it.beside.begin(), it.beside.end(), top);
     Block block{.below = top, .height = top};
     if (plots > 0.0) {
@@ -349,6 +358,17 @@ class Page {
     return block;
   }
 
+  /// Down beside plots of this height and, where words run on, across the page below them.
+  TextFlow besidePlots(int stretch, double plots, double top) {
+    if (!across_) return column(stretch, inner_.left(), besideWidth());
+    QFont font = draft_.font();
+    font.setStretch(stretch);
+    const double below = top + mm(2.0) + plots;
+    return TextFlow(font, *draft_.painter().device(), [=, this](double y) {
+      return LineRoom{inner_.left(), y < below ? besideWidth() : inner_.width()};
+    });
+  }
+
   /// Everything finds room under the table, with plots of this height.
   bool take(const Measured& it, double plots) {
     const Block block = placed(it, plots);
@@ -375,11 +395,12 @@ class Page {
   void arrange() {
     pitch_ = kClosestPitch * narrow_.textHeight() / mm(1.0);
     const std::size_t all = sheet_.objections.size();
-    std::vector<Measured> widths;
-    for (const int stretch : kWords) widths.push_back(measured(stretch, all));
     const bool found = std::ranges::any_of(kLayouts, [&](const Layout& layout) {
       setGrounds(layout.grounds, layout.wholeGrounds);
-      return std::ranges::any_of(widths, [&](const Measured& it) { return take(it, layout); });
+      plotWidth_ = layout.plotWidth;
+      across_ = layout.across;
+      return std::ranges::any_of(kWords,
+                                 [&](int stretch) { return take(measured(stretch, all), layout); });
     });
     for (std::size_t count = all + 1; !found && count > 0; --count) {
       if (take(measured(kWords.back(), count - 1), 0.0)) break;
@@ -407,17 +428,16 @@ class Page {
 
   void paintObjections() {
     std::size_t next = 0;
-    const auto paint = [&](std::size_t count, double left, double width, double top) {
-      const TextFlow flow = column(objections_.stretch, left, width);
+    const auto paint = [&](std::size_t count, const TextFlow& flow, double top) {
       double y = split_ + top;
       for (std::size_t i = 0; i < count; ++i) {
         y = flow.draw(draft_.painter(), draft_.ink().line, objections_.paragraphs[next++], y);
       }
     };
-    paint(block_.beside, inner_.left(), besideWidth(), mm(1.2));
-    paint(block_.left, inner_.left(), halfWidth(), block_.below);
-    paint(objections_.paragraphs.size() - next, inner_.right() - halfWidth(), halfWidth(),
-          block_.below);
+    const auto half = [&](double left) { return column(objections_.stretch, left, halfWidth()); };
+    paint(block_.beside, besidePlots(objections_.stretch, plotHeight_, split_), mm(1.2));
+    paint(block_.left, half(inner_.left()), block_.below);
+    paint(objections_.paragraphs.size() - next, half(inner_.right() - halfWidth()), block_.below);
   }
 
   // ---- Drawings
@@ -448,7 +468,8 @@ class Page {
       const double words = inColumn().height(note(kLongScale), 0.0) + mm(0.5);
       return area.adjusted(0.0, 0.0, 0.0, -words);
     };
-    if (!hasRoomForCrown(narrow_, above(), cylinder, style_)) crown = crownInWords(cylinder, style_);
+    if (!hasRoomForCrown(narrow_, above(), cylinder, style_))
+      crown = crownInWords(cylinder, style_);
     const QRectF stack = above();
     const StackDrawn drawn = paintStack(narrow_, stack, cylinder, style_, {});
     inColumn().draw(draft_.painter(), draft_.ink().faint, note(drawn.enlargement),
@@ -468,11 +489,11 @@ class Page {
       const double high = starWords(0.0, width).height(firingOf(star), 0.0);
       words = both ? std::max(words, high) : words + high;
     }
-    const double below = words + draft_.textHeight() + mm(0.5);
+    const Paragraph caption{{}, fromCore(sheet_.stars.front().caption)};
+    const double below = words + inColumn().height(caption, 0.0) + mm(0.5);
     const bool drawn = area.height() - mm(kStar) - below >= mm(kLeastSection + kLeastStack);
     const double top = area.bottom() - below - (drawn ? mm(kStar) : 0.0);
-    caption(fromCore(sheet_.stars.front().caption),
-            area.bottom() - below + draft_.textHeight() / 2.0);
+    inColumn().draw(draft_.painter(), draft_.ink().faint, caption, area.bottom() - below);
     double y = area.bottom() - words;
     for (const sheet::Star& star : sheet_.stars) {
       const bool own = &star == &sheet_.stars.front();
@@ -525,20 +546,13 @@ class Page {
     return options_.words ? fromCore(options_.words(text.toStdString())) : text;
   }
 
-  TextFlow inColumn() {
-    return column(narrow_.font().stretch(), inner_.left(), drawings_);
-  }
-
-  void caption(const QString& text, double y) {
-    narrow_.text(QPointF(inner_.left(), y), Qt::AlignLeft,
-                 frame_.elided(text, drawings_, narrow_.font()), false, draft_.ink().faint);
-  }
+  TextFlow inColumn() { return column(narrow_.font().stretch(), inner_.left(), drawings_); }
 
   void paintSectionIn(const QRectF& area, const Cylinder& cylinder) {
     const QRectF drawing = drawingIn(area);
     const double top = motion::topDeadCentreAngle(cylinder.mechanism);
-    const SectionDrawn drawn =
-        paintSection(narrow_, drawing, cylinder, style_, {.crankAngle = top, .standardScale = true});
+    const SectionDrawn drawn = paintSection(narrow_, drawing, cylinder, style_,
+                                            {.crankAngle = top, .standardScale = true});
     inColumn().draw(draft_.painter(), draft_.ink().faint, sectionNote(cylinder, drawn.reduction),
                     drawing.bottom());
   }
@@ -561,9 +575,9 @@ class Page {
   void paintPlots() {
     if (plotHeight_ <= 0.0) return;
     const double top = split_ + mm(1.2);
-    const QRectF left(plotsLeft(), top, mm(kPlotWidth), plotHeight_);
+    const QRectF left(plotsLeft(), top, mm(plotWidth_), plotHeight_);
     paintAccelerationPlot(narrow_, left, assessment_, style_, sheet_);
-    paintBoreStrokePlot(narrow_, left.translated(mm(kPlotWidth + kBetweenPlots), 0.0), assessment_,
+    paintBoreStrokePlot(narrow_, left.translated(mm(plotWidth_ + kBetweenPlots), 0.0), assessment_,
                         style_, sheet_);
   }
 
@@ -584,8 +598,10 @@ class Page {
   int groundsStretch_ = 100;  ///< [%]
   bool wholeGrounds_ = true;  ///< with those from books
   double pitch_ = kMostPitch;
-  double plotHeight_ = 0.0;
-  double noteHeight_ = 0.0;  ///< [device units] of the words under the section
+  bool across_ = false;
+  double plotWidth_ = kPlotWidth;  ///< [mm]
+  double plotHeight_ = 0.0;        ///< [device units]
+  double noteHeight_ = 0.0;        ///< [device units] of the words under the section
   Measured objections_;
   Block block_;
 };

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kBetween = 2.8;  // [mm] between columns, at least
 constexpr double kMostBetween = 5.5;
-constexpr double kGroupGap = 1.2;  // [mm] above and below the rule between groups, together
+constexpr double kGroupGap = 1.0;  // [mm] above and below the rule between groups, together
 constexpr double kIndent = 2.5;    // [mm] of a subordinate label
 constexpr double kName = 20.0;     // [mm] of an engine, before it is cut short
 constexpr int kLastRank = 3;       // of a cell to be shortened

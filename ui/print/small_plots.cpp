@@ -155,7 +155,12 @@ void paintKey(Drafting& draft, const assess::Assessment& assessment,
     at += QPointF(0.0, draft.textHeight());
     draft.line(at, at + QPointF(draft.mm(kKeyLine - 1.0), 0.0),
                penOf(draft, assessment.project(), movers[i].engine));
-    draft.text(at + QPointF(draft.mm(kKeyLine), 0.0), Qt::AlignLeft, texts[i]);
+    const QPointF words = at + QPointF(draft.mm(kKeyLine), 0.0);
+    const double half = draft.textHeight() / 2.0;
+    draft.painter().fillRect(
+        QRectF(words - QPointF(0.0, half), QSizeF(draft.textWidth(texts[i]), 2.0 * half)),
+        draft.ink().paper);
+    draft.text(words, Qt::AlignLeft, texts[i]);
   }
 }
 
