@@ -304,6 +304,7 @@ TEST_F(CrankOfASample, HasTheLowestNumberAtTheFreeEnd) {
 }
 
 TEST_F(CrankOfASample, HasTheFirstCylinderWhereItIsSaidToStand) {
+  type(in::cylinderPitch, "");
   type(in::cylinderPosition, "0; 84; 170");
   type(in::viewedFrom, "free end");
   type(in::firstStandsAt, "output end");
@@ -421,11 +422,11 @@ TEST_F(CrankOfASample, IsToldInWordsThatFollowWhatIsSeen) {
   };
   EXPECT_TRUE(says("3 cylinders in line, throws ahead of the first: 1 by 0"))
       << view->accessibleDescription().toStdString();
-  EXPECT_TRUE(says("seen from the free end at an angle"))
+  EXPECT_TRUE(says("at an angle, seen from the free end, turns clockwise"))
       << view->accessibleDescription().toStdString();
-  EXPECT_TRUE(says("Turned clockwise by 0"));
+  EXPECT_TRUE(says("Turned by 0"));
   QTest::keyClick(view, Qt::Key_PageDown);
-  EXPECT_TRUE(says("Turned clockwise by 10"));
+  EXPECT_TRUE(says("Turned by 10"));
   QTest::keyClick(view, Qt::Key_End);
   EXPECT_FALSE(says("at an angle"));
   QTest::keyClick(view, Qt::Key_Right);

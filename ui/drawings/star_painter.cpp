@@ -141,6 +141,26 @@ void paintRotation(Drafting& draft, const Star& star, QPointF centre, double rad
   }
 }
 
+/// On its throw, as it is entered, where it lies over none that is written; nowhere where there is
+/// no such place.
+void writeAngle(Drafting& draft, const QString& angle, QPointF centre, QPointF throwOut,
+                std::vector<QRectF>& written) {
+  constexpr double kWidest = 0.74;                // of the throw
+  constexpr double kPlaces[] = {0.55, 0.7, 0.4};  // on it
+  const QSizeF size(draft.textWidth(angle), draft.textHeight());
+  if (size.width() > kWidest * std::hypot(throwOut.x(), throwOut.y())) return;
+  for (const double place : kPlaces) {
+    QRectF box({}, size);
+    box.moveCenter(centre + place * throwOut);
+    if (std::ranges::any_of(written, [&](const QRectF& other) { return other.intersects(box); })) {
+      continue;
+    }
+    draft.label(box.center(), angle);
+    written.push_back(box);
+    return;
+  }
+}
+
 }  // namespace
 
 void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
@@ -164,14 +184,13 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
                draft.centre());
   }
   draft.circle(centre, radius, draft.narrow());
+  std::vector<QRectF> angles;
   for (const Ray& ray : raysOf(star, [](const StarThrow& one) { return one.ahead; })) {
     const QPointF way = pointing(ray.angle, star.clockwise);
     draft.line(centre, centre + (radius - pin) * way, draft.wide());
     draft.circle(centre + radius * way, pin, draft.wide(), draft.ink().fill);
-    const QString angle = degrees(ray.angle, star.mark) + QChar(u'°');  // as it is entered
-    const bool fits = draft.textWidth(angle) < 0.8 * (radius - pin);
-    if (star.angles && fits && std::abs(ray.angle) > kSame) {
-      draft.label(centre + 0.55 * radius * way, angle);
+    if (star.angles && std::abs(ray.angle) > kSame) {
+      writeAngle(draft, degrees(ray.angle, star.mark) + QChar(u'°'), centre, radius * way, angles);
     }
   }
   std::vector<QRectF> over;
