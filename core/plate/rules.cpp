@@ -164,7 +164,7 @@ const Rule partingCutsHoles{
                : "Spacer plate: {1} are halved by the parting, each of two plates has a part of "
                  "them.",
            {all}},
-          {&in::platesInStack});
+          {&in::platesInStack, &in::plateBore});
       finding.hint = {
           "Drill them with the plates clamped edge to edge: a drill runs off half a hole.", {}};
     }};
