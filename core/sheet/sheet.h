@@ -139,8 +139,8 @@ struct Sheet {
   /// What is assumed or by default of what decides; may be empty.
   std::string restsOn;
   std::string restsFurtherOn;  ///< the same of the rest; from books, computed, none; may be empty
-  std::string waitsFor;               ///< entries that are missing; may be empty
-  std::string besides;  ///< engines of the project without a column, by name; may be empty
+  std::string waitsFor;        ///< entries that are missing; may be empty
+  std::string besides;         ///< engines of the project without a column, by name; may be empty
   std::vector<Measured> asBuilt;
   std::vector<Box> closing;  ///< boxes of the whole engine
   std::string checkBar;
