@@ -246,8 +246,8 @@ TEST_F(ThrowsOnPaper, SaysOfEachTopWhatTheWindowSays) {
 TEST_F(ThrowsOnPaper, DrawsTheCrankOrSaysWhatIsMissing) {
   ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
   EXPECT_TRUE(
-      printed().contains(QStringLiteral("Cylinder 1 at its top dead centre, seen from the "
-                                        "free end at an angle (isometric).")));
+      printed().contains(QStringLiteral("Cylinder 1 at its top dead centre, at an angle "
+                                        "(isometric), seen from the free end, turns clockwise.")));
   document_.type(kTarget, in::rodLength, QStringLiteral("20"));
   EXPECT_TRUE(printed().contains(QStringLiteral("No drawing.")));
   document_.type(kTarget, in::rodLength, QStringLiteral("118"));

@@ -44,6 +44,7 @@ constexpr double kLongScale = 12.5;  // one that is long to write
 constexpr double kLeastStarWidth = 27.0;
 constexpr std::size_t kMostBeside = 6;  // throws of stars beside each other
 constexpr double kLeastSection = 48.0;  // height; before it is cut shorter there is no star
+constexpr double kSmallSection = 40.0;  // height; before it is cut shorter words are left out
 constexpr double kBetweenColumns = 4.0;
 constexpr int kBoxesInARow = 6;
 
@@ -252,14 +253,18 @@ class Page {
   void divide(double top, double bottom) {
     top_ = top;
     foot_ = bottom;
+    leastDrawings_ = mm(kSmallSection + kLeastStack + 3.0) + underStars().height;
     arrange();
     // What nobody needs goes to the drawings.
-    split_ = std::max(tableBottom(), bottom_ - needed());
+    split_ = std::max(upperBottom(), bottom_ - needed());
     frame_.rule(top_);
     frame_.rule(split_);
   }
 
-  double tableBottom() const { return top_ + mm(2.0) + table_.height(pitch_); }
+  /// Of the table, and of drawings that can be read.
+  double upperBottom() const {
+    return top_ + std::max(mm(2.0) + table_.height(pitch_), leastDrawings_);
+  }
 
   static Paragraph paragraphOf(const sheet::Objection& objection) {
     return {fromCore(objection.word), fromCore(objection.sentence)};
@@ -375,7 +380,7 @@ class Page {
     plotHeight_ = plots;
     objections_ = it;
     block_ = block;
-    return tableBottom() + needed() <= bottom_;
+    return upperBottom() + needed() <= bottom_;
   }
 
   double needed() const {
@@ -420,7 +425,7 @@ class Page {
   void openRows() {
     while (pitch_ + kPitchStep <= kMostPitch) {
       pitch_ += kPitchStep;
-      if (tableBottom() + needed() <= bottom_) continue;
+      if (upperBottom() + needed() <= bottom_) continue;
       pitch_ -= kPitchStep;
       return;
     }
@@ -481,19 +486,10 @@ class Page {
   /// upper edge.
   double paintStars(const QRectF& area) {
     if (sheet_.stars.empty()) return area.bottom();
-    const bool both = sheet_.stars.size() > 1 && drawings_ >= mm(2.0 * kLeastStarWidth) &&
-                      sheet_.stars.front().throws.size() <= kMostBeside;
-    const double width = both ? drawings_ / 2.0 : drawings_;
-    double words = 0.0;
-    for (const sheet::Star& star : sheet_.stars) {
-      const double high = starWords(0.0, width).height(firingOf(star), 0.0);
-      words = both ? std::max(words, high) : words + high;
-    }
-    const Paragraph caption{{}, fromCore(sheet_.stars.front().caption)};
-    const double below = words + inColumn().height(caption, 0.0) + mm(0.5);
+    const auto [both, width, words, below] = underStars();
     const bool drawn = area.height() - mm(kStar) - below >= mm(kLeastSection + kLeastStack);
     const double top = area.bottom() - below - (drawn ? mm(kStar) : 0.0);
-    inColumn().draw(draft_.painter(), draft_.ink().faint, caption, area.bottom() - below);
+    inColumn().draw(draft_.painter(), draft_.ink().faint, captionOfStars(), area.bottom() - below);
     double y = area.bottom() - words;
     for (const sheet::Star& star : sheet_.stars) {
       const bool own = &star == &sheet_.stars.front();
@@ -508,6 +504,30 @@ class Page {
     }
     return top - mm(1.0);
   }
+
+  /// What is said under the stars.
+  struct UnderStars {
+    bool both = false;    ///< beside each other
+    double width = 0.0;   ///< [device units] of each
+    double words = 0.0;   ///< [device units] height of when they fire
+    double height = 0.0;  ///< [device units] with the caption
+  };
+
+  UnderStars underStars() {
+    if (sheet_.stars.empty()) return {};
+    UnderStars under;
+    under.both = sheet_.stars.size() > 1 && drawings_ >= mm(2.0 * kLeastStarWidth) &&
+                 sheet_.stars.front().throws.size() <= kMostBeside;
+    under.width = under.both ? drawings_ / 2.0 : drawings_;
+    for (const sheet::Star& star : sheet_.stars) {
+      const double high = starWords(0.0, under.width).height(firingOf(star), 0.0);
+      under.words = under.both ? std::max(under.words, high) : under.words + high;
+    }
+    under.height = under.words + inColumn().height(captionOfStars(), 0.0) + mm(0.5);
+    return under;
+  }
+
+  Paragraph captionOfStars() const { return {{}, fromCore(sheet_.stars.front().caption)}; }
 
   TextFlow starWords(double left, double width) {
     return column(narrow_.font().stretch(), left, width - mm(2.0));
@@ -591,12 +611,13 @@ class Page {
   const QRectF inner_;
   const double drawings_;  ///< [device units] width
   SheetTable table_;
-  double top_ = 0.0;          ///< of drawings and table
-  double split_ = 0.0;        ///< between them and plots with objections
-  double bottom_ = 0.0;       ///< of plots and objections
-  double foot_ = 0.0;         ///< of what the numbers rest on
-  int groundsStretch_ = 100;  ///< [%]
-  bool wholeGrounds_ = true;  ///< with those from books
+  double top_ = 0.0;            ///< of drawings and table
+  double split_ = 0.0;          ///< between them and plots with objections
+  double leastDrawings_ = 0.0;  ///< [device units] height, with what is said under them
+  double bottom_ = 0.0;         ///< of plots and objections
+  double foot_ = 0.0;           ///< of what the numbers rest on
+  int groundsStretch_ = 100;    ///< [%]
+  bool wholeGrounds_ = true;    ///< with those from books
   double pitch_ = kMostPitch;
   bool across_ = false;
   double plotWidth_ = kPlotWidth;  ///< [mm]
