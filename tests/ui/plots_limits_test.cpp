@@ -92,7 +92,7 @@ TEST_F(LimitsView, NamesStandAboveTheBarsWhereItIsNarrow) {
   for (const auto& [at, name] : scene().panels[0].y.names) EXPECT_TRUE(name.isEmpty());
   for (const QString& name : limitNames()) {
     EXPECT_TRUE(std::ranges::any_of(scene().marks, [&](const PlotMark& mark) {
-      return mark.label.startsWith(name);
+      return mark.label.endsWith(name);
     })) << name.toStdString();
   }
 }

@@ -58,12 +58,16 @@ class SectionPainter {
  public:
   SectionPainter(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                  const units::Style& style, const SectionOptions& options)
-      : draft_(draft), area_(area), it_(cylinder), style_(style) {
+      : draft_(draft),
+        area_(area),
+        it_(cylinder),
+        style_(style),
+        standardScale_(options.standardScale) {
     pose_ = motion::pose(it_.mechanism, options.crankAngle);
     const double top = motion::topDeadCentreAngle(it_.mechanism);
     drawn_.atTop =
         std::abs(std::remainder(options.crankAngle - top, 2.0 * std::numbers::pi)) < 1e-3;
-    place(options.standardScale);
+    place();
   }
 
   SectionDrawn paint() {
@@ -104,7 +108,8 @@ class SectionPainter {
            draft_.mm(kDimension + kEdge);
   }
   double rightOf(double scale) const {
-    return reach_ * scale + draft_.mm(kToDimension + kEdge) + besideLine(scale);
+    return reach_ * scale + draft_.mm(kToDimension + kEdge) +
+           (standardScale_ ? 0.0 : besideLine(scale));
   }
   /// Room beyond the dimension line on the right for what is too short to carry its number.
   double besideLine(double scale) const {
@@ -118,7 +123,7 @@ class SectionPainter {
   }
   /// A dimension line is as long as its number, clear of the lines at its ends.
   bool carries(double line, const QString& text) const {
-    return line > draft_.textWidth(text) + draft_.mm(1.5);
+    return line > draft_.textWidth(text) + draft_.mm(0.3);
   }
   bool fits(double scale) const {
     return leftOf(scale) + rightOf(scale) <= area_.width() &&
@@ -126,10 +131,10 @@ class SectionPainter {
   }
 
   /// Chooses scale and origin so that every crank angle finds room.
-  void place(bool standardScale) {
+  void place() {
     reach_ = std::max(outside(kCrankcase) + std::abs(it_.boreAxis), crankReach());
     const double perMetre = draft_.mm(1000.0);
-    if (standardScale) {
+    if (standardScale_) {
       const auto chosen = std::ranges::find_if(
           kReductions, [&](double reduction) { return fits(perMetre / reduction); });
       drawn_.reduction = chosen != kReductions.end() ? *chosen : kReductions.back();
@@ -517,6 +522,7 @@ class SectionPainter {
   const QRectF area_;
   const Cylinder& it_;
   const units::Style& style_;
+  bool standardScale_;  ///< not made smaller for the sake of a figure
   motion::Pose pose_;
   double scale_ = 1.0;  ///< [device units per m]
   double reach_ = 0.0;  ///< [m] of the widest part from the crank axis

@@ -34,8 +34,7 @@ constexpr int kSamplesInFull = 16'384;
 constexpr int kProgressSteps = 1000;
 
 // How plots and words share the height.
-constexpr int kPlotLines = 10;       // of text: one that can be read
-constexpr int kPlotsLines = 16;      // of text
+constexpr int kPlotsLines = 20;      // of text: two that can be read
 constexpr int kWordsLines = 9;       // of text
 constexpr double kWordsShare = 0.4;  // of the height, at most
 
@@ -68,10 +67,12 @@ class LikelihoodPlot::Parts {
   }
 
   void layOut(LikelihoodPlot& view) {
-    auto* plots = new PaneColumn(Qt::Vertical, 0.5);
-    plots->addPane(gap, kPlotLines);
-    plots->addPane(ratio, kPlotLines);
-    plots->setNames({taste.label(out::squishGap), taste.label(out::compressionRatio)});
+    auto* plots = new QWidget;
+    auto* pair = new QVBoxLayout(plots);
+    pair->setContentsMargins(0, 0, 0, 0);
+    pair->setSpacing(4);
+    pair->addWidget(gap, 1);
+    pair->addWidget(ratio, 1);
     auto* row = new QHBoxLayout;
     row->addWidget(command);
     row->addWidget(progress, 1);
@@ -199,7 +200,7 @@ class LikelihoodPlot::Parts {
         rows.back() << taste.shown(Kind::Share, samples->stack.gap.chanceBelow(under), 3);
       }
     }
-    readout->show(headings, rows);
+    readout->show(rows.empty() ? QStringList() : headings, rows);
     QString remark = why.isEmpty()
                          ? tr("Dashed lines: 2.5, 50 and 97.5 in 100 are below. Outline: sampled.")
                          : tr("No chances are known: %1.").arg(why);

@@ -60,7 +60,8 @@ class Chart {
     const std::vector<int> beside = besideTarget();
     const double more = kBeside * static_cast<double>(std::max<std::size_t>(beside.size(), 1) - 1);
     drawWanted(target);  // before the bars, whose numbers leave its name the room
-    double row = above_ ? more - 0.6 : more - 0.3;
+    // The more bars a row has, the lower is a row of text beside it.
+    double row = more - (above_ ? 0.6 : 0.3) - 0.7 * more;
     std::vector<double> rows;
     for (const Line& line : lines()) {
       row -= (line.governs ? 1.0 : 1.6) + more + (above_ ? kName : 0.0);
@@ -137,11 +138,11 @@ class Chart {
     return parts.join(QStringLiteral(" · "));
   }
 
-  /// Above its bars a name has the target's number with it.
+  /// Above its bars a name has the target's number with it, first: it is never cut short.
   void nameAbove(const Line& line, double row, const QString& number) {
     if (!above_) return;
     write({0.0, row + 0.42 + 0.5 * kName},
-          number.isEmpty() ? line.name : tr("%1: %2").arg(line.name, number));
+          number.isEmpty() ? line.name : tr("%1: %2").arg(number, line.name));
   }
 
   void drawTarget(int target, const Line& line, double row) {

@@ -327,21 +327,24 @@ class Annotations final : public Drawing {
   void labelEnd(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
                 LabelPlaces& places) const {
     const QPointF at = place(mark.panel, mark.at);
-    QRectF box = boxOf(mark.label);
+    const QString words =
+        QFontMetricsF(look_.theme.font)
+            .elidedText(mark.label, Qt::ElideRight, room.width() - 2.0 * kPad - 2.0);
+    QRectF box = boxOf(words);
     const auto stands = [&](double left, bool clear) {
       box.moveTopLeft({left, at.y() - box.height() / 2});
       box.moveTop(std::max(room.top(), std::min(box.top(), room.bottom() - box.height())));
-      const QRectF words = box.adjusted(1.0, 0.0, -1.0, 0.0);  // the line itself is beside it
+      const QRectF within = box.adjusted(1.0, 0.0, -1.0, 0.0);  // the line itself is beside it
       const bool before = left < at.x();
-      return room.contains(box) && places.isFree(words) &&
-             !(before && coversArea(mark.panel, words)) &&
-             !(clear && coversCurve(mark.panel, words));
+      return room.contains(box) && places.isFree(within) &&
+             !(before && coversArea(mark.panel, within)) &&
+             !(clear && coversCurve(mark.panel, within));
     };
     for (const bool clear : {true, false}) {
       for (const double left : {at.x(), at.x() - box.width()}) {
         if (!stands(left, clear)) continue;
-        places.take(box, mark.label);
-        write(painter, box, mark.label, Ink::Text);
+        places.take(box, words);
+        write(painter, box, words, Ink::Text);
         return;
       }
     }
@@ -380,7 +383,7 @@ class Annotations final : public Drawing {
       return std::any_of(corners.begin(), corners.end(), inPanel);
     };
     if (near(true) || (mark.keepsClear ? away() : near(false))) {
-      leadTo(painter, box, at);
+      if (!mark.keepsClear) leadTo(painter, box, at);  // those say whose they are
       write(painter, box, mark.label, Ink::Text);
     }
   }
