@@ -66,6 +66,17 @@ TEST_F(Closure, ForbidsBeyondTheWorstCaseAndNamesWhatAllShare) {
       << told(*finding);
 }
 
+TEST_F(Closure, SaysWhereTheJointPlusMinusHasThatOfAnInstrumentInIt) {
+  measure({0.4, 0.4, 0.4});
+  const std::string usual = "with the usual one of the instrument where none is entered";
+  const auto finding = [&](const Assessment& assessment) {
+    return told(*findingOf(assessment, kDonor, "deck_closure"));
+  };
+  EXPECT_THAT(finding(Assessment(project_)), testing::Not(HasSubstr(usual)));
+  type(donor(), "rod_length_m", "118");
+  EXPECT_THAT(finding(Assessment(project_)), HasSubstr(usual));
+}
+
 TEST_F(Closure, BlamesOneCylinderWhereOnlyThatOneIsOff) {
   measure({0.0, 0.0, 0.4});
   const Assessment assessment(project_);
