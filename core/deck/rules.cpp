@@ -227,7 +227,7 @@ const Rule squishCloses{
     .judge = [](Reader& read, Speaker& speak) {
       const double gap = read(out::squishGap);
       const double least = gap - read.worst(out::squishGap);
-      if (least > 0.0) return;
+      if (least > kRounding) return;
       Finding& finding =
           speak.say(Weight::Forbids,
                     {"The {1} is {2}, at worst case {3}: the piston can touch the head.",

@@ -636,12 +636,15 @@ const Rule masterAndSlaves{
       }
     }};
 
-/// [rad] Throws and axes, each from that of the first.
+/// [rad] Throws and axes, each from that of the first; those that cannot be read are left out.
 std::vector<double> anglesFromFirst(Reader& read) {
   std::vector<double> angles;
   for (const Input* input : {&in::throwAhead, &in::cylinderAxis}) {
-    const double first = read.at(0)(*input);
-    for (int i = 0; i < read.cylinders(); ++i) angles.push_back(read.at(i)(*input) - first);
+    Reader first = read.at(0);
+    for (int i = 0; first.stands(*input) && i < read.cylinders(); ++i) {
+      Reader here = read.at(i);
+      if (here.stands(*input)) angles.push_back(here(*input) - first(*input));
+    }
   }
   return angles;
 }
@@ -701,11 +704,18 @@ const Rule rotationTurned{
     .source = kPractice,
     .judge = [](Reader& read, Speaker& speak) {
       if (!turnsAgainstDonor(read)) return;
-      speak.say(Weight::Objects,
-                {"It turns the other way round than the donor: throws copied from there are a "
-                 "mirror image, and starter, oil pump and cams want the donor’s sense.",
-                 {}},
-                {&in::rotation, &in::viewedFrom});
+      Finding& finding =
+          speak.say(Weight::Objects,
+                    {"It turns the other way round than the donor: throws copied from there are a "
+                     "mirror image, and starter, oil pump and cams want the donor’s sense.",
+                     {}},
+                    {&in::rotation, &in::viewedFrom});
+      if (model::severalBanks(read)) {
+        finding.hint = {
+            "So are the cylinder axes: at the angles of the donor each bank stands on the other "
+            "side of the case.",
+            {}};
+      }
     }};
 
 /// [rad] Throws ahead of that of the cylinder which the engine has first, of each cylinder its own

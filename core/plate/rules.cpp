@@ -188,6 +188,16 @@ const Rule holesFit{
       }
     }};
 
+/// [m] Of a plate in one piece, at its ends where they are known, else at the cylinders.
+double thinnestOf(Reader& read, const survey::SeatLine& line) {
+  double thinnest = read.least(out::spacerInStack);
+  for (const describe::Input* size : {&in::plateLength, &in::plateWidth, &in::plateBore}) {
+    if (!read.stands(*size)) return thinnest;
+  }
+  const Outline outline = outlineAsEntered(read);
+  return std::min({thinnest, line.at(outline.left()), line.at(outline.right())});
+}
+
 /// One piece of metal is flat or tapered; what lies on no straight line is neither.
 const Rule onePiece{
     .key = "one_plate_of_several_thicknesses",
@@ -204,7 +214,16 @@ const Rule onePiece{
         thicknesses.push_back(fine(read.at(i)(out::spacerInStack)));
       }
       if (read.most(out::spacerInStack) - read.least(out::spacerInStack) < kTrue) return;
-      if (taperInStack(read)) {
+      if (const auto line = taperInStack(read)) {
+        const double thinnest = thinnestOf(read, *line);
+        if (thinnest < kTrue) {
+          speak.say(Weight::Forbids,
+                    {"A plate tapered from end to end, {1} at the cylinder axes, comes to {2} at "
+                     "its thin end: it cannot be made.",
+                     {thicknesses, fine(thinnest)}},
+                    {&in::platesInStack, &in::spacer});
+          return;
+        }
         speak.say(Weight::Remarks,
                   {"The plate is tapered: {1} at the cylinder axes. Measure the seats again before "
                    "it is cut, and mark which end is which.",

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/plate/outline.h"
@@ -47,6 +48,9 @@ struct Chain {
   Link gap;                   ///< what is left between them
   std::string caption;        ///< of which cylinder
 };
+
+/// How the first note of a plate begins that something forbids.
+inline constexpr std::string_view kNotToBeCut = "NOT TO BE CUT";
 
 struct BenchSheet {
   SheetKind kind = SheetKind::Survey;

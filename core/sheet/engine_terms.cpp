@@ -19,7 +19,7 @@ struct Term {
   std::string_view instead;
 };
 
-/// One after another: what a term puts in is not to be found by a later one.
+/// What a term puts in is not to be found by any of them: a text may come by twice.
 constexpr Term kTerms[] = {
     {Of::TwoStroke, "Plug and valves in", "Plug in"},
     {Of::TwoStroke, "; valve recesses in the head count here", ""},
@@ -37,8 +37,8 @@ constexpr Term kTerms[] = {
     {Of::Compression, "Plug hole filled with it", "Injector hole filled with it"},
     {Of::Compression, "plug hole", "injector hole"},
     {Of::Compression, "Plug and valves in", "Injector and valves in"},
-    {Of::Compression, "plugs out", "injectors or glow plugs out"},
-    {Of::Compression, "Plugs out", "Injectors or glow plugs out"},
+    {Of::Compression, "plugs out", "glow plugs or injectors out"},
+    {Of::Compression, "Plugs out", "Glow plugs or injectors out"},
     {Of::Compression, "Squish gap", "Bumping clearance"},
     {Of::Compression, "squish gap", "bumping clearance"},
 };

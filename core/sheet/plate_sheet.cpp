@@ -161,11 +161,31 @@ void writeHoles(BenchWork& work, const describe::Rows& rows) {
   work.sheet.grids.push_back(std::move(grid));
 }
 
+/// Of one piece for unlike needs nobody has said yet whether it is flat or tapered.
+std::string whyNoneIsChosen(const BenchWork& work) {
+  const bool inOnePiece =
+      work.value(in::platesInStack) == model::answer(model::PlatesInStack::OneForAll);
+  if (!inOnePiece || work.given(in::spacer)) return {};
+  std::string needed;
+  bool unlike = false;
+  for (int i = 0; i < work.cylinders(); ++i) {
+    const describe::Cell& cell = work.cell(out::spacerInStack, i);
+    if (cell.state != describe::State::Value) return {};
+    unlike = unlike || std::abs(cell.value - work.cell(out::spacerInStack).value) >= plate::kTrue;
+    needed += (i > 0 ? " · " : "") + work.number(Kind::FineLength, cell.value);
+  }
+  if (!unlike) return {};
+  return "No plate is chosen yet: the cylinders ask for " + needed + " " +
+         std::string(work.style.unit(Kind::FineLength)) +
+         ". Put one flat plate, a tapered one, or one for each cylinder into the stack first.";
+}
+
 /// Wherever the drawing goes without the page.
 void writeWhatForbids(BenchWork& work) {
   const auto found = std::ranges::find(work.sheet.objections, "forbids", &Objection::word);
   if (found == work.sheet.objections.end()) return;
-  work.sheet.notes.insert(work.sheet.notes.begin(), "NOT TO BE CUT: " + found->sentence);
+  work.sheet.notes.insert(work.sheet.notes.begin(),
+                          std::string(kNotToBeCut) + ": " + found->sentence);
 }
 
 }  // namespace
@@ -176,6 +196,8 @@ void writePlate(BenchWork& work) {
     work.sheet.whyNoDrawing = told.whyNot;
     return;
   }
+  work.sheet.whyNoDrawing = whyNoneIsChosen(work);
+  if (!work.sheet.whyNoDrawing.empty()) return;
   work.sheet.plate = plate::outlineFrom(*told.rows);
   writeThickness(work);
   writeHoles(work, *told.rows);

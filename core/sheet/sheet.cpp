@@ -601,12 +601,14 @@ class Writer {
     return (length(all) <= kMostLetters ? all : listed(angles, " · ")) + unitOf(Kind::Angle);
   }
 
-  /// "fires 1-2, 450 · 270°; throws 0 · 270°; tops 0 · 90°"
+  /// "fires 1-2, 450 · 270°; cylinders 1, 2: throws ahead by 0 · 270°; tops 0 · 90°"
   std::string firingOf(int number, const std::string& order) const {
     const int n = evaluation_.cylinders(number);
+    std::vector<std::string> numbers;
     std::vector<double> throws;
     std::vector<double> axes;
     for (int i = 0; i < n; ++i) {
+      numbers.push_back(numberOf(number, i));
       throws.push_back(evaluation_.inputValue(number, in::throwAhead, i));
       axes.push_back(evaluation_.inputValue(number, in::cylinderAxis, i));
     }
@@ -616,8 +618,9 @@ class Writer {
     });
     const bool inLine =
         std::ranges::all_of(axes, [&](double axis) { return axis == axes.front(); });
-    return "fires " + order + "; throws " + inARow(throws) +
-           (inLine ? "" : "; axes " + inARow(axes)) + "; tops " + tops;
+    return "fires " + order + "; cylinders " + join(numbers, ", ") + ": throws ahead by " +
+           inARow(throws) + (inLine ? "" : "; axes turned with it by " + inARow(axes)) + "; tops " +
+           tops;
   }
 
   firing::Strokes strokesOf(int number) const {
@@ -631,17 +634,38 @@ class Writer {
   }
 
   std::string orderAndIntervals(int number, const std::vector<double>& firesAt) const {
-    const firing::Order order = firing::sorted(firesAt);
+    firing::Order order = firing::sorted(firesAt);
     const firing::Strokes strokes = strokesOf(number);
     std::vector<int> numbers(firesAt.size());
     for (std::size_t i = 0; i < numbers.size(); ++i) {
       numbers[i] = model::numberOfCylinder(evaluation_, number, static_cast<int>(i));
     }
+    nameTogetherAsEntered(number, numbers, order);
     const std::string text = firing::words(order, numbers);
     if (firing::isEven(order, strokes)) {
       return text + ", " + degrees(order.largestGap(strokes)) + unitOf(Kind::Angle) + " each";
     }
     return text + ", " + inARow(order.intervals(strokes));
+  }
+
+  /// Those that fire together, in the order in which they were entered.
+  void nameTogetherAsEntered(int engine, const std::vector<int>& numbers,
+                             firing::Order& order) const {
+    if (!evaluation_.inputGiven(engine, in::firingOrder)) return;
+    const auto entered = [&](int cylinder) {
+      const int named = numbers[static_cast<std::size_t>(cylinder)];
+      int place = 0;
+      while (place < evaluation_.cylinders(engine) &&
+             evaluation_.inputValue(engine, in::firingOrder, place) != named) {
+        ++place;
+      }
+      return place;
+    };
+    for (std::size_t from = 0, to = 0; from < order.at.size(); from = to) {
+      while (to < order.at.size() && order.at[to] - order.at[from] < firing::kSame) ++to;
+      std::ranges::sort(order.cylinders.begin() + static_cast<std::ptrdiff_t>(from),
+                        order.cylinders.begin() + static_cast<std::ptrdiff_t>(to), {}, entered);
+    }
   }
 
   void writeStars() {

@@ -114,6 +114,17 @@ TEST_F(PlateOfTheTriple, IsATableOfBoresAndHoles) {
   EXPECT_EQ(finding(assessment), nullptr);
 }
 
+// By hand: 0.145 mm less from axis to axis, and the plate goes on 56 mm beyond the last one.
+TEST_F(PlateOfTheTriple, IsForbiddenWhereItTapersToNothing) {
+  type(target(), "spacer_m", "0.30; 0.155; 0.01");
+  const Assessment assessment(project_);
+  const describe::Finding* finding =
+      findingOf(assessment, kTarget, "one_plate_of_several_thicknesses");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Forbids);
+  EXPECT_THAT(assess::told(*finding), testing::HasSubstr("comes to −0.09 mm at its thin end"));
+}
+
 // By definition: two banks lie in two planes, and no plate lies under both.
 TEST(PlateOfAV, IsThatOfTheFirstBank) {
   model::Project project = sample("tansy-270");

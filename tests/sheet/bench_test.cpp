@@ -120,7 +120,7 @@ TEST(BuretteSheet, SpeaksOfPortsOrInjectorsWhereThereAreNoValvesOrPlugs) {
   EXPECT_THAT(words("culvert-1040"), Not(HasSubstr("plug")));
   EXPECT_THAT(words("culvert-1040"), HasSubstr("injector hole uppermost"));
   EXPECT_THAT(sheetFor(sample("culvert-1040"), SheetKind::Stack).cautions,
-              HasSubstr(". Injectors or glow plugs out before turning"));
+              HasSubstr(". Glow plugs or injectors out before turning"));
   const BenchSheet survey = sheetFor(sample("teasel-125"), SheetKind::Survey);
   EXPECT_THAT(survey.cautions, AllOf(Not(HasSubstr("valve")), HasSubstr("asbestos")));
 }
@@ -356,6 +356,15 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
   EXPECT_EQ(sheetFor(project, SheetKind::Plate).notes.front(),
             "Thickness 0.95\u00A0mm ± 0.005\u00A0mm.")
       << "as entered";
+}
+
+TEST(PlateSheet, OfUnlikeNeedsThatNobodyChoseAPlateForHasNone) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "spacer_m", "");
+  type(project.engines[1], "plates_in_stack", "one for all");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Plate);
+  EXPECT_FALSE(sheet.plate.has_value());
+  EXPECT_THAT(sheet.whyNoDrawing, HasSubstr("No plate is chosen yet: the cylinders ask for 1.03"));
 }
 
 TEST(PlateSheet, OfMetalThatIsToComeOffHasNoPlate) {

@@ -214,7 +214,7 @@ TEST(ThrowsSheet, OfCompressionIgnitionSpeaksOfInjectionAndOfNoCoil) {
   EXPECT_THAT(marks.columns, Not(Contains(HasSubstr("coil"))));
   EXPECT_THAT(sheet.notes, Contains(HasSubstr("Marks for the start of injection")));
   EXPECT_THAT(sheet.notes, Not(Contains(HasSubstr("ignite"))));
-  EXPECT_THAT(sheet.cautions, HasSubstr("glow plugs out"));
+  EXPECT_THAT(sheet.cautions, HasSubstr("glow plugs or injectors out"));
 }
 
 TEST(ThrowsSheet, HasTheReadersDecimalMarkInWordsToo) {

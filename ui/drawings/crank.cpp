@@ -81,6 +81,7 @@ class CrankReader {
       known_ = known_ || measure->given;
       if (!measure->given) assume(*measure->input);
     }
+    if (!evaluation_.inputStands(engine_, in::cylinderAxis, place)) assume(in::cylinderAxis);
     FigureCylinder one{.ahead = cylinders_ > 1 ? value(in::throwAhead, place) : 0.0,
                        .axis = value(in::cylinderAxis, place),
                        .along = 0.0,

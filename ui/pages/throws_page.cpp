@@ -34,16 +34,19 @@ Answer answer(const Desk& desk) {
   const bool entered = desk.document.evaluation().inputGiven(engine, in::firingOrder) ||
                        desk.document.evaluation().inputGiven(engine, in::firesLater);
   const Tabulated table = desk.document.evaluation().tabulated(engine, out::firingTable);
-  QStringList order;
-  for (std::size_t i = 0; i < table.rows.size(); ++i) {
-    order += QString::number(table.rows["cylinder"].numbers[static_cast<Eigen::Index>(i)], 'f', 0);
+  const Eigen::ArrayXd& then = table.rows["then_rad"].numbers;
+  QStringList cylinders;
+  QString order;
+  for (Eigen::Index i = 0; i < then.size(); ++i) {
+    cylinders += QString::number(table.rows["cylinder"].numbers[i], 'f', 0);
+    if (i > 0) order += then[i - 1] < firing::kSame ? u'+' : u'-';
+    order += cylinders.back();
   }
   Eigen::Index most = 0;
-  const Eigen::ArrayXd& then = table.rows["then_rad"].numbers;
   const bool even = then.maxCoeff(&most) - then.minCoeff() < firing::kSame;
-  said.sentence = even ? tr("largest interval, firing %1").arg(order.join(u'-'))
+  said.sentence = even ? tr("largest interval, firing %1").arg(order)
                        : tr("largest interval, from %1 to %2, firing %3")
-                             .arg(order[most], order[(most + 1) % order.size()], order.join(u'-'));
+                             .arg(cylinders[most], cylinders[(most + 1) % cylinders.size()], order);
   said.further = entered ? tr("least %1").arg(figures(desk, engine, out::leastFiringGap))
                          : tr("least %1 · the most even order, while none is entered")
                                .arg(figures(desk, engine, out::leastFiringGap));

@@ -2,8 +2,10 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QtMath>
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -487,7 +489,28 @@ class BenchPage {
       room.moveLeft(inner().center().x() - room.width() / 2.0);
     }
     paintPlate(draft_, room.marginsRemoved(around).center(), *sheet_.plate, lies, style_);
+    if (!sheet_.notes.empty() && sheet_.notes.front().starts_with(sheet::kNotToBeCut)) {
+      writeAcross(room, fromCore(sheet::kNotToBeCut));
+    }
     return beside ? top : room.bottom() + mm(kGap);
+  }
+
+  /// From corner to corner, for nobody to overlook.
+  void writeAcross(const QRectF& room, const QString& words) {
+    QPainter& painter = draft_.painter();
+    painter.save();
+    painter.translate(room.center());
+    painter.rotate(-qRadiansToDegrees(std::atan2(room.height(), room.width())));
+    QFont large = painter.font();
+    large.setBold(true);
+    const double length = 0.7 * std::hypot(room.width(), room.height());
+    const double width = QFontMetricsF(large).horizontalAdvance(words);
+    painter.setFont(large);
+    painter.scale(length / width, length / width);
+    painter.setPen(draft_.ink().line);
+    painter.setOpacity(0.45);
+    painter.drawText(QPointF(-width / 2.0, QFontMetricsF(large).ascent() / 3.0), words);
+    painter.restore();
   }
 
   /// The crank on the left, the star on the right.
