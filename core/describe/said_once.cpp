@@ -17,8 +17,9 @@ bool alike(const Argument& a, const Argument& b) {
   const auto* other = std::get_if<Quantity>(&b);
   if (one == nullptr || other == nullptr) return a == b;
   constexpr double kRounding = 1e-9;  // relative: left over from arithmetic
+  constexpr double kNothing = 1e-12;  // [SI] of any kind here
   return one->kind == other->kind && one->decimals == other->decimals &&
-         std::abs(one->value - other->value) <= kRounding * std::abs(one->value);
+         std::abs(one->value - other->value) <= kRounding * std::abs(one->value) + kNothing;
 }
 
 /// One argument for all: the same thing, or the list of the cylinders' numbers.
