@@ -397,37 +397,26 @@ const Rule oneThrowForAll{
       askOneForAll(read, speak, in::throwAhead, meant);
     }};
 
-/// Throws and axes are counted from those of the first.
-void askFirstOf(Reader& read, Speaker& speak, const Input& input, std::string_view says) {
-  if (!read.given(input) || read.entry(input)->values.size() < 2) return;
-  const double first = read.at(0)(input);
-  if (first == 0.0) return;
-  const std::vector<double> counted =
-      eachOf(read, [&](int i) { return read.at(i)(input) - first; });
-  std::vector<Quantity> told;
-  told.reserve(counted.size());
-  for (const double each : counted) told.push_back(angle(each));
-  Finding& finding = speak.say(Weight::Remarks, {says, {angle(first)}}, {&input});
-  finding.mends.push_back({.says = {"Count from the first, {1}", {std::move(told)}},
-                           .entries = {{&input, typed(input, counted)}}});
-}
-
 const Rule firstThrowTurned{
     .key = "first_throw_not_zero",
     .source = "definition: throws are counted from the first",
     .judge = [](Reader& read, Speaker& speak) {
-      askFirstOf(read, speak, in::throwAhead,
-                 "The first throw is entered at {1}: throws are counted from it, and the star then "
-                 "stands turned against the tops.");
-    }};
-
-const Rule firstAxisTurned{
-    .key = "first_axis_not_zero",
-    .source = "definition: cylinder axes are counted from that of the first",
-    .judge = [](Reader& read, Speaker& speak) {
-      askFirstOf(read, speak, in::cylinderAxis,
-                 "The first cylinder axis is entered at {1}: axes are counted from it, and the "
-                 "star then stands turned against the tops.");
+      if (!read.given(in::throwAhead) || read.entry(in::throwAhead)->values.size() < 2) return;
+      const double first = read.at(0)(in::throwAhead);
+      if (first == 0.0) return;
+      const std::vector<double> counted =
+          eachOf(read, [&](int i) { return read.at(i)(in::throwAhead) - first; });
+      std::vector<Quantity> told;
+      told.reserve(counted.size());
+      for (const double each : counted) told.push_back(angle(each));
+      Finding& finding = speak.say(Weight::Remarks,
+                                   {"The first throw is entered at {1}: throws are counted from "
+                                    "it, and the star then stands "
+                                    "turned against the tops.",
+                                    {angle(first)}},
+                                   {&in::throwAhead});
+      finding.mends.push_back({.says = {"Count from the first, {1}", {std::move(told)}},
+                               .entries = {{&in::throwAhead, typed(in::throwAhead, counted)}}});
     }};
 
 const Rule oneAxisForAll{
@@ -888,11 +877,11 @@ const Rule camshaftToMake{
 
 std::span<const Rule* const> rules() {
   static constexpr std::array kRules = {
-      &numbersDiffer,   &everyCylinderOnce, &orderCanBe,     &turnsCanBe,       &firesTogether,
-      &moreEven,        &allTogether,       &oneThrowForAll, &firstThrowTurned, &firstAxisTurned,
-      &oneAxisForAll,   &axisOfAV,          &onePlace,       &firstAtTheFarEnd, &pinOffsetSense,
-      &masterAndSlaves, &rotationUnsaid,    &endUnsaid,      &rotationTurned,   &mirrored,
-      &lobesOfBanks,    &camshaftToMake};
+      &numbersDiffer,  &everyCylinderOnce, &orderCanBe,       &turnsCanBe,       &firesTogether,
+      &moreEven,       &allTogether,       &oneThrowForAll,   &firstThrowTurned, &oneAxisForAll,
+      &axisOfAV,       &onePlace,          &firstAtTheFarEnd, &pinOffsetSense,   &masterAndSlaves,
+      &rotationUnsaid, &endUnsaid,         &rotationTurned,   &mirrored,         &lobesOfBanks,
+      &camshaftToMake};
   return kRules;
 }
 

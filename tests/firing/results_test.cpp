@@ -922,18 +922,6 @@ TEST(Throws, AreToBeCountedFromTheFirst) {
       << "nothing else moves";
 }
 
-TEST(Axes, AreToBeCountedFromTheFirst) {
-  const model::Project project = engineOf("2", "0; -30", "-37.5; 37.5");
-  const Assessment assessment(project);
-  const describe::Finding* finding = findingOf(assessment, 0, "first_axis_not_zero");
-  ASSERT_NE(finding, nullptr);
-  EXPECT_EQ(finding->mends.front().entries.front().second, "0; 75 °");
-  const model::Project after = mended(project, finding->mends.front());
-  const Assessment counted(after);
-  EXPECT_EQ(degreesOf(counted, out::topAfterFirst, 2), degreesOf(assessment, out::topAfterFirst, 2))
-      << "nothing else moves";
-}
-
 // By hand: a radial three fires 1-3-2 every 240°, 1-2-3 at 120, 120 and 480°.
 TEST(FiringOrders, ThatAreFarMoreEvenAreOffered) {
   model::Project project = engineOf("3", "0; 0; 0", "0; 120; 240");

@@ -54,6 +54,9 @@ double capHeight(double volume, double radius) {
   return height;
 }
 
+/// Numbers beside a dimension line are worth this much of the scale.
+constexpr double kWorthTheRoom = 0.8;
+
 class SectionPainter {
  public:
   SectionPainter(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
@@ -109,7 +112,7 @@ class SectionPainter {
   }
   double rightOf(double scale) const {
     return reach_ * scale + draft_.mm(kToDimension + kEdge) +
-           (standardScale_ ? 0.0 : besideLine(scale));
+           (roomBeside_ ? besideLine(scale) : 0.0);
   }
   /// Room beyond the dimension line on the right for what is too short to carry its number.
   double besideLine(double scale) const {
@@ -139,7 +142,11 @@ class SectionPainter {
           kReductions, [&](double reduction) { return fits(perMetre / reduction); });
       drawn_.reduction = chosen != kReductions.end() ? *chosen : kReductions.back();
     } else {
-      drawn_.reduction = perMetre / largestFitting();
+      const double largest = largestFitting();
+      roomBeside_ = true;
+      const double withRoom = largestFitting();
+      roomBeside_ = withRoom > kWorthTheRoom * largest;
+      drawn_.reduction = perMetre / (roomBeside_ ? withRoom : largest);
     }
     scale_ = perMetre / drawn_.reduction;
     const double spareWide = area_.width() - leftOf(scale_) - rightOf(scale_);
@@ -463,10 +470,12 @@ class SectionPainter {
     // Level text stands to the left of the way: downwards that is away from the parts.
     const bool away =
         x > origin_.x() && !carried && x + draft_.textWidth(text) + draft_.mm(1.0) <= area_.right();
+    const bool along = carried || (!away && !standardScale_ &&
+                                   std::abs(from.y() - to.y()) > 0.6 * draft_.textWidth(text));
     draft_.dimension({.from = away ? upper : lower,
                       .to = away ? lower : upper,
                       .text = text,
-                      .reading = carried ? Reading::Along : Reading::Level});
+                      .reading = along ? Reading::Along : Reading::Level});
   }
 
   void paintDimensions() {
@@ -522,7 +531,8 @@ class SectionPainter {
   const QRectF area_;
   const Cylinder& it_;
   const units::Style& style_;
-  bool standardScale_;  ///< not made smaller for the sake of a figure
+  bool standardScale_;
+  bool roomBeside_ = false;  ///< is kept for numbers beside the dimension lines on the right
   motion::Pose pose_;
   double scale_ = 1.0;  ///< [device units per m]
   double reach_ = 0.0;  ///< [m] of the widest part from the crank axis

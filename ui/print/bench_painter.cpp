@@ -2,6 +2,7 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QPainterPath>
 #include <QtMath>
 #include <algorithm>
 #include <array>
@@ -503,13 +504,14 @@ class BenchPage {
     painter.rotate(-qRadiansToDegrees(std::atan2(room.height(), room.width())));
     QFont large = painter.font();
     large.setBold(true);
-    const double length = 0.7 * std::hypot(room.width(), room.height());
-    const double width = QFontMetricsF(large).horizontalAdvance(words);
-    painter.setFont(large);
-    painter.scale(length / width, length / width);
-    painter.setPen(draft_.ink().line);
+    QPainterPath letters;  // drawn, so that it is no word over another to whoever reads the text
+    letters.addText(QPointF(), large, words);
+    const QRectF extent = letters.boundingRect();
+    const double scale = 0.7 * std::hypot(room.width(), room.height()) / extent.width();
+    painter.scale(scale, scale);
+    painter.translate(-extent.center());
     painter.setOpacity(0.45);
-    painter.drawText(QPointF(-width / 2.0, QFontMetricsF(large).ascent() / 3.0), words);
+    painter.fillPath(letters, draft_.ink().line);
     painter.restore();
   }
 
