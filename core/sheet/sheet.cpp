@@ -601,8 +601,9 @@ class Writer {
     return (length(all) <= kMostLetters ? all : listed(angles, " · ")) + unitOf(Kind::Angle);
   }
 
-  /// "fires 1-2, 450 · 270°; cylinders 1, 2: throws ahead by 0 · 270°; tops 0 · 90°"
+  /// "fires 1-2, 450 · 270°; 1 to 2: throws ahead by 0 · 270°; tops 0 · 90°"
   std::string firingOf(int number, const std::string& order) const {
+    constexpr int kMostWithTops = 8;  // cylinders: a line of numbers, not a column
     const int n = evaluation_.cylinders(number);
     std::vector<std::string> numbers;
     std::vector<double> throws;
@@ -618,9 +619,15 @@ class Writer {
     });
     const bool inLine =
         std::ranges::all_of(axes, [&](double axis) { return axis == axes.front(); });
-    return "fires " + order + "; cylinders " + join(numbers, ", ") + ": throws ahead by " +
-           inARow(throws) + (inLine ? "" : "; axes turned with it by " + inARow(axes)) + "; tops " +
-           tops;
+    bool counted = true;
+    for (int i = 0; i < n; ++i) {
+      counted = counted && numbers[static_cast<std::size_t>(i)] == std::to_string(i + 1);
+    }
+    const std::string cylinders =
+        counted ? "1 to " + std::to_string(n) : "cylinders " + join(numbers, ", ");
+    return "fires " + order + "; " + cylinders + ": throws ahead by " + inARow(throws) +
+           (inLine ? "" : "; axes likewise " + inARow(axes)) +
+           (n > kMostWithTops ? "; tops on the throws sheet" : "; tops " + tops);
   }
 
   firing::Strokes strokesOf(int number) const {

@@ -209,13 +209,13 @@ TEST(ThrowsOnTheSheet, StandBesideTheDonors) {
   ASSERT_EQ(sheet.stars.size(), 2u);
   EXPECT_EQ(sheet.stars[0].heading, "target");
   EXPECT_EQ(sheet.stars[0].firing,
-            "fires 1-2, 450\u00A0·\u00A0270°; cylinders 1, 2: throws ahead by 0\u00A0·\u00A0270°; "
+            "fires 1-2, 450\u00A0·\u00A0270°; 1 to 2: throws ahead by 0\u00A0·\u00A0270°; "
             "tops 0\u00A0·\u00A090°");
   EXPECT_EQ(sheet.stars[0].caption, "Throws seen from the output end, turns anticlockwise");
   EXPECT_FALSE(sheet.stars[0].clockwise);
   EXPECT_EQ(sheet.stars[1].heading, "donor");
   EXPECT_EQ(sheet.stars[1].firing,
-            "fires 1-2, 360° each; cylinders 1, 2: throws ahead by 0\u00A0·\u00A00°; tops "
+            "fires 1-2, 360° each; 1 to 2: throws ahead by 0\u00A0·\u00A00°; tops "
             "0\u00A0·\u00A00°");
 }
 
