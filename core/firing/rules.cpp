@@ -11,6 +11,7 @@
 #include "core/describe/common_practice.h"
 #include "core/describe/evaluation.h"
 #include "core/firing/results.h"
+#include "core/model/direction.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::firing {
@@ -438,9 +439,8 @@ const Rule allTogether{
       if (read.entry(in::throwAhead)->values.size() == 1 && read(in::throwAhead) != 0.0) return;
       const Crank crank = crankOf(read);
       if (crank.tops.size() < 3) return;
-      const bool together = std::ranges::all_of(crank.tops, [&](double top) {
-        return std::abs(std::remainder(top - crank.tops.front(), kTurn)) < 0.1 * kDegree;
-      });
+      const bool together = std::ranges::all_of(
+          crank.tops, [&](double top) { return model::sameDirection(top, crank.tops.front()); });
       if (!together) return;
       speak.say(Weight::Objects,
                 {"All {1} pistons are at their tops together: are the throws entered?",
@@ -473,7 +473,7 @@ std::vector<Pair> pairsOf(const Crank& crank) {
   const int n = static_cast<int>(crank.axes.size());
   const auto axis = [&](int cylinder) { return crank.axes[static_cast<std::size_t>(cylinder)]; };
   const auto same = [&](int one, int other) {
-    return std::abs(std::remainder(axis(one) - axis(other), kTurn)) < 0.1 * kDegree;
+    return model::sameDirection(axis(one), axis(other));
   };
   const auto pairedBy = [&](int step, int first, int next) {
     std::vector<Pair> pairs;
@@ -611,17 +611,14 @@ const Rule masterAndSlaves{
     .key = "rods_share_a_pin", .source = kPractice, .judge = [](Reader& read, Speaker& speak) {
       if (!read.given(in::throwAhead) || !read.given(in::cylinderAxis)) return;
       const Crank crank = crankOf(read);
-      const auto same = [](double one, double other) {
-        return std::abs(std::remainder(one - other, kTurn)) < 0.1 * kDegree;
-      };
       for (std::size_t i = 0; i < crank.axes.size(); ++i) {
         // As many axes as there are on this throw, each counted once.
         std::vector<double> axes;
         const double ahead = read.at(static_cast<int>(i))(in::throwAhead);
         for (std::size_t k = 0; k < crank.axes.size(); ++k) {
-          if (!same(read.at(static_cast<int>(k))(in::throwAhead), ahead)) continue;
-          const bool counted =
-              std::ranges::any_of(axes, [&](double axis) { return same(axis, crank.axes[k]); });
+          if (!model::sameDirection(read.at(static_cast<int>(k))(in::throwAhead), ahead)) continue;
+          const bool counted = std::ranges::any_of(
+              axes, [&](double axis) { return model::sameDirection(axis, crank.axes[k]); });
           if (!counted) axes.push_back(crank.axes[k]);
         }
         if (axes.size() < 3) continue;
@@ -809,7 +806,7 @@ bool axesAreTheDonors(Reader& read) {
     if (!there) return false;
     const double own = here(in::cylinderAxis) - first(in::cylinderAxis);
     const double donors = there->donor(in::cylinderAxis) - firstOfDonor->donor(in::cylinderAxis);
-    if (std::abs(std::remainder(own - donors, kTurn)) > 0.1 * kDegree) return false;
+    if (!model::sameDirection(own, donors)) return false;
   }
   return true;
 }

@@ -1,11 +1,10 @@
 #include "core/masses/results.h"
 
 #include <array>
-#include <cmath>
-#include <numbers>
 #include <vector>
 
 #include "core/masses/masses.h"
+#include "core/model/direction.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
 
@@ -19,13 +18,6 @@ namespace {
 constexpr std::string_view kTwoMasses =
     "rod weighed end for end; exact for forces, not for the rod's own rocking couple";
 
-bool sameDirection(double one, double other) {
-  constexpr double kAlike = 0.1 * std::numbers::pi / 180.0;
-  const double apart = std::abs(one - other);
-  if (apart < std::numbers::pi) return apart < kAlike;  // as nearly always: the quick way
-  return std::abs(std::remainder(apart, 2.0 * std::numbers::pi)) < kAlike;
-}
-
 /// As many of the same throw and axis are entered before this cylinder.
 int placeInBank(Reader& read, int cylinder) {
   const double ahead = read.at(cylinder)(in::throwAhead);
@@ -33,7 +25,8 @@ int placeInBank(Reader& read, int cylinder) {
   int before = 0;
   for (int i = 0; i < cylinder; ++i) {
     Reader there = read.at(i);
-    if (sameDirection(there(in::throwAhead), ahead) && sameDirection(there(in::cylinderAxis), axis))
+    if (model::sameDirection(there(in::throwAhead), ahead) &&
+        model::sameDirection(there(in::cylinderAxis), axis))
       ++before;
   }
   return before;
@@ -42,7 +35,7 @@ int placeInBank(Reader& read, int cylinder) {
 /// The cylinders whose rods turn on the crankpin of this one, itself among them: of each bank one,
 /// the first with the first and so on where several pins point the same way.
 std::vector<int> rodsOnPin(Reader& read) {
-  if (!read.given(in::cylinderAxis)) return {read.cylinder()};  // one bank: a pin for each rod
+  if (!model::severalBanks(read)) return {read.cylinder()};  // a pin for each rod
   const int own = read.cylinder();
   const double ahead = read(in::throwAhead);
   const double axis = read(in::cylinderAxis);
@@ -50,8 +43,8 @@ std::vector<int> rodsOnPin(Reader& read) {
   std::vector<int> rods;
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader there = read.at(i);
-    const bool otherBank = !sameDirection(there(in::cylinderAxis), axis) &&
-                           sameDirection(there(in::throwAhead), ahead) &&
+    const bool otherBank = !model::sameDirection(there(in::cylinderAxis), axis) &&
+                           model::sameDirection(there(in::throwAhead), ahead) &&
                            placeInBank(read, i) == place;
     if (i == own || otherBank) rods.push_back(i);
   }

@@ -1,9 +1,7 @@
 /// Layout and purpose.
 
-#include <cmath>
-#include <numbers>
-
 #include "core/describe/reader.h"
+#include "core/model/direction.h"
 #include "core/model/inputs.h"
 
 namespace strokewright::model::in {
@@ -96,10 +94,8 @@ using describe::Reader;
 bool twoStroke(Reader& read) { return read.choice<Cycle>(in::cycle) == Cycle::TwoStroke; }
 
 bool ofOneBank(Reader& one, Reader& other) {
-  constexpr double kAlike = 0.1 * std::numbers::pi / 180.0;
-  if (!one.given(in::cylinderAxis)) return true;
-  const double apart = one(in::cylinderAxis) - other(in::cylinderAxis);
-  return std::abs(std::remainder(apart, 2.0 * std::numbers::pi)) < kAlike;
+  return !one.given(in::cylinderAxis) ||
+         sameDirection(one(in::cylinderAxis), other(in::cylinderAxis));
 }
 
 bool severalBanks(Reader& read) {

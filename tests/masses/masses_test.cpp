@@ -50,6 +50,7 @@ TEST(Masses, OfAVAreThoseOfBothRodsOnThePin) {
   EXPECT_NEAR(bobWeightOfV("0; -30", "0; 75", 0), 489 * g, 1e-9) << "a pin for each";
   EXPECT_NEAR(bobWeightOfV("0; 180", "0; 180", 0), 489 * g, 1e-9) << "opposed";
   EXPECT_NEAR(bobWeightOfV("0; 270", "0; 0", 0), 489 * g, 1e-9) << "in line";
+  EXPECT_NEAR(bobWeightOfV("", "0; 0", 0), 489 * g, 1e-9) << "in line, whatever the throws";
 }
 
 TEST(Masses, OfAFlatPlaneEightCountTwoRodsOnEachPin) {
