@@ -211,18 +211,51 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
   }
 }
 
+namespace {
+
+/// Those that fire at one moment, by their names: "1+6"; empty: they are named with the one before.
+QString namesAt(const FiringBar& bar, std::size_t firing) {
+  const double at = bar.firings[firing].at;
+  if (firing > 0 && at - bar.firings[firing - 1].at < kSame) return {};
+  QString names = bar.firings[firing].name;
+  for (std::size_t j = firing + 1; j < bar.firings.size() && bar.firings[j].at - at < kSame; ++j) {
+    names += QChar(u'+') + bar.firings[j].name;
+  }
+  return names;
+}
+
+/// Side by side on one line the names would run into each other: every other one is raised then.
+bool crowded(Drafting& draft, const FiringBar& bar, double scale) {
+  double right = -HUGE_VAL;
+  for (std::size_t k = 0; k < bar.firings.size(); ++k) {
+    const QString names = namesAt(bar, k);
+    if (names.isEmpty()) continue;
+    const double half = 0.5 * draft.textWidth(names);
+    if (bar.firings[k].at * scale - half < right + draft.mm(0.6)) return true;
+    right = bar.firings[k].at * scale + half;
+  }
+  return false;
+}
+
+}  // namespace
+
 void paintFirings(Drafting& draft, const QRectF& room, const std::vector<FiringBar>& bars) {
   if (bars.empty()) return;
   double longest = 0.0;
   for (const FiringBar& bar : bars) longest = std::max(longest, bar.cycle);
   const double line = draft.textHeight();
-  const double each = std::min(room.height() / static_cast<double>(bars.size()), 4.6 * line);
   const double left = room.left() + draft.mm(4.0);
   const double scale = (room.width() - draft.mm(8.0)) / longest;
+  const bool raised =
+      std::ranges::any_of(bars, [&](const FiringBar& bar) { return crowded(draft, bar, scale); });
+  const double head = raised ? 3.5 : 2.5;  // lines of text above the bar
+  const double each =
+      std::min(room.height() / static_cast<double>(bars.size()), (head + 2.1) * line);
   for (std::size_t i = 0; i < bars.size(); ++i) {
     const FiringBar& bar = bars[i];
     const double top = room.top() + each * static_cast<double>(i);
-    const double y = top + 2.5 * line;
+    const double y = top + head * line;
+    int named = 0;
     QPen pen = i == 0 ? draft.wide() : draft.narrow();
     pen.setStyle(bar.line);
     draft.text({room.left(), top}, Qt::AlignLeft | Qt::AlignTop, bar.name, false,
@@ -232,17 +265,13 @@ void paintFirings(Drafting& draft, const QRectF& room, const std::vector<FiringB
       const double at = bar.firings[k].at;
       const double x = left + at * scale;
       draft.line({x, y - 0.5 * line}, {x, y + 0.5 * line}, draft.wide());
-      const bool together = k > 0 && at - bar.firings[k - 1].at < kSame;
-      if (!together) {
-        QString names = bar.firings[k].name;
-        for (std::size_t j = k + 1; j < bar.firings.size() && bar.firings[j].at - at < kSame; ++j) {
-          names += QStringLiteral(", ") + bar.firings[j].name;
-        }
-        draft.text({x, y - 0.6 * line}, Qt::AlignHCenter | Qt::AlignBottom, names, true);
+      if (const QString names = namesAt(bar, k); !names.isEmpty()) {
+        const double up = raised && named++ % 2 == 1 ? 1.5 * line : 0.6 * line;
+        draft.text({x, y - up}, Qt::AlignHCenter | Qt::AlignBottom, names, true);
       }
       const double next = k + 1 < bar.firings.size() ? bar.firings[k + 1].at : bar.cycle;
       const QString interval = degrees(next - at, bar.mark);
-      if (next - at > kSame && (next - at) * scale > draft.textWidth(interval)) {
+      if (next - at > kSame && (next - at) * scale > draft.textWidth(interval) + draft.mm(0.8)) {
         draft.text({x + 0.5 * (next - at) * scale, y + 0.3 * line}, Qt::AlignHCenter | Qt::AlignTop,
                    interval, false, draft.ink().faint);
       }
