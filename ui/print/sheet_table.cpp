@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "ui/document/taste.h"
-#include "ui/print/text_widths.h"
+#include "ui/widgets/text_widths.h"
 
 namespace strokewright::ui {
 namespace {

@@ -3,6 +3,7 @@
 #include <QFocusEvent>
 #include <QHelpEvent>
 #include <QKeyEvent>
+#include <QRegularExpression>
 #include <QStyleOption>
 #include <QStylePainter>
 #include <QToolTip>
@@ -16,6 +17,15 @@
 #include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
+namespace {
+
+/// A narrow field may part the word where it is put together: "anti-" above "clockwise".
+QString parted(const QString& text) {
+  static const QRegularExpression sense(QStringLiteral("(?<=anti|counter)(?=clockwise)"));
+  return QString(text).replace(sense, QString(QChar(QChar::SoftHyphen)));
+}
+
+}  // namespace
 
 ChoiceEdit::ChoiceEdit(Document& document, const EntryPlace& place, QWidget* parent)
     : QComboBox(parent), document_(document), place_(place) {
@@ -37,10 +47,8 @@ QSize ChoiceEdit::sizeHint() const {
   return {QComboBox::sizeHint().width(), ink::rowHeight(fontMetrics())};
 }
 
-/// What the arrow leaves.
-int ChoiceEdit::roomFor(int width) const {
-  return width - 5 * fontMetrics().averageCharWidth() / 2;
-}
+/// What the arrow leaves; it stands in the middle of as much again.
+int ChoiceEdit::roomFor(int width) const { return width - 2 * fontMetrics().averageCharWidth(); }
 
 int ChoiceEdit::heightForWidth(int width) const {
   const QFontMetrics metrics = fontMetrics();
@@ -57,9 +65,10 @@ const describe::Finding* ChoiceEdit::wrong() const {
 /// The answer, marked where something speaks against it, as numbers are.
 QString ChoiceEdit::shownText() const {
   const describe::Finding* finding = wrong();
-  if (finding == nullptr) return currentText();
+  const QString text = parted(currentText());
+  if (finding == nullptr) return text;
   const bool heavy = finding->weight == describe::Weight::Forbids;
-  return (heavy ? QStringLiteral("✕ ") : QStringLiteral("! ")) + currentText();
+  return (heavy ? QStringLiteral("✕ ") : QStringLiteral("! ")) + text;
 }
 
 /// Nothing entered first, then the choices, then what is none of them.
@@ -88,10 +97,13 @@ void ChoiceEdit::refresh() {
   const bool other = items.size() > static_cast<qsizetype>(place_.input->choices.size()) + 1;
   const int chosen = entry.known() ? static_cast<int>(entry.values.front()) + 1 : 0;
   setCurrentIndex(other ? count() - 1 : chosen);
-  if (heightForWidth(width()) != height()) updateGeometry();
   const QString name = entryName(document_, place_);
   if (name != accessibleName()) setAccessibleName(name);
-  update();  // it may be marked by what else is entered
+  const QString shown = shownText();  // it may be marked by what else is entered
+  if (shown == shown_) return;
+  shown_ = shown;
+  if (heightForWidth(width()) != height()) updateGeometry();
+  update();
 }
 
 void ChoiceEdit::choose(int item) {

@@ -52,6 +52,7 @@ class ChoiceEdit final : public QComboBox {
   Document& document_;
   EntryPlace place_;
   QStringList shownItems_;
+  QString shown_;
 };
 
 }  // namespace strokewright::ui

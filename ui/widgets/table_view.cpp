@@ -18,11 +18,13 @@
 #include <cmath>
 #include <numeric>
 #include <utility>
+#include <vector>
 
 #include "core/describe/table_text.h"
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
 #include "ui/widgets/ink.h"
+#include "ui/widgets/text_widths.h"
 
 namespace strokewright::ui {
 namespace {
@@ -113,7 +115,7 @@ class TableModel final : public QAbstractTableModel {
     filled_ = std::move(filled);
     putInOrder();
     if (!sameSize) endResetModel();
-    if (sameSize) reword();
+    if (sameSize) tellRows();
   }
 
   /// No row has anything there.
@@ -124,7 +126,7 @@ class TableModel final : public QAbstractTableModel {
 
   /// Units or terms are others.
   void reword() {
-    if (!order_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+    tellRows();
     Q_EMIT headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
   }
 
@@ -133,7 +135,7 @@ class TableModel final : public QAbstractTableModel {
     sortedBy_ = column;
     sortOrder_ = order;
     putInOrder();
-    reword();
+    tellRows();
   }
   void setSortable(bool sortable) { sortable_ = sortable; }
   int sortedBy() const { return sortedBy_; }
@@ -201,6 +203,10 @@ class TableModel final : public QAbstractTableModel {
     return (columnAt(column).words ? words : Qt::AlignRight) | Qt::AlignVCenter;
   }
 
+  void tellRows() {
+    if (!order_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+  }
+
   void putInOrder() {
     order_.resize(filled_.rows.size());
     std::iota(order_.begin(), order_.end(), 0);
@@ -235,7 +241,6 @@ TableView::TableView(Document& document, int engine, const describe::Table& tabl
   setFrameShape(QFrame::NoFrame);
   setShowGrid(false);
   setTabKeyNavigation(false);
-  setWordWrap(false);
   setSelectionBehavior(QAbstractItemView::SelectRows);
   setSelectionMode(QAbstractItemView::ExtendedSelection);
   setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -314,7 +319,7 @@ void TableView::refresh() {
   stale_ = false;
   const int cylinder = std::min(cylinder_, evaluation.cylinders(engine_) - 1);
   model_->fill(document_.evaluation().tabulated(engine_, table_, cylinder));
-  reword();
+  layOut();
   tellRow();
 }
 
@@ -325,52 +330,96 @@ void TableView::tellRow() {
 }
 
 void TableView::reword() {
-  const Taste& taste = document_.taste();
   model_->reword();
+  setAccessibleDescription(document_.taste().inTerms(fromCore(table_.formula)));
   verticalHeader()->setMinimumSectionSize(ink::rowHeight(fontMetrics()));
+  layOut();
+}
+
+/// An edit may move no more than a few digits: then everything stays where it is.
+void TableView::layOut() {
   for (int column = 0; column < model_->columnCount(); ++column) {
     setColumnHidden(column, model_->blank(column));
   }
   horizontalHeader()->setVisible(model_->rowCount() > 0);
   fitColumns();
-  const QString name = taste.inTerms(fromCore(table_.name));
+  const QString name = document_.taste().inTerms(fromCore(table_.name));
   setAccessibleName(engine_ >= 0 && engine_ < document_.assessment().evaluation().engines()
                         ? name + QStringLiteral(", ") + document_.engineName(engine_)
                         : name);
-  setAccessibleDescription(taste.inTerms(fromCore(table_.formula)));
   sayMessage();
-  updateGeometry();
+  if (const QSize wanted = sizeHint(); wanted != wanted_) {
+    wanted_ = wanted;
+    updateGeometry();
+  }
+}
+
+double TableView::widthOf(const QString& text) const { return textWidthOf(text, font(), *this); }
+
+/// [px] what the text of a cell keeps clear on both sides together.
+int TableView::textMargins() const {
+  return 2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 2);
+}
+
+QString TableView::textAt(int row, int column) const {
+  return model()->index(row, column).data().toString();
 }
 
 /// [px] that breaks no word of the column.
 int TableView::widestWord(int column) const {
-  const int margins = 2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 2);
-  int widest = horizontalHeader()->sectionSizeHint(column);
+  double widest = 0.0;
   for (int row = 0; row < model_->rowCount(); ++row) {
-    const QString words = model()->index(row, column).data().toString();
-    for (const QString& word : words.split(u' ')) {
-      widest = std::max(widest, fontMetrics().horizontalAdvance(word) + margins);
+    for (const QString& word : textAt(row, column).split(u' ')) {
+      widest = std::max(widest, widthOf(word));
     }
   }
-  return widest;
+  return std::max(horizontalHeader()->sectionSizeHint(column),
+                  static_cast<int>(std::ceil(widest)) + textMargins());
+}
+
+// Qt lays every cell out to ask for its size. The same texts come again with every edit, and their
+// widths are remembered.
+
+int TableView::sizeHintForColumn(int column) const {
+  double widest = 0.0;
+  for (int row = 0; row < model_->rowCount(); ++row) {
+    widest = std::max(widest, widthOf(textAt(row, column)));
+  }
+  return static_cast<int>(std::ceil(widest)) + textMargins();
+}
+
+int TableView::sizeHintForRow(int row) const {
+  int lines = 1;
+  for (int column = 0; column < model_->columnCount(); ++column) {
+    if (!table_.columns[index(column)].words || isColumnHidden(column)) continue;
+    const QString text = textAt(row, column);
+    const int room = columnWidth(column) - textMargins();
+    if (widthOf(text) <= room) continue;
+    lines = std::max(lines, ink::linesOf(fontMetrics(), text, room));
+  }
+  return ink::rowHeight(fontMetrics(), lines);
 }
 
 /// As wide as what is seen in them; where that is too wide for the table, words wrap.
 void TableView::fitColumns() {
-  resizeColumnsToContents();
-  verticalHeader()->setDefaultSectionSize(ink::rowHeight(fontMetrics()));
-  int over = horizontalHeader()->length() - viewport()->width();
-  bool wraps = false;
+  std::vector<int> widths;
+  for (int column = 0; column < model_->columnCount(); ++column) {
+    widths.push_back(isColumnHidden(column) ? 0
+                                            : std::max(horizontalHeader()->sectionSizeHint(column),
+                                                       sizeHintForColumn(column)));
+  }
+  int over = std::accumulate(widths.begin(), widths.end(), 0) - viewport()->width();
   for (int column = 0; column < model_->columnCount() && over > 0; ++column) {
     if (!table_.columns[index(column)].words || isColumnHidden(column)) continue;
-    const int spare = std::clamp(columnWidth(column) - widestWord(column), 0, over);
-    if (spare == 0) continue;
-    setColumnWidth(column, columnWidth(column) - spare);
+    int& width = widths[index(column)];
+    const int spare = std::clamp(width - widestWord(column), 0, over);
+    width -= spare;
     over -= spare;
-    wraps = true;
   }
-  setWordWrap(wraps);
-  if (wraps) resizeRowsToContents();
+  for (int column = 0; column < model_->columnCount(); ++column) {
+    if (!isColumnHidden(column)) setColumnWidth(column, widths[index(column)]);
+  }
+  for (int row = 0; row < model_->rowCount(); ++row) setRowHeight(row, sizeHintForRow(row));
 }
 
 QString TableView::waitText() const {
@@ -404,11 +453,12 @@ void TableView::sayMessage() {
   message_->setTextFormat(waits ? Qt::RichText : Qt::PlainText);
   message_->setTextInteractionFlags(
       waits ? Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard : Qt::NoTextInteraction);
+  message_->setText(text);
+  message_->setVisible(!text.isEmpty());
+  if (text.isEmpty()) return;
   QPalette quiet = palette();
   quiet.setColor(QPalette::WindowText, ink::muted(palette()));
   message_->setPalette(quiet);
-  message_->setText(text);
-  message_->setVisible(!text.isEmpty());
   placeMessage();
 }
 

@@ -59,6 +59,8 @@ class TableView final : public QTableView {
   void entryAsked(int engine, const describe::Input* input);
 
  protected:
+  int sizeHintForColumn(int column) const override;
+  int sizeHintForRow(int row) const override;
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -71,6 +73,10 @@ class TableView final : public QTableView {
   void refreshWhenSeen();
   void refresh();
   void reword();
+  void layOut();
+  double widthOf(const QString& text) const;
+  int textMargins() const;
+  QString textAt(int row, int column) const;
   int widestWord(int column) const;
   void fitColumns();
   void sayMessage();
@@ -86,6 +92,7 @@ class TableView final : public QTableView {
   int cylinder_;
   bool stale_ = true;
   int toldRow_ = -1;
+  QSize wanted_;  ///< last asked for
   QPersistentModelIndex pressed_;
   bool sortable_ = false;
   QString whenEmpty_;

@@ -1,4 +1,4 @@
-#include "ui/print/text_widths.h"
+#include "ui/widgets/text_widths.h"
 
 #include <QFontMetricsF>
 #include <QHash>
