@@ -393,8 +393,8 @@ int TableView::sizeHintForRow(int row) const {
   for (int column = 0; column < model_->columnCount(); ++column) {
     if (!table_.columns[index(column)].words || isColumnHidden(column)) continue;
     const QString text = textAt(row, column);
-    const int room = columnWidth(column) - textMargins();
-    if (widthOf(text) <= room) continue;
+    const int room = columnWidth(column) - textMargins() + 2;
+    if (widthOf(text) < room) continue;
     lines = std::max(lines, ink::linesOf(fontMetrics(), text, room));
   }
   return ink::rowHeight(fontMetrics(), lines);
@@ -502,9 +502,11 @@ void TableView::paintEvent(QPaintEvent* event) {
 }
 
 QSize TableView::sizeHint() const {
-  const int rows = std::clamp(model_->rowCount(), kRowsAtLeast, kRowsAtFirst);
+  int rows = 0;
+  for (int row = 0; row < std::min(model_->rowCount(), kRowsAtFirst); ++row) rows += rowHeight(row);
   return {horizontalHeader()->length() + verticalScrollBar()->sizeHint().width(),
-          horizontalHeader()->sizeHint().height() + rows * ink::rowHeight(fontMetrics())};
+          horizontalHeader()->sizeHint().height() +
+              std::max(rows, kRowsAtLeast * ink::rowHeight(fontMetrics()))};
 }
 
 QSize TableView::minimumSizeHint() const {
