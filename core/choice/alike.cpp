@@ -96,12 +96,15 @@ class AlikeSearch {
     for (int i = 0; i < baseSets_.size(); ++i) {
       enough_.push_back(enoughOf(pieces, baseSets_.at(i), cylinders_) ? 1 : 0);
     }
-    Reach squish;
-    for (const Bare& cylinder : pieces.cylinders) squish.take({.squish = cylinder.squish});
-    squishSpreads_ = squish.squishSpread() > pieces.squishSpread;
   }
 
   void search() {
+    if (squishSpreads()) {
+      tally_.considered = static_cast<double>(plates_.size()) * baseSets_.size() *
+                          static_cast<double>(pieces_.headGaskets.size());
+      tally_.lostTo(Reason::SquishSpreadOver) = tally_.considered;
+      return;
+    }
     const Nm thickest = plates_.thickest() + baseSets_.thickest();
     for (const Piece& headGasket : pieces_.headGaskets) {
       const Bounds bounds(pieces_.limits, pieces_.cylinders, headGasket, thickest);
@@ -115,6 +118,13 @@ class AlikeSearch {
   }
 
  private:
+  /// What is the same in all cylinders moves all gaps alike.
+  bool squishSpreads() const {
+    Reach squish;
+    for (const Bare& cylinder : pieces_.cylinders) squish.take({.squish = cylinder.squish});
+    return squish.squishSpread() > pieces_.squishSpread;
+  }
+
   void takeRow(const Row& row, const Piece& plate, const Piece& headGasket, const Bounds& bounds,
                const Slices& slices) {
     if (!enoughOf(pieces_, plate, platesNeeded_) || !enoughOf(pieces_, headGasket, cylinders_)) {
@@ -131,7 +141,6 @@ class AlikeSearch {
         ++tooFew;
         continue;
       }
-      if (squishSpreads_) continue;
       const Slice& slice = slices.at(plate.thickness + baseSets_.thickness(i));
       bool spreads = slice.spreads;
       if (slice.leastKey <= worstKey) {
@@ -142,9 +151,8 @@ class AlikeSearch {
     }
     const int enoughOfAll = row.within - tooFew;
     tally_.lostTo(Reason::TooFew) += tooFew;
-    tally_.lostTo(Reason::SquishSpreadOver) += squishSpreads_ ? enoughOfAll : 0;
     tally_.lostTo(Reason::RatioSpreadOver) += spread;
-    tally_.lostTo(Reason::Beaten) += squishSpreads_ ? 0 : enoughOfAll - spread;
+    tally_.lostTo(Reason::Beaten) += enoughOfAll - spread;
   }
 
   // Offers the stack to the list, unless it spreads too far.
@@ -173,7 +181,6 @@ class AlikeSearch {
   Tally& tally_;
   int cylinders_;
   int platesNeeded_;
-  bool squishSpreads_ = false;
   SortedPieces plates_;
   SortedPieces baseSets_;
   RowFinder rows_;

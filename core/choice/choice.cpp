@@ -79,9 +79,7 @@ Answer choose(const Question& question) {
   const Pieces pieces(question);
   BestList best;
   Answer answer;
-  const bool alike = pieces.cylinders.size() == 1 ||
-                     (pieces.wants.onePlateForAll && pieces.wants.sameGasketsInAll);
-  if (alike) {
+  if (allAlike(pieces)) {
     searchAlike(pieces, best, answer.tally);
   } else {
     const Searched searched = searchMixed(pieces, best, answer.tally);

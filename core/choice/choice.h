@@ -113,7 +113,8 @@ struct Stack {
 };
 
 /// Why a stack lost. Of several reasons the first in this order stands, and for that the first
-/// cylinder.
+/// cylinder. But where all cylinders get the same parts, gaps too far apart come first: they are so
+/// in every stack, and no part mends it.
 enum class Reason : std::uint8_t {
   TooClose,         ///< gap under the least
   TooCloseAtWorst,  ///< gap less its worst-case ± under what it may be

@@ -267,6 +267,11 @@ bool enoughOf(const Pieces& pieces, const Piece& piece, int cylinders) {
   });
 }
 
+bool allAlike(const Pieces& pieces) {
+  return pieces.cylinders.size() == 1 ||
+         (pieces.wants.onePlateForAll && pieces.wants.sameGasketsInAll);
+}
+
 Reason ownReason(const Pieces& pieces, const Measure& measure) {
   const Limits& limits = pieces.limits;
   if (measure.squish < limits.squishLeast) return Reason::TooClose;
@@ -307,6 +312,9 @@ std::vector<int> needs(const Pieces& pieces, std::span<const Set> sets) {
 
 Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
                   std::span<const Measure> measures) {
+  const Reach reach = reachOf(measures);
+  const bool squishSpreads = reach.squishSpread() > pieces.squishSpread;
+  if (squishSpreads && allAlike(pieces)) return {.reason = Reason::SquishSpreadOver};
   Verdict verdict;
   for (std::size_t i = 0; i < measures.size(); ++i) {
     const Reason reason = ownReason(pieces, measures[i]);
@@ -323,8 +331,7 @@ Verdict verdictOn(const Pieces& pieces, std::span<const Set> sets,
     const int unlike = unlikeForAll(pieces, sets.front(), set);
     if (unlike != kNone) return {.reason = Reason::TooFew, .part = unlike};
   }
-  const Reach reach = reachOf(measures);
-  if (reach.squishSpread() > pieces.squishSpread) return {.reason = Reason::SquishSpreadOver};
+  if (squishSpreads) return {.reason = Reason::SquishSpreadOver};
   if (reach.ratioSpread() > pieces.wants.ratioSpread) return {.reason = Reason::RatioSpreadOver};
   return verdict;
 }

@@ -135,6 +135,9 @@ Measure measureOf(const Bare& cylinder, const Piece& plate, const Piece& baseSet
 /// Whether there are enough parts for one such piece in each of so many cylinders.
 bool enoughOf(const Pieces& pieces, const Piece& piece, int cylinders);
 
+/// All cylinders get the same parts.
+bool allAlike(const Pieces& pieces);
+
 /// First of the reasons that a cylinder has by itself; Reason::Beaten for none.
 Reason ownReason(const Pieces& pieces, const Measure& measure);
 

@@ -349,20 +349,24 @@ std::vector<Loss> limitsBroken(Question question, const Stack& stack) {
   return broken;
 }
 
+/// What keeps a stack out, the reason it is counted under first.
+struct Hindrance {
+  std::vector<Loss> broken;
+  int place = 0;  ///< of the stack among the nearest losers, from 1
+};
+
 /// Where no stack fits: what keeps out the one that comes nearest to fitting, which is the nearest
-/// to what is wanted of those that break the fewest limits. A spread comes first, since it is the
-/// seats that force it and no part mends it.
-std::vector<Loss> hindrances(const Question& question) {
-  std::vector<Loss> fewest;
-  for (const Stack& stack : nearestOfAll(question).best) {
-    std::vector<Loss> broken = limitsBroken(question, stack);
-    if (!broken.empty() && (fewest.empty() || broken.size() < fewest.size())) {
-      fewest = std::move(broken);
+/// to what is wanted of those that break the fewest limits.
+Hindrance hindrance(const Question& question) {
+  Hindrance fewest;
+  int place = 0;
+  for (const Loser& loser : nearestLosers(question)) {
+    ++place;
+    std::vector<Loss> broken = limitsBroken(question, loser.stack);
+    if (fewest.broken.empty() || broken.size() < fewest.broken.size()) {
+      fewest = {std::move(broken), place};
     }
   }
-  std::stable_partition(fewest.begin(), fewest.end(), [](const Loss& loss) {
-    return loss.reason == Reason::SquishSpreadOver || loss.reason == Reason::RatioSpreadOver;
-  });
   return fewest;
 }
 
@@ -483,7 +487,7 @@ constexpr std::array<std::string_view, choice::kReasonCount> kReasons = {
     "gap over the most",
     "ratio over the most",
     "ratio under the least",
-    "more of a part than there are",
+    "too few of a part",
     "gaps too far apart",
     "ratios too far apart",
     "within the limits, but others are nearer"};
@@ -510,6 +514,7 @@ constexpr Column kBeaten[] = {
     {.key = "parts_there", .name = "There", .kind = Kind::Count}};
 
 constexpr Column kNotes[] = {{.key = "says", .name = "What is to be known", .words = true},
+                             {.key = "place", .name = "Place", .kind = Kind::Count},
                              {.key = "is_m", .name = "Is", .kind = Kind::FineLength},
                              {.key = "limit_m", .name = "Limit", .kind = Kind::FineLength},
                              {.key = "ratio_is", .name = "Ratio is", .kind = Kind::Ratio},
@@ -604,10 +609,10 @@ LostBy lostBy(const choice::Question& question, choice::Reason reason) {
                                                                           : LostBy::GapApart;
 }
 
-/// "head gasket, line 3 of the shelf"; roles are in the order of their choices.
+/// "head gasket, shelf line 3"; roles are in the order of their choices.
 std::string wordsOf(const choice::Part& part) {
   return std::string(model::list::partRole.choices[static_cast<std::size_t>(part.role)].label) +
-         ", line " + std::to_string(part.line) + " of the shelf";
+         ", shelf line " + std::to_string(part.line);
 }
 
 /// "gap under the least, cylinder 2"
@@ -632,18 +637,19 @@ std::string_view whatToDo(const choice::Wants& wants, choice::Reason reason) {
   return wants.sameGasketsInAll ? "gaskets: may differ" : "";
 }
 
-/// What keeps every stack out.
+/// What keeps every stack out, and where it stands among those that lost; of what is so in each of
+/// them there is no place.
 void addHindrance(const choice::Question& question, Rows& rows) {
-  const std::vector<choice::Loss> hindrances = choice::hindrances(question);
-  if (hindrances.empty()) return;
-  const choice::Loss& first = hindrances.front();
+  const auto [broken, place] = choice::hindrance(question);
+  if (broken.empty()) return;
+  const choice::Loss& first = broken.front();
   const bool flat = first.reason == choice::Reason::SquishSpreadOver &&
                     question.wants.onePlateForAll && question.wants.sameGasketsInAll;
   std::string says =
       flat ? "one flat plate leaves the gaps too far apart" : wordsOf(question, first);
   std::string others;
-  for (std::size_t i = 1; i < hindrances.size(); ++i) {
-    others += (others.empty() ? "" : ", ") + wordsOf(question, hindrances[i]);
+  for (std::size_t i = 1; i < broken.size(); ++i) {
+    others += (others.empty() ? "" : ", ") + wordsOf(question, broken[i]);
   }
   const LostBy by = lostBy(question, first.reason);
   const bool length = by == LostBy::Gap || by == LostBy::GapApart;
@@ -651,9 +657,10 @@ void addHindrance(const choice::Question& question, Rows& rows) {
   const auto where = [](bool kind, double value) {
     return kind && std::isfinite(value) ? value : describe::kAbsent;
   };
-  rows.add({std::move(says), where(length, first.value), where(length, first.limit),
-            where(!length && !parts, first.value), where(!length && !parts, first.limit),
-            where(parts, first.value), where(parts, first.limit), std::move(others),
+  rows.add({std::move(says), flat ? describe::kAbsent : place, where(length, first.value),
+            where(length, first.limit), where(!length && !parts, first.value),
+            where(!length && !parts, first.limit), where(parts, first.value),
+            where(parts, first.limit), std::move(others),
             std::string(whatToDo(question.wants, first.reason))});
 }
 
@@ -733,7 +740,9 @@ const Table stacksLost{
         if (answer.tally.lost[i] > 0.0) rows.add({std::string(kReasons[i]), answer.tally.lost[i]});
       }
       if (answer.tally.undecided > 0.0) {
-        rows.add({"too few parts, too far apart, or others nearer", answer.tally.undecided});
+        std::string why = "too few of a part, gaps too far apart or ratios too far apart";
+        if (!answer.best.empty()) why += ", or others nearer";
+        rows.add({std::move(why), answer.tally.undecided});
       }
       const std::string leftOut = choice::partsLeftOut(read);
       if (!leftOut.empty()) rows.add({leftOut, describe::kAbsent});
@@ -787,7 +796,7 @@ const Table choiceNotes{
       const std::string stopped = choice::stopped(answer);
       if (stopped.empty()) return;
       constexpr double kNone = describe::kAbsent;
-      rows.add({stopped, kNone, kNone, kNone, kNone, kNone, kNone, "", ""});
+      rows.add({stopped, kNone, kNone, kNone, kNone, kNone, kNone, kNone, "", ""});
     }};
 
 }  // namespace strokewright::out
@@ -807,10 +816,15 @@ describe::Sentence noteIn(const describe::Rows& notes, std::size_t row) {
                                         std::tuple{"parts_needed", "parts_there", Kind::Count}}) {
     const Quantity value = number(is, kind);
     if (std::isnan(value.value)) continue;
-    return {helps    ? "{1}: {2}, limit {3}. May help: {4}."
-            : others ? "{1}: {2}, limit {3}. Also: {4}."
-                     : "{1}: {2}, limit {3}.",
-            {words("says"), value, number(limit, kind), also}};
+    const Quantity place = number("place", Kind::Count);
+    if (std::isnan(place.value)) {
+      return {"{1}: {2}, limit {3}. May help: {4}.",
+              {words("says"), value, number(limit, kind), also}};
+    }
+    return {helps    ? "{1}: {2}, limit {3} (place {5} of those that lost). May help: {4}."
+            : others ? "{1}: {2}, limit {3} (place {5} of those that lost). It also breaks: {4}."
+                     : "{1}: {2}, limit {3} (place {5} of those that lost).",
+            {words("says"), value, number(limit, kind), also, place}};
   }
   return {"{1}.", {words("says")}};
 }

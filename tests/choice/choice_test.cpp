@@ -350,6 +350,10 @@ TEST(Choice, SaysWhichLimitOfWhichCylinderAStackBreaks) {
       {{.ratioLeast = 11.10}, Reason::RatioUnder, 2, 11.06},
       {{.squishSpread = 0.1 * mm}, Reason::SquishSpreadOver, kNone, 0.17 * mm},
       {{.squishLeast = 0.85 * mm, .squishMost = 0.95 * mm}, Reason::TooClose, 0, 0.82 * mm},
+      {{.squishLeast = 0.85 * mm, .squishSpread = 0.1 * mm},
+       Reason::SquishSpreadOver,
+       kNone,
+       0.17 * mm},
       {{.squishMost = 0.95 * mm, .ratioMost = 11.25}, Reason::TooWide, 2, 0.99 * mm},
   };
   for (const Row& row : rows) {

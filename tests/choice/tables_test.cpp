@@ -194,10 +194,9 @@ TEST_F(ShelfOfTheTriple, TellsOfALoserWhatEachCylinderWouldGet) {
   ASSERT_EQ(beaten.state, State::Value);
   ASSERT_GE(beaten.rows.size(), 12U);
   EXPECT_EQ(beaten.rows["place"].numbers.maxCoeff(), 12.0);
-  EXPECT_THAT(
-      beaten.rows["why"].words[0],
-      testing::MatchesRegex("more of a part than there are: (plate|base gasket or shim|head "
-                            "gasket), line [0-9]+ of the shelf"));
+  EXPECT_THAT(beaten.rows["why"].words[0],
+              testing::MatchesRegex(
+                  "too few of a part: (plate|base gasket or shim|head gasket), shelf line [0-9]+"));
   EXPECT_GT(beaten.rows["parts_needed"].numbers[0], beaten.rows["parts_there"].numbers[0]);
   EXPECT_EQ(beaten.rows["parts_there"].numbers[0], 1.0);
 }
@@ -260,8 +259,10 @@ TEST_F(ShelfOfTheSingle, NamesTheLimitThatKeepsTheNearestOut) {
   type(project_.engines[kTarget], "squish_least_m", "1.20");
   type(project_.engines[kTarget], "wanted_squish_m", "1.25");
   Assessment assessment(project_);
-  EXPECT_THAT(notesOn(assessment),
-              testing::ElementsAre("Gap under the least: 1.10 mm, limit 1.20 mm. | "));
+  EXPECT_THAT(
+      notesOn(assessment),
+      testing::ElementsAre("Gap under the least: 1.10 mm, limit 1.20 mm (place 1 of those that "
+                           "lost). | "));
 }
 
 TEST_F(ShelfOfTheSingle, NamesThePartThatHasRunOut) {
@@ -269,8 +270,8 @@ TEST_F(ShelfOfTheSingle, NamesThePartThatHasRunOut) {
   Assessment assessment(project_);
   EXPECT_THAT(notesOn(assessment),
               testing::ElementsAre(testing::AllOf(
-                  testing::StartsWith("More of a part than there are: head gasket, line "),
-                  testing::EndsWith(" of the shelf: 1, limit 0. | "))));
+                  testing::StartsWith("Too few of a part: head gasket, shelf line "),
+                  testing::EndsWith(": 1, limit 0 (place 1 of those that lost). | "))));
 }
 
 TEST_F(ShelfOfTheTriple, CountsAPartThatServesAllOnce) {
@@ -291,6 +292,47 @@ TEST_F(ShelfOfTheTriple, CountsAPartThatServesAllOnce) {
   EXPECT_TRUE(fits());
 }
 
+// Where parts may differ from cylinder to cylinder, and where they may not.
+TEST_F(ShelfOfTheTriple, TheReasonItNamesStandsInBothTables) {
+  model::Engine& engine = project_.engines[kTarget];
+  type(engine, "squish_least_m", "1.2");
+  type(engine, "squish_most_m", "1.25");
+  type(engine, "deck_spread_m", "0.01");
+  for (const char* plates : {"one_for_all", "one_for_each"}) {
+    for (const char* gaskets : {"same_in_all", "mixed"}) {
+      for (const char* count : {"1", ""}) {
+        SCOPED_TRACE(testing::Message() << plates << ' ' << gaskets << ' ' << count);
+        type(engine, "plates_in_stack", plates);
+        type(engine, "gaskets_in_stack", gaskets);
+        for (describe::Entries& item : project_.lists[&list::shelf]) {
+          put(item, list::partQuantity, count);
+        }
+        Assessment assessment(project_);
+        const auto table = [&](const describe::Table& of) {
+          return assessment.evaluation().tabulated(kTarget, of);
+        };
+        if (table(out::stackChoices).rows.size() > 0) continue;
+        const Tabulated notes = table(out::choiceNotes);
+        ASSERT_GE(notes.rows.size(), 1U);
+        const std::string& says = notes.rows["says"].words[0];
+        const std::size_t flat = says.find("gaps too far apart");
+        const std::string reason = flat != std::string::npos
+                                       ? says.substr(flat)
+                                       : says.substr(0, says.find_first_of(",:"));
+        EXPECT_THAT(table(out::stacksLost).rows["why"].words,
+                    testing::Contains(testing::HasSubstr(reason)));
+        const Tabulated beaten = table(out::stacksBeaten);
+        const double place = notes.rows["place"].numbers[0];
+        for (std::size_t row = 0; row < beaten.rows.size(); ++row) {
+          const double at = beaten.rows["place"].numbers[static_cast<Eigen::Index>(row)];
+          if (!std::isnan(place) && at != place) continue;
+          EXPECT_EQ(beaten.rows["why"].words[row], std::isnan(place) ? reason : says);
+        }
+      }
+    }
+  }
+}
+
 // Seats 0.135 apart, measured; one flat plate can take none of it up. Many stacks lack parts as
 // well.
 TEST_F(ShelfOfTheTriple, NamesTheFlatPlateWhereTheSeatsLieApart) {
@@ -302,10 +344,12 @@ TEST_F(ShelfOfTheTriple, NamesTheFlatPlateWhereTheSeatsLieApart) {
   Assessment assessment(project_);
   const std::vector<std::string> notes = notesOn(assessment);
   ASSERT_EQ(notes.size(), 1U);
-  EXPECT_THAT(
-      notes.front(),
-      testing::StartsWith("One flat plate leaves the gaps too far apart: 0.14 mm, limit 0.05 mm."));
+  EXPECT_THAT(notes.front(),
+              testing::StartsWith(
+                  "One flat plate leaves the gaps too far apart: 0.135 mm, limit 0.05 mm."));
   EXPECT_THAT(notes.front(), testing::HasSubstr("May help: plates: one for each."));
+  const Tabulated lost = assessment.evaluation().tabulated(kTarget, out::stacksLost);
+  EXPECT_THAT(lost.rows["why"].words, testing::ElementsAre("gaps too far apart"));
 }
 
 TEST_F(ShelfOfTheSingle, PutsAStackIntoTheEntriesAsText) {
