@@ -99,11 +99,11 @@ bool ofOneBank(Reader& one, Reader& other) {
 }
 
 bool severalBanks(Reader& read) {
-  if (!read.given(in::cylinderAxis)) return false;
-  Reader first = read.at(0);
-  for (int i = 1; i < read.cylinders(); ++i) {
-    Reader other = read.at(i);
-    if (!ofOneBank(first, other)) return true;
+  const int cylinders = read.cylinders();
+  if (cylinders == 1 || !read.given(in::cylinderAxis)) return false;
+  const double first = read.at(0)(in::cylinderAxis);
+  for (int i = 1; i < cylinders; ++i) {
+    if (!sameDirection(first, read.at(i)(in::cylinderAxis))) return true;
   }
   return false;
 }
