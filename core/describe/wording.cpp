@@ -12,12 +12,12 @@ int decimalsOf(const Quantity& quantity) {
 }
 
 /// As many as the number has, in the bench unit, where it has few; negative: the default will do.
-int decimalsOf(units::Kind kind, double si, const units::Style& style) {
-  constexpr int kMostMore = 3;
+/// @param most more than the default
+int decimalsOf(units::Kind kind, double si, const units::Style& style, int most) {
   constexpr double kBehind = 1e-6;  // of a digit: what arithmetic leaves
   const units::Unit& unit = style.group[kind];
   double digits = units::fromSi(unit, si) * std::pow(10.0, unit.decimals);
-  for (int more = 0; more <= kMostMore; ++more, digits *= 10.0) {
+  for (int more = 0; more <= most; ++more, digits *= 10.0) {
     if (std::abs(digits - std::round(digits)) < kBehind) {
       return units::unitsOf(kind).front().decimals + more;
     }
@@ -30,7 +30,8 @@ bool differ(double one, double other) {
   return std::abs(one - other) > 1e-6 * std::max(std::abs(one), std::abs(other));
 }
 
-/// The sentence with one decimal more where two of its numbers that are not alike would read alike:
+/// The sentence with one decimal more than is usual for a number that ends with it, as one that was
+/// typed so: 0.385, not 0.39. And with one more where two that are not alike would read alike:
 /// "0.796 is less than 0.800".
 std::vector<Argument> toldApart(const Sentence& sentence, const units::Style& style) {
   std::vector<Argument> arguments = sentence.arguments;
@@ -40,6 +41,9 @@ std::vector<Argument> toldApart(const Sentence& sentence, const units::Style& st
     if (auto* list = std::get_if<std::vector<Quantity>>(&argument)) {
       for (Quantity& one : *list) quantities.push_back(&one);
     }
+  }
+  for (Quantity* one : quantities) {
+    if (one->decimals < 0) one->decimals = decimalsOf(one->kind, one->value, style, 1);
   }
   const auto readAlike = [&](const Quantity& one, const Quantity& other) {
     return one.kind == other.kind && differ(one.value, other.value) &&
@@ -137,7 +141,8 @@ std::string word(const RefusedBecause& because, const units::Style& style) {
 
 std::string wordValue(const Input& input, double value, const units::Style& style) {
   if (input.kind == units::Kind::Choice) return wordChoice(input.choices, value);
-  return style.text(input.kind, value, decimalsOf(input.kind, value, style));
+  constexpr int kMostMore = 3;
+  return style.text(input.kind, value, decimalsOf(input.kind, value, style, kMostMore));
 }
 
 std::string wordValue(const Result& result, double value, const units::Style& style) {

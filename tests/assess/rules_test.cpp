@@ -461,7 +461,7 @@ INSTANTIATE_TEST_SUITE_P(
             .weight = Weight::Objects,
             .rule = "gasket_from_the_packet",
             .about = "base_gasket_m",
-            .says = {"0.50 mm", "packet", "0.43 mm", "solder"}},
+            .says = {"0.50 mm", "packet", "0.425 mm", "solder"}},
         Row{.name = "HeadGasketFromThePacket",
             .sample = kTansy,
             .typed = {{"head_gasket_m", "0.80", Origin::Catalogue}},

@@ -27,6 +27,11 @@ TEST(ASentence, ListsNumbersWithOneUnitAtTheEnd) {
             "1.00 · 2.50\u00A0mm");
 }
 
+TEST(ASentence, SaysANumberWithTheDigitsItWasTypedWith) {
+  EXPECT_EQ(word(Sentence{"{1} of {2}, {3}", {mm(0.385), mm(0.5), mm(0.3857)}}, kBench),
+            "0.385\u00A0mm of 0.50\u00A0mm, 0.39\u00A0mm");
+}
+
 TEST(ASentence, SpeaksTheUnitsAndMarksOfItsReader) {
   units::Style style;
   style.group = units::UnitGroup::inchPound();
