@@ -93,12 +93,16 @@ class Writer {
     writeTables();
     pair(0, "SECTION");
     pair(2, "ENTITIES");
-    writeOutline(outline);
+    for (const Stretch& metal : outline.stretches()) writeMetal(outline, metal);
     for (std::size_t i = 0; i < outline.holes.size(); ++i) {
       writeHole(outline.holes[i]);
       writeNumber(outline, outline.holes[i], i + 1);
     }
     for (const double parting : outline.partings) writeParting(outline, millimetres(parting));
+    for (const Gap& gap : outline.gaps) {
+      writeInMiddle({millimetres((gap.from + gap.to) / 2.0), millimetres(outline.across)},
+                    gap.name);
+    }
     writeDimensions(outline);
     writeInMiddle({millimetres(outline.along), millimetres(outline.lower()) - kTextHeight},
                   "thrust side");
@@ -196,20 +200,31 @@ class Writer {
     pair(51, from + 90.0);
   }
 
-  void writeOutline(const Outline& outline) {
-    const double left = millimetres(outline.left());
-    const double right = millimetres(outline.right());
+  /// Its outline; at an end that is a gap's the corners are square, and its place is said.
+  void writeMetal(const Outline& outline, const Stretch& metal) {
+    const double left = millimetres(metal.from);
+    const double right = millimetres(metal.to);
     const double lower = millimetres(outline.lower());
     const double upper = millimetres(outline.upper());
-    const double r = millimetres(outline.corner);
-    line(kOutlines, {left + r, lower}, {right - r, lower});
-    line(kOutlines, {right, lower + r}, {right, upper - r});
-    line(kOutlines, {right - r, upper}, {left + r, upper});
-    line(kOutlines, {left, upper - r}, {left, lower + r});
-    quarter({right - r, upper - r}, r, 0.0);
-    quarter({left + r, upper - r}, r, 90.0);
-    quarter({left + r, lower + r}, r, 180.0);
-    quarter({right - r, lower + r}, r, 270.0);
+    const double corner = millimetres(outline.corner);
+    const double atLeft = outline.endsInGap(metal.from) ? 0.0 : corner;
+    const double atRight = outline.endsInGap(metal.to) ? 0.0 : corner;
+    line(kOutlines, {left + atLeft, lower}, {right - atRight, lower});
+    line(kOutlines, {right, lower + atRight}, {right, upper - atRight});
+    line(kOutlines, {right - atRight, upper}, {left + atLeft, upper});
+    line(kOutlines, {left, upper - atLeft}, {left, lower + atLeft});
+    if (atRight > 0.0) {
+      quarter({right - corner, upper - corner}, corner, 0.0);
+      quarter({right - corner, lower + corner}, corner, 270.0);
+    } else {
+      writePlace(right, upper);
+    }
+    if (atLeft > 0.0) {
+      quarter({left + corner, upper - corner}, corner, 90.0);
+      quarter({left + corner, lower + corner}, corner, 180.0);
+    } else {
+      writePlace(left, upper);
+    }
   }
 
   void writeText(const Layer& layer, Point place, std::string_view text) {
@@ -247,14 +262,16 @@ class Writer {
 
   /// Overall, from two edges to the axis of the first cylinder, and the radius of the corners.
   void writeDimensions(const Outline& outline) {
-    const double left = millimetres(outline.left());
-    const double right = millimetres(outline.right());
+    const std::vector<Stretch> metal = outline.stretches();
+    const double left = millimetres(metal.front().from);
+    const double right = millimetres(metal.back().to);
     const double lower = millimetres(outline.lower());
     const double upper = millimetres(outline.upper());
     dimensionAlong(left, right, upper, kToNextLine);
     dimensionAlong(left, 0.0, upper, kToLine);
     dimensionAcross(lower, upper, left, kToNextLine);
     dimensionAcross(lower, 0.0, left, kToLine);
+    if (outline.endsInGap(metal.back().to)) return;
     writeText(kDimensions, {right + kPastLine, upper},
               "R " + units::exact(millimetres(outline.corner)));
   }
@@ -280,10 +297,14 @@ class Writer {
                   hole.isBore ? digits + " " + hole.name : digits);
   }
 
-  /// The line, and above the plate its place from the axis of the first cylinder.
   void writeParting(const Outline& outline, double x) {
     const double upper = millimetres(outline.upper());
     line(kPartings, {x, millimetres(outline.lower())}, {x, upper});
+    writePlace(x, upper);
+  }
+
+  /// Above the plate, from the axis of the first cylinder.
+  void writePlace(double x, double upper) {
     line(kDimensions, {x, upper}, {x, upper + kTextHeight + kPastLine});
     writeText(kDimensions, {x + kPastLine, upper + kPastLine}, units::exact(x));
   }

@@ -24,6 +24,7 @@ constexpr double kMostCornerShare = 0.25;  // of the shorter side
 
 constexpr std::string_view kEdge = "edge";
 constexpr std::string_view kParting = "parting";
+constexpr std::string_view kNoPlate = ": no plate";
 
 /// From where to where something reaches [m].
 struct Span {
@@ -75,21 +76,45 @@ std::vector<Hole> listedHoles(const Reader& read) {
   return holes;
 }
 
-/// Half-way between each bore and the next.
-std::vector<double> partingsBetween(const std::vector<Hole>& holes) {
-  std::vector<double> bores;
-  for (const Hole& hole : holes) {
-    if (hole.isBore) bores.push_back(hole.along);
-  }
-  std::ranges::sort(bores);
-  std::vector<double> partings;
-  for (std::size_t i = 1; i < bores.size(); ++i) {
-    partings.push_back((bores[i - 1] + bores[i]) / 2.0);
-  }
-  return partings;
+/// A cylinder that plates of their own are drawn for.
+struct Seat {
+  double along;  ///< [m]
+  int number;
+  bool hasPlate;
+};
+
+/// What lies over an end of the plates is at fault there.
+bool liesInGaps(const Outline& outline, const Hole& hole) {
+  const double radius = hole.diameter / 2.0 - Outline::kSame;
+  return std::ranges::none_of(outline.stretches(), [&](const Stretch& metal) {
+    return (hole.along + radius > metal.from || !outline.endsInGap(metal.from)) &&
+           (hole.along - radius < metal.to || !outline.endsInGap(metal.to));
+  });
 }
 
-bool isParting(std::string_view feature) { return feature.starts_with(kParting); }
+/// Half-way between each bore and the next; what has no plate is left out, with its holes.
+void part(Outline& outline, std::vector<Seat> seats) {
+  std::ranges::sort(seats, {}, &Seat::along);
+  const auto parting = [&](std::size_t next) {
+    return (seats[next - 1].along + seats[next].along) / 2.0;
+  };
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    const double from = i == 0 ? outline.left() : parting(i);
+    const double to = i + 1 == seats.size() ? outline.right() : parting(i + 1);
+    if (!seats[i].hasPlate) {
+      outline.gaps.push_back(
+          {nameOf("cylinder", static_cast<std::size_t>(seats[i].number)).append(kNoPlate), from,
+           to});
+    } else if (i > 0 && seats[i - 1].hasPlate) {
+      outline.partings.push_back(from);
+    }
+  }
+  std::erase_if(outline.holes, [&](const Hole& hole) { return liesInGaps(outline, hole); });
+}
+
+double cornerOf(double length, double width) {
+  return std::min(kCorner, kMostCornerShare * std::min(length, width));
+}
 
 }  // namespace
 
@@ -102,10 +127,21 @@ Outline outlineAround(std::vector<Hole> holes, double length, double width) {
                   .across = middleOf(holes, width, [](const Hole& hole) { return hole.across; }),
                   .length = length,
                   .width = width,
-                  .corner = std::min(kCorner, kMostCornerShare * std::min(length, width)),
+                  .corner = cornerOf(length, width),
                   .holes = {}};
   outline.holes = std::move(holes);
   return outline;
+}
+
+std::vector<Stretch> Outline::stretches() const {
+  std::vector<Stretch> stretches;
+  double from = left();
+  for (const Gap& gap : gaps) {
+    if (gap.from > from + kSame) stretches.push_back({from, gap.from});
+    from = gap.to;
+  }
+  if (right() > from + kSame) stretches.push_back({from, right()});
+  return stretches;
 }
 
 double wallBetween(const Hole& one, const Hole& other) {
@@ -127,9 +163,18 @@ double wallToParting(const Outline& outline, const Hole& hole) {
   return least;
 }
 
+double wallToGap(const Outline& outline, const Hole& hole) {
+  double least = HUGE_VAL;
+  for (const Gap& gap : outline.gaps) {
+    const double away = std::max(gap.from - hole.along, hole.along - gap.to);
+    least = std::min(least, away - hole.diameter / 2.0);
+  }
+  return least;
+}
+
 Wall leastWall(const Outline& outline, const Hole& hole) {
   Wall least{wallToEdge(outline, hole), kEdge};
-  const double parting = wallToParting(outline, hole);
+  const double parting = std::min(wallToParting(outline, hole), wallToGap(outline, hole));
   if (parting < least.thickness) least = {parting, kParting};
   for (const Hole& other : outline.holes) {
     if (&other == &hole) continue;
@@ -167,42 +212,53 @@ Spot spotForNumber(const Outline& outline, const Hole& hole, double room) {
 /// Of several banks that of the first cylinder: the others lie in other planes.
 Outline outlineAsEntered(Reader& read) {
   const double bore = read(in::plateBore);
+  const bool each =
+      read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForEach;
+  const bool known = each && read.knownInAll(out::spacerInStack);
   std::vector<Hole> holes;
+  std::vector<Seat> seats;
   Reader first = read.at(0);
   for (int i = 0; i < read.cylinders(); ++i) {
     Reader here = read.at(i);
     if (!model::ofOneBank(first, here)) continue;
-    holes.push_back({nameOf("bore", static_cast<std::size_t>(model::numberOfCylinder(here))),
-                     here(out::cylinderPosition), 0.0, bore, true});
+    const int number = model::numberOfCylinder(here);
+    const double along = here(out::cylinderPosition);
+    holes.push_back({nameOf("bore", static_cast<std::size_t>(number)), along, 0.0, bore, true});
+    seats.push_back({along, number, !known || here(out::spacerInStack) >= kTrue});
   }
   std::ranges::move(listedHoles(read), std::back_inserter(holes));
   Outline outline = outlineAround(std::move(holes), read(in::plateLength), read(in::plateWidth));
-  if (read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForEach) {
-    outline.partings = partingsBetween(outline.holes);
-  }
+  if (each) part(outline, std::move(seats));
   return outline;
 }
 
 Outline outlineFrom(const describe::Rows& rows) {
-  std::vector<Hole> holes;
-  std::vector<double> partings;
+  const double length = rows["length_m"].numbers[0];
+  const double width = rows["width_m"].numbers[0];
+  Outline outline{.along = rows["along_m"].numbers[0],
+                  .across = rows["across_m"].numbers[0],
+                  .length = length,
+                  .width = width,
+                  .corner = cornerOf(length, width),
+                  .holes = {}};
   for (std::size_t i = 1; i < rows.size(); ++i) {
     const auto at = static_cast<Eigen::Index>(i);
     const std::string& feature = rows["feature"].words[i];
-    if (isParting(feature)) {
-      partings.push_back(rows["along_m"].numbers[at]);
-      continue;
+    const double along = rows["along_m"].numbers[at];
+    if (feature.starts_with(kParting)) {
+      outline.partings.push_back(along);
+    } else if (feature.ends_with(kNoPlate)) {
+      const double half = rows["length_m"].numbers[at] / 2.0;
+      outline.gaps.push_back({feature, along - half, along + half});
+    } else {
+      outline.holes.push_back({.name = feature,
+                               .along = along,
+                               .across = rows["across_m"].numbers[at],
+                               .diameter = rows["diameter_m"].numbers[at],
+                               .isBore = feature.starts_with("bore"),
+                               .mayPart = feature.starts_with("stud")});
     }
-    holes.push_back({.name = feature,
-                     .along = rows["along_m"].numbers[at],
-                     .across = rows["across_m"].numbers[at],
-                     .diameter = rows["diameter_m"].numbers[at],
-                     .isBore = feature.starts_with("bore"),
-                     .mayPart = feature.starts_with("stud")});
   }
-  Outline outline =
-      outlineAround(std::move(holes), rows["length_m"].numbers[0], rows["width_m"].numbers[0]);
-  outline.partings = std::move(partings);
   return outline;
 }
 
@@ -258,7 +314,8 @@ const describe::Table plateOutline{
     .columns = kColumns,
     .formula =
         "bores at the cylinders, the outline about their middle; wall = distance of the "
-        "centres − (d₁ + d₂)/2; plates of their own part half-way between the bores",
+        "centres − (d₁ + d₂)/2; plates of their own part half-way between the bores, "
+        "where a cylinder needs none there is none",
     .source = "plane geometry",
     .valid =
         "places counted from the axis of the first cylinder; corners count as square; a negative "
@@ -269,6 +326,10 @@ const describe::Table plateOutline{
         return;
       }
       const plate::Outline outline = plate::outlineAsEntered(read);
+      if (outline.stretches().empty()) {  // another bank's are
+        read.none("No plate is to be made for the bank of the first cylinder.");
+        return;
+      }
       rows.add({"plate", outline.along, outline.across, kAbsent, outline.length, outline.width,
                 kAbsent, ""});
       for (const plate::Hole& hole : outline.holes) {
@@ -279,6 +340,10 @@ const describe::Table plateOutline{
       for (std::size_t i = 0; i < outline.partings.size(); ++i) {
         rows.add({plate::nameOf(plate::kParting, i + 1), outline.partings[i], kAbsent, kAbsent,
                   kAbsent, kAbsent, kAbsent, ""});
+      }
+      for (const plate::Gap& gap : outline.gaps) {
+        rows.add({gap.name, (gap.from + gap.to) / 2.0, kAbsent, kAbsent, gap.to - gap.from, kAbsent,
+                  kAbsent, ""});
       }
     }};
 

@@ -20,6 +20,19 @@ struct Hole {
   bool mayPart = false;  ///< plates that meet here may have half of it each, as of a stud
 };
 
+/// [m] From where to where there is metal along the crankshaft.
+struct Stretch {
+  double from;
+  double to;
+};
+
+/// [m] Where the plate of a cylinder would lie that has none; it ends where another's would.
+struct Gap {
+  std::string name;  ///< "cylinder 2: no plate"
+  double from = 0.0;
+  double to = 0.0;
+};
+
 /// [m] A rectangle with rounded corners, its sides along and across the crankshaft.
 struct Outline {
   double along = 0.0;   ///< of its middle
@@ -30,11 +43,19 @@ struct Outline {
   std::vector<Hole> holes;
   std::vector<double> partings = {};  ///< along the crankshaft, where one plate ends and the next
                                       ///< begins; none: it is in one piece
+  std::vector<Gap> gaps = {};         ///< along the crankshaft
 
   double left() const { return along - length / 2.0; }
   double right() const { return along + length / 2.0; }
   double lower() const { return across - width / 2.0; }
   double upper() const { return across + width / 2.0; }
+
+  /// What the gaps leave, plates that meet in one.
+  std::vector<Stretch> stretches() const;
+  /// An end is a gap's, so that no corner is rounded there.
+  bool endsInGap(double end) const { return end > left() + kSame && end < right() - kSame; }
+
+  static constexpr double kSame = 1e-9;  ///< [m] places nearer to each other are one
 };
 
 /// Puts a plate of this size under the bores: its middle is theirs, and where a hole would run out
@@ -61,6 +82,10 @@ double wallToEdge(const Outline& outline, const Hole& hole);
 /// there is none.
 double wallToParting(const Outline& outline, const Hole& hole);
 
+/// [m] The metal between a hole and the nearest gap; negative where it runs out into it; infinite
+/// where there is none.
+double wallToGap(const Outline& outline, const Hole& hole);
+
 /// The least of them around one hole of the outline; the corners count as square.
 Wall leastWall(const Outline& outline, const Hole& hole);
 
@@ -78,7 +103,8 @@ struct Spot {
 Spot spotForNumber(const Outline& outline, const Hole& hole, double room);
 
 /// The plate as entered: bores at the places of the cylinders, and the list of its holes. Where
-/// each cylinder is to have its own plate, they part half-way between the bores.
+/// each cylinder is to have its own plate, they part half-way between the bores; what lies at a
+/// cylinder that needs none is left out, once the plates of all are known.
 Outline outlineAsEntered(describe::Reader& read);
 
 /// An outline out of the rows of the table of the plate.

@@ -136,37 +136,48 @@ std::string nameOf(const Outline& outline, const Hole& hole) {
   return hole.name + " (No. " + std::to_string(number) + " on the drawing)";
 }
 
-/// A parting runs through a hole that may be cut.
+/// An end of a plate runs through a hole that may be cut.
 bool isHalved(const Outline& outline, const Hole& hole) {
-  return hole.mayPart && wallToParting(outline, hole) < 0.0;
+  return hole.mayPart && std::min(wallToParting(outline, hole), wallToGap(outline, hole)) < 0.0;
 }
 
-/// Holes that are left in pieces where one plate ends and the next begins.
+/// "stud 1, stud 2 and stud 3"
+std::string inOne(const std::vector<std::string>& names) {
+  std::string all = names.front();
+  for (std::size_t i = 1; i < names.size(); ++i) {
+    all += (i + 1 < names.size() ? ", " : " and ") + names[i];
+  }
+  return all;
+}
+
+/// Holes that are left in pieces where one plate ends, be it that the next begins or not.
 const Rule partingCutsHoles{
     .key = "plate_parting_cuts_holes",
     .source = "plane geometry; drilling practice: common practice, no published source",
     .judge = [](Reader& read, Speaker& speak) {
       const Outline outline = outlineAsEntered(read);
       if (!read.complete()) return;
-      std::vector<std::string> names;
+      std::vector<std::string> halved;
+      std::vector<std::string> open;
       for (const Hole& hole : outline.holes) {
-        if (isHalved(outline, hole)) names.push_back(nameOf(outline, hole));
+        if (!isHalved(outline, hole)) continue;
+        (wallToGap(outline, hole) < 0.0 ? open : halved).push_back(nameOf(outline, hole));
       }
-      if (names.empty()) return;
-      std::string all = names.front();
-      for (std::size_t i = 1; i < names.size(); ++i) {
-        all += (i + 1 < names.size() ? ", " : " and ") + names[i];
-      }
-      Finding& finding = speak.say(
-          Weight::Objects,
-          {names.size() == 1
-               ? "Spacer plate: {1} is halved by the parting, each of two plates has a part of it."
-               : "Spacer plate: {1} are halved by the parting, each of two plates has a part of "
-                 "them.",
-           {all}},
-          {&in::platesInStack, &in::plateBore});
-      finding.hint = {
-          "Drill them with the plates clamped edge to edge: a drill runs off half a hole.", {}};
+      const auto object = [&](const std::vector<std::string>& names, std::string_view one,
+                              std::string_view several, std::string_view hint) {
+        if (names.empty()) return;
+        speak
+            .say(Weight::Objects, {names.size() == 1 ? one : several, {inOne(names)}},
+                 {&in::platesInStack, &in::plateBore})
+            .hint = {hint, {}};
+      };
+      object(halved,
+             "Spacer plate: {1} is halved by the parting, each of two plates has a part of it.",
+             "Spacer plate: {1} are halved by the parting, each of two plates has a part of them.",
+             "Drill them with the plates clamped edge to edge: a drill runs off half a hole.");
+      object(open, "Spacer plate: {1} is cut by the end of a plate, the cylinder beside has none.",
+             "Spacer plate: {1} are cut by the end of a plate, the cylinder beside has none.",
+             "Drill them with scrap as thick clamped to the end: a drill runs off half a hole.");
     }};
 
 /// A hole over a bore or off the plate; a wall that will not last.
@@ -181,6 +192,7 @@ const Rule holesFit{
         judgeWall(speak, wallToEdge(outline, *hole), name, "the edge");
         if (!isHalved(outline, *hole)) {
           judgeWall(speak, wallToParting(outline, *hole), name, "the next plate");
+          judgeWall(speak, wallToGap(outline, *hole), name, "the end of its plate");
         }
         for (auto other = std::next(hole); other != outline.holes.end(); ++other) {
           judgeWall(speak, wallBetween(*hole, *other), nameOf(outline, *other), name);

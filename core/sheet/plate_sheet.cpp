@@ -113,14 +113,16 @@ void writeThickness(BenchWork& work) {
     same = same && work.spacer(i) == work.spacer(0);
   }
   writeThicknesses(work, same);
-  const bool otherBanks = std::ranges::count_if(work.sheet.plate->holes, &plate::Hole::isBore) <
-                          static_cast<std::ptrdiff_t>(work.cylinders());
+  const plate::Outline& plate = *work.sheet.plate;
+  const bool otherBanks =
+      std::ranges::count_if(plate.holes, &plate::Hole::isBore) + std::ssize(plate.gaps) <
+      work.cylinders();
   if (otherBanks) {
     say(work, "Drawn for the bank of cylinder {1}; each other bank has a plate of its own.",
         {Quantity{Kind::Count, static_cast<double>(work.numberOf(0))}});
   }
-  const bool parted = !work.sheet.plate->partings.empty();
-  const bool tapered = !same && !parted && !otherBanks;
+  const bool parted = !plate.partings.empty();
+  const bool tapered = !same && !parted && plate.gaps.empty() && !otherBanks;
   if (parted) {
     say(work,
         "One plate for each cylinder, each of its own metal; they part at the dashed lines. A cut "
@@ -136,7 +138,7 @@ void writeThickness(BenchWork& work) {
       {Quantity{Kind::FineLength, plate::kFlatWithin},
        Quantity{Kind::FineLength, plate::kParallelWithin}});
   say(work, "Corners R {1}, or as the seat (common practice).",
-      {Quantity{Kind::Length, work.sheet.plate->corner}});
+      {Quantity{Kind::Length, plate.corner}});
 }
 
 void writeHoles(BenchWork& work, const describe::Rows& rows) {
@@ -146,7 +148,8 @@ void writeHoles(BenchWork& work, const describe::Rows& rows) {
   Grid grid{"Holes", {}, {}};
   grid.columns = {"Hole", work.headed("Along", Kind::Length), work.headed("Across", Kind::Length),
                   work.headed("Ø", Kind::Length), work.headed("Wall", Kind::Length)};
-  for (std::size_t i = 1; i < rows.size(); ++i) {
+  const std::size_t gaps = work.sheet.plate->gaps.size();  // the last rows, named by the drawing
+  for (std::size_t i = 1; i + gaps < rows.size(); ++i) {
     const auto at = static_cast<Eigen::Index>(i);
     const auto number = [&](std::string_view key) {
       const double length = rows[key].numbers[at];

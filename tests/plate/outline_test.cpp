@@ -231,6 +231,46 @@ TEST_F(PlateOfTheTriple, PartsHalfWayBetweenTheBores) {
   EXPECT_THAT(assess::told(*halved), testing::HasSubstr("stud 1 (No. 4 on the drawing) is halved"));
 }
 
+// Plane geometry as above; the plate of 280 mm begins 56 mm before the first axis.
+TEST_F(PlateOfTheTriple, OfACylinderThatNeedsNoneIsLeftOut) {
+  type(target(), "plates_in_stack", "one for each");
+  type(target(), "spacer_m", "1.03; 0; 0.86");
+  drill("stud", "42", "-45");
+  drill("oil", "84", "-45");
+  const auto outline = [this] {
+    Assessment assessment(project_);
+    return outlineFrom(assessment.evaluation().tabulated(kTarget, out::plateOutline).rows);
+  };
+  const Outline outer = outline();
+  std::vector<std::string> names;
+  for (const Hole& hole : outer.holes) names.push_back(hole.name);
+  EXPECT_THAT(names, testing::ElementsAre("bore 1", "bore 3", "stud 1"));
+  EXPECT_TRUE(outer.partings.empty());
+  ASSERT_EQ(outer.gaps.size(), 1U);
+  EXPECT_EQ(outer.gaps[0].name, "cylinder 2: no plate");
+  ASSERT_EQ(outer.stretches().size(), 2U);
+  EXPECT_NEAR(outer.stretches()[0].from, -56.0 * mm, 1e-12);
+  EXPECT_NEAR(outer.stretches()[0].to, 42.0 * mm, 1e-12);
+  EXPECT_NEAR(outer.stretches()[1].from, 126.0 * mm, 1e-12);
+  EXPECT_NEAR(leastWall(outer, outer.holes[0]).thickness, 6.0 * mm, 1e-12) << "bore to the end";
+  const std::string text = dxf(outer, {});
+  EXPECT_NE(text.find("LINE\n8\nOUTLINE\n10\n42\n20\n-55\n11\n42\n21\n55\n"), std::string::npos)
+      << text;
+  EXPECT_NE(text.find("\n1\ncylinder 2: no plate\n"), std::string::npos);
+  EXPECT_EQ(text.find("LINE\n8\nPARTINGS\n"), std::string::npos);
+  const Assessment assessment(project_);
+  const describe::Finding* cut = findingOf(assessment, kTarget, "plate_parting_cuts_holes");
+  ASSERT_NE(cut, nullptr);
+  EXPECT_THAT(assess::told(*cut),
+              testing::HasSubstr("stud 1 (No. 3 on the drawing) is cut by the end of a plate"));
+
+  type(target(), "spacer_m", "0; 0.95; 0.86");
+  const Outline last = outline();
+  ASSERT_EQ(last.stretches().size(), 1U);
+  EXPECT_NEAR(last.stretches()[0].from, 42.0 * mm, 1e-12);
+  EXPECT_THAT(last.partings, testing::ElementsAre(testing::DoubleNear(126.0 * mm, 1e-12)));
+}
+
 TEST_F(PlateOfTheTriple, IsObjectedToWithAThinWallToAParting) {
   type(target(), "plates_in_stack", "one for each");
   drill("stud", "48", "-45");

@@ -358,6 +358,24 @@ TEST(PlateSheet, SaysHowThickAndHowTrueItIsToBe) {
       << "as entered";
 }
 
+TEST(PlateSheet, NamesTheCylinderThatHasNoPlateAndDrawsNone) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "plates_in_stack", "one for each");
+  type(project.engines[1], "spacer_m", "1.03; 0; 0.86");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Plate);
+  ASSERT_TRUE(sheet.plate.has_value());
+  EXPECT_EQ(sheet.plate->stretches().size(), 2U);
+  EXPECT_THAT(sheet.notes, testing::Contains("Cylinder 2: no plate is counted with."));
+  EXPECT_THAT(sheet.notes, testing::Not(testing::Contains(HasSubstr("dashed lines"))));
+  EXPECT_THAT(sheet.notes, testing::Not(testing::Contains(HasSubstr("tapered"))));
+  const Grid* holes = gridHeaded(sheet, "Holes");
+  ASSERT_NE(holes, nullptr);
+  EXPECT_EQ(holes->rows[1][0], "2  bore 3");
+  for (const std::vector<std::string>& row : holes->rows) {
+    EXPECT_THAT(row[0], testing::Not(HasSubstr("no plate")));
+  }
+}
+
 TEST(PlateSheet, OfUnlikeNeedsThatNobodyChoseAPlateForHasNone) {
   model::Project project = sample("burdock-719");
   type(project.engines[1], "spacer_m", "");
