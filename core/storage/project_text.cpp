@@ -172,8 +172,14 @@ class ProjectReader {
   }
 
  private:
+  /// @param pattern  {1} line, {2} column, {3} the way to the place in words.
   void remark(std::size_t at, std::string_view key, std::string_view pattern,
               std::initializer_list<Argument> arguments) {
+    remark(at, key, pattern, arguments, way());
+  }
+
+  void remark(std::size_t at, std::string_view key, std::string_view pattern,
+              std::initializer_list<Argument> arguments, const std::string& way) {
     const std::string_view before = text_.substr(0, at);
     const auto lineStart = before.rfind('\n') + 1;  // npos + 1 is the very beginning
     const auto startsCharacter = [](char byte) { return (byte & 0xC0) != 0x80; };
@@ -183,7 +189,7 @@ class ProjectReader {
     said.column =
         1 + static_cast<int>(std::count_if(before.begin() + static_cast<std::ptrdiff_t>(lineStart),
                                            before.end(), startsCharacter));
-    said.says = {pattern, {std::to_string(said.line), std::to_string(said.column)}};
+    said.says = {pattern, {std::to_string(said.line), std::to_string(said.column), way}};
     said.says.arguments.insert(said.says.arguments.end(), arguments);
     remarks_.push_back(std::move(said));
   }
@@ -200,7 +206,7 @@ class ProjectReader {
     for (const std::string& key : unreadable.behind) {
       behind.append(behind.empty() ? ", after “" : " in “").append(key).append("”");
     }
-    remark(unreadable.at, {}, patternOf(unreadable.why), {behind});
+    remark(unreadable.at, {}, patternOf(unreadable.why), {}, behind);
   }
 
   /// {3} the keys read last.
@@ -224,36 +230,67 @@ class ProjectReader {
            "mark too many or too few. Mend the place or open the backup.";
   }
 
-  bool is(const Node& node, Node::Type type) {
+  /// ", in “bore_m” of “entries” of engine “old”"
+  std::string way() const {
+    std::string words;
+    for (std::size_t i = inside_.size(); i > 1; --i) {  // the outermost is the file
+      words.append(words.empty() ? ", in " : " of ").append(inside_[i - 1]);
+    }
+    return words;
+  }
+
+  static std::string quoted(std::string_view key) {
+    return std::string("“").append(key).append("”");
+  }
+
+  /// One of a list, which has no key: "no. 2 of “holes”".
+  static std::string placed(std::size_t place, const std::string& list) {
+    return "no. " + std::to_string(place + 1) + " of " + list;
+  }
+
+  static std::string_view typeName(Node::Type type) {
+    constexpr std::array<std::string_view, 5> kNames = {"an object in braces", "a list in brackets",
+                                                        "a number", "a text in quotation marks",
+                                                        "true, false or null"};
+    return kNames[static_cast<std::size_t>(type)];
+  }
+
+  bool is(const Node& node, Node::Type type) { return is(node, type, quoted(node.key), node); }
+
+  /// @param place  whose line and column are told.
+  bool is(const Node& node, Node::Type type, const std::string& name, const Node& place) {
     if (node.type == type) return true;
-    constexpr std::array<std::string_view, 4> kPatterns = {
-        "Line {1}, column {2}: “{3}” must be an object in braces.",
-        "Line {1}, column {2}: “{3}” must be a list in brackets.",
-        "Line {1}, column {2}: “{3}” must be a number.",
-        "Line {1}, column {2}: “{3}” must be a text in quotation marks."};
-    refuse(node, kPatterns[static_cast<std::size_t>(type)], {node.key});
+    refuse(
+        place,
+        "Line {1}, column {2}{3}: {4} must be {5}, not {6}. Mend it in a text editor or open the "
+        "backup.",
+        {name, std::string(typeName(type)), std::string(typeName(node.type))});
     return false;
   }
 
   /// Hands each member to what takes it; `takes` says whether it knows the key.
   template <typename Takes>
-  void eachMember(const Node& node, const Takes& takes) {
-    if (!is(node, Node::Type::Object)) return;
+  void eachMember(const Node& node, const std::string& name, const Takes& takes) {
+    if (!is(node, Node::Type::Object, name, node)) return;
+    inside_.push_back(name);
     std::set<std::string_view> seen;
     for (const Node& member : node.children) {
       if (!seen.insert(member.key).second) {
-        refuse(member, "Line {1}, column {2}: the key “{3}” stands here a second time. Keep one.",
+        refuse(member,
+               "Line {1}, column {2}{3}: the key “{4}” stands here a second time. Keep one.",
                {member.key});
       } else if (!takes(member)) {
-        refuse(member,
-               "Line {1}, column {2}: the key “{3}” is not known. Mend its spelling or remove it.",
-               {member.key});
+        refuse(
+            member,
+            "Line {1}, column {2}{3}: the key “{4}” is not known. Mend its spelling or remove it.",
+            {member.key});
       }
     }
+    inside_.pop_back();
   }
 
-  void object(const Node& node, Fields fields) {
-    eachMember(node, [&](const Node& member) {
+  void object(const Node& node, const std::string& name, Fields fields) {
+    eachMember(node, name, [&](const Node& member) {
       const auto field = std::find_if(fields.begin(), fields.end(), [&](const Field& candidate) {
         return candidate.key == member.key;
       });
@@ -276,14 +313,15 @@ class ProjectReader {
       upgrade(file, remarks_);
     }
     const auto known = [](const Node&) {};
-    object(file, {{"format", known},
-                  {"version", known},
-                  {"written_by", [&](const Node& node) { is(node, Node::Type::Text); }},
-                  {"project", [&](const Node& node) { project(node); }},
-                  {"engines", [&](const Node& node) { engines(node); }}});
+    object(file, "the file",
+           {{"format", known},
+            {"version", known},
+            {"written_by", [&](const Node& node) { is(node, Node::Type::Text); }},
+            {"project", [&](const Node& node) { project(node); }},
+            {"engines", [&](const Node& node) { engines(node); }}});
     if (project_.referenceDonor >= std::ssize(project_.engines)) {
       refuse(*member(*member(file, "project"), "reference_donor"),
-             "Line {1}, column {2}: there is no engine {3}; engines are counted from 0.",
+             "Line {1}, column {2}{3}: there is no engine {4}; engines are counted from 0.",
              {std::to_string(project_.referenceDonor)});
     } else if (!refused_) {
       settleReferenceDonor(file);
@@ -302,7 +340,7 @@ class ProjectReader {
     const model::Part part = engines[static_cast<std::size_t>(project_.referenceDonor)].part;
     if (part == model::Part::Donor) return;
     refuse(*member(*member(file, "project"), "reference_donor"),
-           "Line {1}, column {2}: engine {3} is no donor but a {4}. Name the place of a donor, "
+           "Line {1}, column {2}{3}: engine {4} is no donor but a {5}. Name the place of a donor, "
            "counted from 0, or make that engine’s “part” donor.",
            {std::to_string(project_.referenceDonor), std::string(model::partKey(part))});
   }
@@ -316,8 +354,9 @@ class ProjectReader {
   bool isProject(const Node& file) {
     const Node* format = member(file, "format");
     if (format && format->text == kFormat) return true;
-    refuse(format ? *format : file,
-           "Line {1}, column {2}: this is no Strokewright project; its “format” does not say so.");
+    refuse(
+        format ? *format : file,
+        "Line {1}, column {2}{3}: this is no Strokewright project; its “format” does not say so.");
     return false;
   }
 
@@ -325,19 +364,19 @@ class ProjectReader {
   int versionOf(const Node& file) {
     const Node* version = member(file, "version");
     if (!version) {
-      refuse(file, "Line {1}, column {2}: the file does not say its “version”.");
+      refuse(file, "Line {1}, column {2}{3}: the file does not say its “version”.");
       return 0;
     }
     if (!is(*version, Node::Type::Number)) return 0;
     if (version->number < 1.0 || version->number != std::floor(version->number)) {
-      refuse(*version, "Line {1}, column {2}: “version” must be a whole number from 1.");
+      refuse(*version, "Line {1}, column {2}{3}: “version” must be a whole number from 1.");
       return 0;
     }
     if (version->number > kFileVersion) {
       const Node* program = member(file, "written_by");
       refuse(*version,
-             "Line {1}, column {2}: this file is of version {3} of the format, written by "
-             "Strokewright {4}; this one reads up to version {5}. Open it with the newer one.",
+             "Line {1}, column {2}{3}: this file is of version {4} of the format, written by "
+             "Strokewright {5}; this one reads up to version {6}. Open it with the newer one.",
              {units::exact(version->number), program ? program->text : std::string("?"),
               std::to_string(kFileVersion)});
       return 0;
@@ -346,20 +385,21 @@ class ProjectReader {
   }
 
   void project(const Node& node) {
-    object(node, {{"name", [&](const Node& name) { text(name, project_.name); }},
-                  {"note", [&](const Node& note) { text(note, project_.note); }},
-                  {"drawn_for", [&](const Node& whom) { text(whom, project_.drawnFor); }},
-                  {"revision", [&](const Node& revision) { text(revision, project_.revision); }},
-                  {"reference_donor", [&](const Node& donor) { referenceDonor(donor); }},
-                  {"lists", [&](const Node& lists) {
-                     this->lists(lists, model::projectLists(), project_.lists);
-                   }}});
+    object(node, quoted(node.key),
+           {{"name", [&](const Node& name) { text(name, project_.name); }},
+            {"note", [&](const Node& note) { text(note, project_.note); }},
+            {"drawn_for", [&](const Node& whom) { text(whom, project_.drawnFor); }},
+            {"revision", [&](const Node& revision) { text(revision, project_.revision); }},
+            {"reference_donor", [&](const Node& donor) { referenceDonor(donor); }},
+            {"lists", [&](const Node& lists) {
+               this->lists(lists, model::projectLists(), project_.lists);
+             }}});
   }
 
   void referenceDonor(const Node& node) {
     if (!is(node, Node::Type::Number)) return;
     if (node.number < 0.0 || node.number > 1e6 || node.number != std::floor(node.number)) {
-      refuse(node, "Line {1}, column {2}: “{3}” must be the place of an engine, counted from 0.",
+      refuse(node, "Line {1}, column {2}{3}: “{4}” must be the place of an engine, counted from 0.",
              {node.key});
       return;
     }
@@ -368,17 +408,24 @@ class ProjectReader {
 
   void engines(const Node& node) {
     if (!is(node, Node::Type::List)) return;
-    for (const Node& child : node.children) engine(child);
+    for (std::size_t i = 0; i < node.children.size(); ++i) {
+      const Node& child = node.children[i];
+      const Node* name = member(child, "name");
+      const bool named = name != nullptr && !name->text.empty();
+      engine(child, named ? "engine " + quoted(name->text) : placed(i, quoted(node.key)));
+    }
   }
 
-  void engine(const Node& node) {
+  void engine(const Node& node, const std::string& called) {
     Engine& engine = project_.engines.emplace_back();
-    object(node,
+    object(node, called,
            {{"name", [&](const Node& name) { text(name, engine.name); }},
             {"part", [&](const Node& part) { this->part(part, engine.part); }},
             {"note", [&](const Node& note) { text(note, engine.note); }},
             {"entries",
-             [&](const Node& entries) { this->entries(entries, model::inputs(), engine.entries); }},
+             [&](const Node& entries) {
+               this->entries(entries, quoted(entries.key), model::inputs(), engine.entries);
+             }},
             {"lists",
              [&](const Node& lists) { this->lists(lists, model::engineLists(), engine.lists); }}});
   }
@@ -388,15 +435,16 @@ class ProjectReader {
     if (const auto part = model::partOf(node.text)) {
       into = *part;
     } else {
-      refuse(
-          node,
-          "Line {1}, column {2}: “{3}” is no part an engine plays. Say donor, target or variant.",
-          {node.text});
+      refuse(node,
+             "Line {1}, column {2}{3}: “{4}” is no part an engine plays. Say donor, target or "
+             "variant.",
+             {node.text});
     }
   }
 
-  void entries(const Node& node, std::span<const Input* const> known, describe::Entries& into) {
-    eachMember(node, [&](const Node& member) {
+  void entries(const Node& node, const std::string& name, std::span<const Input* const> known,
+               describe::Entries& into) {
+    eachMember(node, name, [&](const Node& member) {
       const Input* input = findInput(known, member.key);
       if (input == nullptr) return false;
       Entry read = entry(member, *input);
@@ -407,32 +455,36 @@ class ProjectReader {
 
   void lists(const Node& node, std::span<const describe::List* const> known,
              describe::Lists& into) {
-    eachMember(node, [&](const Node& member) {
+    eachMember(node, quoted(node.key), [&](const Node& member) {
       const describe::List* list = model::listOf(known, member.key);
       if (list == nullptr) return false;
       if (!is(member, Node::Type::List) || member.children.empty()) return true;
       std::vector<describe::Entries>& items = into[list];
-      for (const Node& item : member.children) entries(item, list->columns, items.emplace_back());
+      for (std::size_t i = 0; i < member.children.size(); ++i) {
+        entries(member.children[i], placed(i, quoted(member.key)), list->columns,
+                items.emplace_back());
+      }
       return true;
     });
   }
 
   Entry entry(const Node& node, const Input& input) {
     Entry entry;
-    object(node, {{"value", [&](const Node& value) { values(value, input, entry.values); }},
-                  {"readings", [&](const Node& all) { readings(all, input, entry.readings); }},
-                  {"plus_minus",
-                   [&](const Node& limit) {
-                     if (is(limit, Node::Type::Number)) entry.plusMinus = limit.number;
-                   }},
-                  {"plus_minus_is", [&](const Node& is) { sigma(is, entry.oneSigma); }},
-                  {"plus_minus_shape", [&](const Node& is) { shape(is, entry.shape); }},
-                  {"origin", [&](const Node& origin) { this->origin(origin, entry.origin); }},
-                  {"instrument", [&](const Node& with) { text(with, entry.instrument); }},
-                  {"date", [&](const Node& date) { text(date, entry.date); }},
-                  {"note", [&](const Node& note) { text(note, entry.note); }},
-                  {"text", [&](const Node& typed) { text(typed, entry.text); }},
-                  {"unit", [&](const Node& unit) { this->unit(unit, input, entry.unit); }}});
+    object(node, quoted(node.key),
+           {{"value", [&](const Node& value) { values(value, input, entry.values); }},
+            {"readings", [&](const Node& all) { readings(all, input, entry.readings); }},
+            {"plus_minus",
+             [&](const Node& limit) {
+               if (is(limit, Node::Type::Number)) entry.plusMinus = limit.number;
+             }},
+            {"plus_minus_is", [&](const Node& is) { sigma(is, entry.oneSigma); }},
+            {"plus_minus_shape", [&](const Node& is) { shape(is, entry.shape); }},
+            {"origin", [&](const Node& origin) { this->origin(origin, entry.origin); }},
+            {"instrument", [&](const Node& with) { text(with, entry.instrument); }},
+            {"date", [&](const Node& date) { text(date, entry.date); }},
+            {"note", [&](const Node& note) { text(note, entry.note); }},
+            {"text", [&](const Node& typed) { text(typed, entry.text); }},
+            {"unit", [&](const Node& unit) { this->unit(unit, input, entry.unit); }}});
     if (!refused_ && !entry.readings.empty()) compareReadings(node, input, entry);
     if (!refused_ && entry.values.size() > 1 && !input.list) keepAsText(node, input, entry);
     if (!refused_ && !entry.text.empty()) compareText(node, input, entry);
@@ -441,11 +493,10 @@ class ProjectReader {
 
   /// A list where one number belongs counts as unknown; it stays as if it had been typed.
   void keepAsText(const Node& node, const Input& input, Entry& entry) {
-    remark(
-        node.at, node.key,
-        "Line {1}, column {2}: {3} takes one value, not a list. It counts as unknown; the list is "
-        "kept as its text.",
-        {&input});
+    remark(node.at, node.key,
+           "Line {1}, column {2}{3}: {4} takes one value, not a list. It counts as unknown; the "
+           "list is kept as its text.",
+           {&input});
     units::Style style;
     if (!entry.unit.empty()) style.group.choose(input.kind, entry.unit);
     entry.text.clear();
@@ -464,17 +515,22 @@ class ProjectReader {
   void readings(const Node& node, const Input& input, std::vector<std::vector<double>>& into) {
     if (!is(node, Node::Type::List)) return;
     if (input.kind == units::Kind::Choice) {
-      refuse(node, "Line {1}, column {2}: {3} is no number and has no readings.", {&input});
+      refuse(node, "Line {1}, column {2}{3}: {4} is no number and has no readings.", {&input});
       return;
     }
-    for (const Node& ofOne : node.children) {
-      if (ofOne.type != Node::Type::List || ofOne.children.empty()) {
-        refuse(node, "Line {1}, column {2}: “{3}” must hold a list of numbers for each value.",
-               {node.key});
+    for (std::size_t i = 0; i < node.children.size(); ++i) {
+      const Node& ofOne = node.children[i];
+      const std::string name = placed(i, quoted(node.key));
+      if (!is(ofOne, Node::Type::List, name, node)) return;
+      if (ofOne.children.empty()) {
+        refuse(node, "Line {1}, column {2}{3}: {4} is empty. Put its readings in, or take it out.",
+               {name});
         return;
       }
       std::vector<double>& numbers = into.emplace_back();
-      for (const Node& reading : ofOne.children) value(reading, node, input, numbers);
+      for (std::size_t k = 0; k < ofOne.children.size(); ++k) {
+        value(ofOne.children[k], placed(k, name), node, input, numbers);
+      }
     }
   }
 
@@ -485,12 +541,12 @@ class ProjectReader {
       means.push_back(units::meanOf(ofOne));
     }
     if (means.size() > 1 && !input.list) {
-      refuse(node, "Line {1}, column {2}: {3} takes one value, not a list.", {&input});
+      refuse(node, "Line {1}, column {2}{3}: {4} takes one value, not a list.", {&input});
       return;
     }
     if (entry.known() && !sameNumbers(entry.values, means)) {
       remark(node.at, node.key,
-             "Line {1}, column {2}: the value of {3} is not the mean of its readings. The value "
+             "Line {1}, column {2}{3}: the value of {4} is not the mean of its readings. The value "
              "stands; the readings were dropped.",
              {&input});
       entry.readings.clear();
@@ -504,7 +560,7 @@ class ProjectReader {
       into = *shape;
     } else {
       refuse(node,
-             "Line {1}, column {2}: “{3}” is no shape of a ±. Say normal, rectangular or "
+             "Line {1}, column {2}{3}: “{4}” is no shape of a ±. Say normal, rectangular or "
              "triangular.",
              {node.text});
     }
@@ -512,36 +568,35 @@ class ProjectReader {
 
   void values(const Node& node, const Input& input, std::vector<double>& into) {
     if (node.type != Node::Type::List) {
-      value(node, node, input, into);
+      value(node, quoted(node.key), node, input, into);
       return;
     }
     if (node.children.empty()) {
-      refuse(node,
-             "Line {1}, column {2}: the list of {3} is empty. Put a value in, or take “value” out.",
-             {&input});
+      refuse(
+          node,
+          "Line {1}, column {2}{3}: the list of {4} is empty. Put a value in, or take “value” out.",
+          {&input});
       return;
     }
-    for (const Node& child : node.children) value(child, node, input, into);
+    for (std::size_t i = 0; i < node.children.size(); ++i) {
+      value(node.children[i], placed(i, quoted(node.key)), node, input, into);
+    }
   }
 
-  /// @param named  the node whose place and key are told.
-  void value(const Node& node, const Node& named, const Input& input, std::vector<double>& into) {
+  /// @param place  whose line and column are told.
+  void value(const Node& node, const std::string& name, const Node& place, const Input& input,
+             std::vector<double>& into) {
     if (input.kind == units::Kind::Choice) {
-      if (node.type != Node::Type::Text) {
-        is(named, Node::Type::Text);
-        return;
-      }
+      if (!is(node, Node::Type::Text, name, place)) return;
       for (std::size_t answer = 0; answer < input.choices.size(); ++answer) {
         if (input.choices[answer].key != node.text) continue;
         into.push_back(static_cast<double>(answer));
         return;
       }
-      refuse(named, "Line {1}, column {2}: “{3}” is no answer to {4}. Say one of: {5}.",
+      refuse(place, "Line {1}, column {2}{3}: “{4}” is no answer to {5}. Say one of: {6}.",
              {node.text, &input, answersOf(input)});
-    } else if (node.type == Node::Type::Number) {
+    } else if (is(node, Node::Type::Number, name, place)) {
       into.push_back(node.number);
-    } else {
-      is(named, Node::Type::Number);
     }
   }
 
@@ -558,7 +613,7 @@ class ProjectReader {
     if (!is(node, Node::Type::Text)) return;
     into = node.text == kOneSigma;
     if (!into && node.text != kLimit) {
-      refuse(node, "Line {1}, column {2}: a ± is a limit or one_sigma, not “{3}”.", {node.text});
+      refuse(node, "Line {1}, column {2}{3}: a ± is a limit or one_sigma, not “{4}”.", {node.text});
     }
   }
 
@@ -568,7 +623,7 @@ class ProjectReader {
       into = *origin;
     } else {
       refuse(node,
-             "Line {1}, column {2}: “{3}” is no origin. Say measured, makers_book, catalogue, "
+             "Line {1}, column {2}{3}: “{4}” is no origin. Say measured, makers_book, catalogue, "
              "assumed or computed.",
              {node.text});
     }
@@ -579,7 +634,7 @@ class ProjectReader {
     if (const units::Unit* unit = units::findUnit(input.kind, node.text)) {
       into = unit->name;
     } else {
-      refuse(node, "Line {1}, column {2}: “{3}” is no unit for {4}.", {node.text, &input});
+      refuse(node, "Line {1}, column {2}{3}: “{4}” is no unit for {5}.", {node.text, &input});
     }
   }
 
@@ -589,16 +644,17 @@ class ProjectReader {
     if (!entry.unit.empty()) group.choose(input.kind, entry.unit);
     const Entry typed = model::entryFrom(input, entry.text, group);
     if (!entry.known() && typed.known()) {
-      remark(node.at, node.key, "Line {1}, column {2}: {3} is taken from its text, “{4}”.",
+      remark(node.at, node.key, "Line {1}, column {2}{3}: {4} is taken from its text, “{5}”.",
              {&input, entry.text});
       entry.values = typed.values;
       entry.readings = typed.readings;
       if (typed.plusMinus) entry.plusMinus = typed.plusMinus;
     } else if (!agree(entry, typed)) {
-      remark(node.at, node.key,
-             "Line {1}, column {2}: the text “{4}” of {3} says something else than its number. The "
-             "number stands; the text was dropped.",
-             {&input, entry.text});
+      remark(
+          node.at, node.key,
+          "Line {1}, column {2}{3}: the text “{5}” of {4} says something else than its number. The "
+          "number stands; the text was dropped.",
+          {&input, entry.text});
       entry.text.clear();
     }
   }
@@ -606,6 +662,7 @@ class ProjectReader {
   std::string_view text_;
   Project project_;
   std::vector<Remark> remarks_;
+  std::vector<std::string> inside_;  ///< names of what is being read, from the file inwards
   bool refused_ = false;
 };
 

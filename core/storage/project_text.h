@@ -37,13 +37,13 @@ struct Read {
 
 /// Reads a project of this or an earlier version of the format.
 ///
-/// Refused, with every place that is wrong: what is not JSON in UTF-8, what no project is, a newer
-/// version, unknown and repeated keys, values of the wrong type, unknown answers, units and
-/// origins, a reference donor that is none. Where the number of an entry and its text disagree by
-/// more than the rounding of a conversion, the number stands and the text is dropped with a remark;
-/// where there is only a text that reads as a number, it is taken, with a remark. A list where one
-/// number belongs is kept as text, unknown, with a remark. A single donor is the reference where
-/// none is named. Never throws.
+/// Refused, with every place that is wrong and the way to it in words: what is not JSON in UTF-8,
+/// what no project is, a newer version, unknown and repeated keys, values of the wrong type,
+/// unknown answers, units and origins, a reference donor that is none. Where the number of an entry
+/// and its text disagree by more than the rounding of a conversion, the number stands and the text
+/// is dropped with a remark; where there is only a text that reads as a number, it is taken, with a
+/// remark. A list where one number belongs is kept as text, unknown, with a remark. A single donor
+/// is the reference where none is named. Never throws.
 Read read(std::string_view text);
 
 }  // namespace strokewright::storage

@@ -255,7 +255,8 @@ INSTANTIATE_TEST_SUITE_P(
     Spoilt, ListInAFile,
     testing::Values(
         ListRow{"Numbers", "0.001}", "[0.0009, 0.001]}", &in::wantedSquish, "0.90; 1.00", "mm",
-                "Line 13, column 9: squish gap wanted takes one value, not a list. It counts as "
+                "Line 13, column 9, in “entries” of engine “old”: squish gap wanted takes one "
+                "value, not a list. It counts as "
                 "unknown; the list is kept as its text."},
         ListRow{"NumbersBesideAText", "0.001}", R"([0.0254, 0.0508], "text": "1", "unit": "in"})",
                 &in::wantedSquish, "1.0000; 2.0000", "in", "takes one value, not a list"},
@@ -283,22 +284,30 @@ INSTANTIATE_TEST_SUITE_P(
     Spoilt, RefusedFile,
     testing::Values(
         Row{"UnknownEntry", "\"bore_m\"", "\"borre_m\"",
-            "Line 12, column 9: the key “borre_m” is not known. Mend its spelling or remove it."},
+            "Line 12, column 9, in “entries” of engine “old”: the key “borre_m” is not known. Mend "
+            "its spelling or remove it."},
         Row{"EveryUnknownKey", "\"name\": \"Ö\", \"reference_donor\"", "\"Ö\": 1, \"donor\"",
-            "Line 5, column 15: the key “Ö” is not known. Mend its spelling or remove it.\n"
-            "Line 5, column 23: the key “donor” is not known. Mend its spelling or remove it."},
+            "Line 5, column 15, in “project”: the key “Ö” is not known. Mend its spelling or "
+            "remove it.\n"
+            "Line 5, column 23, in “project”: the key “donor” is not known. Mend its spelling or "
+            "remove it."},
         Row{"UnknownAtTheTop", "\"written_by\"", "\"writer\"",
             "Line 4, column 3: the key “writer” is not known. Mend its spelling or remove it."},
         Row{"UnknownInAnEngine", "\"part\"", "\"role\"",
-            "Line 9, column 7: the key “role” is not known. Mend its spelling or remove it."},
+            "Line 9, column 7, in engine “old”: the key “role” is not known. Mend its spelling or "
+            "remove it."},
         Row{"UnknownInAnEntry", "\"origin\"", "\"from\"",
-            "Line 12, column 57: the key “from” is not known. Mend its spelling or remove it."},
+            "Line 12, column 57, in “bore_m” of “entries” of engine “old”: the key “from” is not "
+            "known. Mend its spelling or remove it."},
         Row{"EscapedKey", "\"bore_m\"", R"("a\\\"b")",
-            "Line 12, column 9: the key “a\\\"b” is not known. Mend its spelling or remove it."},
+            "Line 12, column 9, in “entries” of engine “old”: the key “a\\\"b” is not known. Mend "
+            "its spelling or remove it."},
         Row{"RepeatedEntry", "\"wanted_squish_m\"", "\"bore_m\"",
-            "Line 13, column 9: the key “bore_m” stands here a second time. Keep one."},
+            "Line 13, column 9, in “entries” of engine “old”: the key “bore_m” stands here a "
+            "second time. Keep one."},
         Row{"RepeatedKey", "\"origin\": \"measured\"", "\"value\": 0.067",
-            "Line 12, column 57: the key “value” stands here a second time. Keep one."},
+            "Line 12, column 57, in “bore_m” of “entries” of engine “old”: the key “value” stands "
+            "here a second time. Keep one."},
         Row{"NewerVersion", "\"version\": 2,\n  \"written_by\": \"0.1.0\"",
             "\"version\": 5,\n  \"written_by\": \"2.0.1\"",
             "Line 3, column 3: this file is of version 5 of the format, written by Strokewright "
@@ -308,40 +317,58 @@ INSTANTIATE_TEST_SUITE_P(
         Row{"BrokenVersion", "\"version\": 2", "\"version\": 2.5",
             "Line 3, column 3: “version” must be a whole number from 1."},
         Row{"VersionAsText", "\"version\": 2", "\"version\": \"1\"",
-            "Line 3, column 3: “version” must be a number."},
+            "Line 3, column 3: “version” must be a number, not a text in quotation marks. Mend it "
+            "in a text editor or open the backup."},
         Row{"NoVersion", "\"version\": 2,", "",
             "Line 1, column 1: the file does not say its “version”."},
         Row{"OtherFormat", "strokewright project", "shopping list",
             "Line 2, column 3: this is no Strokewright project; its “format” does not say so."},
-        Row{"NumberAsText", "0.066", "\"0.066\"", "Line 12, column 20: “value” must be a number."},
-        Row{"NumberAsNull", "0.066", "null", "Line 12, column 20: “value” must be a number."},
+        Row{"NumberAsText", "0.066", "\"0.066\"",
+            "Line 12, column 20, in “bore_m” of “entries” of engine “old”: “value” must be a "
+            "number, not a text in quotation marks. Mend it in a text editor or open the backup."},
+        Row{"NumberAsNull", "0.066", "null",
+            "Line 12, column 20, in “bore_m” of “entries” of engine “old”: “value” must be a "
+            "number, not true, false or null. Mend it in a text editor or open the backup."},
         Row{"TextAsNumber", "\"66.0\"", "66.0",
-            "Line 12, column 79: “text” must be a text in quotation marks."},
+            "Line 12, column 79, in “bore_m” of “entries” of engine “old”: “text” must be a text "
+            "in quotation marks, not a number. Mend it in a text editor or open the backup."},
         Row{"EntryAsNumber", "{\"value\": 0.001}", "0.001",
-            "Line 13, column 9: “wanted_squish_m” must be an object in braces."},
+            "Line 13, column 9, in “entries” of engine “old”: “wanted_squish_m” must be an object "
+            "in braces, not a number. Mend it in a text editor or open the backup."},
         Row{"EnginesAsObject", "\"engines\": [", "\"engines\": {}, \"more\": [",
-            "Line 6, column 3: “engines” must be a list in brackets.\n"
+            "Line 6, column 3: “engines” must be a list in brackets, not an object in braces. Mend "
+            "it in a text editor or open the backup.\n"
             "Line 6, column 18: the key “more” is not known. Mend its spelling or remove it.\n"
             "Line 5, column 28: there is no engine 0; engines are counted from 0."},
         Row{"EmptyList", "0.066", "[]",
-            "Line 12, column 20: the list of bore is empty. Put a value in, or take “value” out."},
+            "Line 12, column 20, in “bore_m” of “entries” of engine “old”: the list of bore is "
+            "empty. Put a value in, or take “value” out."},
         Row{"TextInAList", "0.066", "[0.066, \"x\"]",
-            "Line 12, column 20: “value” must be a number."},
+            "Line 12, column 20, in “bore_m” of “entries” of engine “old”: no. 2 of “value” must "
+            "be a number, not a text in quotation marks. Mend it in a text editor or open the "
+            "backup."},
         Row{"UnknownAnswer", "four_stroke", "six_stroke",
-            "Line 11, column 19: “six_stroke” is no answer to cycle. Say one of: four_stroke, "
+            "Line 11, column 19, in “cycle” of “entries” of engine “old”: “six_stroke” is no "
+            "answer to cycle. Say one of: four_stroke, "
             "two_stroke."},
         Row{"AnswerAsNumber", "\"four_stroke\"", "0",
-            "Line 11, column 19: “value” must be a text in quotation marks."},
+            "Line 11, column 19, in “cycle” of “entries” of engine “old”: “value” must be a text "
+            "in quotation marks, not a number. Mend it in a text editor or open the backup."},
         Row{"UnknownOrigin", "\"measured\"", "\"guessed\"",
-            "Line 12, column 57: “guessed” is no origin. Say measured, makers_book, catalogue, "
+            "Line 12, column 57, in “bore_m” of “entries” of engine “old”: “guessed” is no origin. "
+            "Say measured, makers_book, catalogue, "
             "assumed or computed."},
-        Row{"UnknownUnit", "\"mm\"", "\"g\"", "Line 12, column 95: “g” is no unit for bore."},
+        Row{"UnknownUnit", "\"mm\"", "\"g\"",
+            "Line 12, column 95, in “bore_m” of “entries” of engine “old”: “g” is no unit for "
+            "bore."},
         Row{"UnknownPart", "\"donor\"", "\"giver\"",
-            "Line 9, column 7: “giver” is no part an engine plays. Say donor, target or variant."},
+            "Line 9, column 7, in engine “old”: “giver” is no part an engine plays. Say donor, "
+            "target or variant."},
         Row{"DonorNotThere", "\"reference_donor\": 0", "\"reference_donor\": 1",
             "Line 5, column 28: there is no engine 1; engines are counted from 0."},
         Row{"DonorBelowNought", "\"reference_donor\": 0", "\"reference_donor\": -1",
-            "Line 5, column 28: “reference_donor” must be the place of an engine, counted from 0."},
+            "Line 5, column 28, in “project”: “reference_donor” must be the place of an engine, "
+            "counted from 0."},
         Row{"DonorThatIsNone", "\"part\": \"donor\"", "\"part\": \"variant\"",
             "Line 5, column 28: engine 0 is no donor but a variant. Name the place of a donor, "
             "counted from 0, or make that engine’s “part” donor."},
@@ -381,6 +408,40 @@ INSTANTIATE_TEST_SUITE_P(
             "the backup."}),
     [](const auto& row) { return std::string(row.param.name); });
 
+TEST(AValueOfTheWrongType, IsNamedByTheWayToIt) {
+  constexpr std::string_view kLists = R"({
+  "format": "strokewright project",
+  "version": 2,
+  "engines": [
+    {"entries": {"bore_m": {"value": [0.066, {}], "readings": [[0.066], [[]], 5]}}},
+    {"name": "new", "entries": [], "lists": {"plate_holes": [{}, {"along_m": {"note": {}}}, null]}},
+    7
+  ]
+}
+)";
+  constexpr const char* kMend = " Mend it in a text editor or open the backup.";
+  const std::vector<std::string> expected = {
+      "Line 5, column 29, in “bore_m” of “entries” of no. 1 of “engines”: no. 2 of “value” must be "
+      "a number, not an object in braces.",
+      "Line 5, column 51, in “bore_m” of “entries” of no. 1 of “engines”: no. 1 of no. 2 of "
+      "“readings” must be a number, not a list in brackets.",
+      "Line 5, column 51, in “bore_m” of “entries” of no. 1 of “engines”: no. 3 of “readings” must "
+      "be a list in brackets, not a number.",
+      "Line 6, column 21, in engine “new”: “entries” must be an object in braces, not a list in "
+      "brackets.",
+      "Line 6, column 79, in “along_m” of no. 2 of “plate_holes” of “lists” of engine “new”: "
+      "“note” "
+      "must "
+      "be a text in quotation marks, not an object in braces."};
+  const Read spoilt = read(kLists);
+  EXPECT_FALSE(spoilt.project);
+  const std::string all = said(spoilt);
+  for (const std::string& one : expected) EXPECT_THAT(all, HasSubstr(one + kMend));
+  EXPECT_THAT(all,
+              HasSubstr(", in “lists” of engine “new”: no. 3 of “plate_holes” must be an object"));
+  EXPECT_THAT(all, HasSubstr("no. 3 of “engines” must be an object in braces, not a number."));
+}
+
 TEST(AFile, IsRefusedWhenItBreaksOff) {
   EXPECT_EQ(said(read(kSmall.substr(0, kSmall.find("measured")))),
             "Line 12, column 68, after “origin” in “bore_m”: the file breaks off here. Open its "
@@ -412,7 +473,8 @@ TEST(AFile, OfAnotherKindIsNoProject) {
 TEST(ANumber, WinsOverItsText) {
   const Read spoilt = read(replaced(std::string(kSmall), "0.066", "0.068"));
   EXPECT_EQ(said(spoilt),
-            "Line 12, column 9: the text “66.0” of bore says something else than its number. The "
+            "Line 12, column 9, in “entries” of engine “old”: the text “66.0” of bore says "
+            "something else than its number. The "
             "number stands; the text was dropped.");
   const Entry& bore = spoilt.project.value().engines[0][in::bore];
   EXPECT_EQ(bore.values, std::vector{0.068});
@@ -470,7 +532,9 @@ TEST(ANumber, AgreesWithItsTextInTheUnitOfTheEntry) {
 
 TEST(ANumber, IsTakenFromItsTextWhenItIsMissing) {
   const Read small = read(replaced(std::string(kSmall), "\"value\": 0.066, ", ""));
-  EXPECT_EQ(said(small), "Line 12, column 9: bore is taken from its text, “66.0”.");
+  EXPECT_EQ(
+      said(small),
+      "Line 12, column 9, in “entries” of engine “old”: bore is taken from its text, “66.0”.");
   EXPECT_EQ(small.project.value().engines[0][in::bore].values, std::vector{0.066});
   EXPECT_EQ(small.project.value().engines[0][in::bore].plusMinus, 5e-6);
 }
