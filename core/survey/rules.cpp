@@ -211,6 +211,30 @@ const Rule scatter{
       });
     }};
 
+/// Two readings say little of how they scatter; the third is the one that pays.
+const Rule twoReadings{
+    .key = "two_readings",
+    .source = "Student’s t over n − 1 degrees of freedom: JCGM 100:2008, G.3",
+    .judge = [](Reader& read, Speaker& speak) {
+      eachSeries(read, [&](const Input& input, const Entry& entry, std::size_t place) {
+        const std::vector<double>& series = entry.readings[place];
+        if (series.size() != 2 || input.differencesCancel) return;
+        const double limit = instrumentOf(input, entry);
+        const double spread = spreadOf(series);
+        const double ofTwo = describe::scatterOfMean(series);
+        if (ofTwo <= limit || (limit > 0.0 && spread > kTimes * limit)) return;
+        const std::array withThird = {series[0], series[1], 0.5 * (series[0] + series[1])};
+        Finding& finding = speak.say(
+            Weight::Remarks,
+            {"{1}: two readings that differ by {2} are good to ± {3} and no better, whatever the "
+             "instrument. A third between them would make it ± {4}.",
+             {&input, Quantity{input.kind, spread, 3}, Quantity{input.kind, ofTwo, 3},
+              Quantity{input.kind, describe::scatterOfMean(withThird), 3}}},
+            {&input});
+        finding.cylinder = cylinderOf(read, entry, place);
+      });
+    }};
+
 /// Seats that lie far apart are objected to by themselves.
 bool saidOfPlaces(Reader& read) {
   double least = read(in::seatHeight);
@@ -352,8 +376,8 @@ const Rule measuredWarm{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&closure, &squishClosure, &outlier,     &scatter,
-                                        &slope,   &slopeAcross,   &measuredWarm};
+  static constexpr std::array kRules = {&closure,     &squishClosure, &outlier,     &scatter,
+                                        &twoReadings, &slope,         &slopeAcross, &measuredWarm};
   return kRules;
 }
 

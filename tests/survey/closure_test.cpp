@@ -107,6 +107,22 @@ TEST_F(Closure, OfReadingsThatRockAsksForThePinAxis) {
   EXPECT_THAT(told(*finding), HasSubstr("over the pin axis"));
 }
 
+/// t is 12.706 for one degree of freedom and 4.303 for two (JCGM 100:2008, table G.2): the mean of
+/// two 0.010 apart is good to 12.706 · 0.005, with one between them to 4.303 · 0.005 / √3.
+TEST_F(Closure, AsksForAThirdReading) {
+  type(donor(), "bore_m", "66.00 | 66.01 ± 0.01");
+  const Assessment assessment(project_);
+  const describe::Finding* finding = findingOf(assessment, kDonor, "two_readings");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->weight, describe::Weight::Remarks);
+  EXPECT_THAT(told(*finding), HasSubstr("± 0.064 mm"));
+  EXPECT_THAT(told(*finding), HasSubstr("± 0.012 mm"));
+  for (const char* fine : {"66.00 | 66.00 ± 0.01", "66.00 | 66.005 | 66.01 ± 0.01", "66.00"}) {
+    type(donor(), "bore_m", fine);
+    EXPECT_EQ(findingOf(Assessment(project_), kDonor, "two_readings"), nullptr) << fine;
+  }
+}
+
 TEST_F(Closure, NamesTheReadingThatStandsOut) {
   type(donor(), "chamber_volume_m3", "18.7 | 0.2 to 18.9 | 18.8 | 21.4 ± 0.2");
   const Assessment assessment(project_);
