@@ -729,7 +729,9 @@ const Table stacksLost{
     .name = "Why the other stacks lost",
     .per = Per::Engine,
     .columns = kLost,
-    .formula = kHow,
+    .formula =
+        "every stack that can be laid from the shelf; of several reasons it counts under the first "
+        "in this order, gaps too far apart before all where no part can mend them",
     .source = kFrom,
     .valid = kFor,
     .fill = [](Reader& read, Rows& rows) {
@@ -822,7 +824,7 @@ describe::Sentence noteIn(const describe::Rows& notes, std::size_t row) {
               {words("says"), value, number(limit, kind), also}};
     }
     return {helps    ? "{1}: {2}, limit {3} (place {5} of those that lost). May help: {4}."
-            : others ? "{1}: {2}, limit {3} (place {5} of those that lost). It also breaks: {4}."
+            : others ? "{1}: {2}, limit {3} (place {5} of those that lost). Also: {4}."
                      : "{1}: {2}, limit {3} (place {5} of those that lost).",
             {words("says"), value, number(limit, kind), also, place}};
   }
