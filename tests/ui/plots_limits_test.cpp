@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/limits/results.h"
+#include "tests/ui/drawn_labels.h"
 #include "tests/ui/fixture.h"
 #include "ui/plots/limits_chart.h"
 #include "ui/plots/limits_scene.h"
@@ -94,6 +95,22 @@ TEST_F(LimitsView, NamesStandAboveTheBarsWhereItIsNarrow) {
     EXPECT_TRUE(std::ranges::any_of(scene().marks, [&](const PlotMark& mark) {
       return mark.label.endsWith(name);
     })) << name.toStdString();
+  }
+}
+
+TEST_F(LimitsView, WhereItIsNarrowEveryBarHasItsName) {
+  for (const char* name : {"burdock-719", "culvert-1040", "tansy-270", "teasel-125"}) {
+    ASSERT_TRUE(document_.open(sample(QString::fromLatin1(name))));
+    view_.resize(300, 18 * view_.fontMetrics().lineSpacing());
+    QApplication::processEvents();
+    PlotCanvas canvas(nullptr);
+    const QSize size = view_.findChild<PlotWidget*>()->size();
+    const std::vector<PlotLabel> labels = labelsOf(canvas, scene(), size);
+    for (const QString& limit : limitNames()) {
+      EXPECT_TRUE(std::ranges::any_of(
+          labels, [&](const PlotLabel& label) { return label.words.endsWith(limit); }))
+          << name << limit.toStdString();
+    }
   }
 }
 

@@ -11,6 +11,7 @@
 #include <cmath>
 #include <limits>
 
+#include "tests/ui/drawn_labels.h"
 #include "tests/ui/fixture.h"
 #include "tests/ui/print_page.h"
 #include "ui/plots/plot_export.h"
@@ -204,17 +205,6 @@ TEST_F(Plot, ALabelThatKeepsClearGoesWhereNoCurveIsOrStaysAway) {
   EXPECT_TRUE(pictureOf(scene, folder_).contains("the peak"));
 }
 
-/// As drawn on paper of this size.
-std::vector<PlotLabel> labelsOf(PlotCanvas& canvas, const PlotScene& scene, QSize size) {
-  canvas.setScene(scene);
-  canvas.setTheme(paperTheme(QGuiApplication::font()));
-  canvas.fit();
-  QImage image(size, QImage::Format_RGB32);
-  QPainter painter(&image);
-  canvas.paint(painter, QRectF(image.rect()), 1.0);
-  return canvas.labels();
-}
-
 double distance(const QRectF& box, QPointF at) {
   return std::hypot(std::max({box.left() - at.x(), 0.0, at.x() - box.right()}),
                     std::max({box.top() - at.y(), 0.0, at.y() - box.bottom()}));
@@ -266,6 +256,18 @@ TEST_F(Plot, BareWordsStandAtTheirEndInsideTheFrameOrNotAtAll) {
       EXPECT_LE(label.box.right(), canvas.panelRect(0).right());
     }
   }
+}
+
+TEST_F(Plot, BareWordsMoveOffALineThatWouldRunThroughThem) {
+  PlotScene scene = smallScene();
+  scene.curves = {{.heavy = true, .x = {110.0, 110.0}, .y = {0.0, 60.0}}};
+  scene.regions = {{.fill = PlotRegion::Fill::Solid, .least = {0.0, 20.0}, .most = {100.0, 40.0}}};
+  scene.marks = {
+      {.at = {100.0, 30.0}, .label = QStringLiteral("10 056 rpm"), .shape = PlotMark::Shape::None}};
+  PlotCanvas canvas(nullptr);
+  const std::vector<PlotLabel> labels = labelsOf(canvas, scene, {500, 200});
+  ASSERT_EQ(labels.size(), 1u);
+  EXPECT_GE(labels.front().box.left(), canvas.toWidget(0, {110.0, 30.0}).x() - 1.0);
 }
 
 TEST_F(Plot, WithNothingToShowThereAreNoAxesAndNoStopForTheTabKey) {

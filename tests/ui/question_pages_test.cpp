@@ -20,6 +20,7 @@
 #include "core/running/results.h"
 #include "core/spread/tables.h"
 #include "core/survey/results.h"
+#include "tests/ui/drawn_labels.h"
 #include "tests/ui/fixture.h"
 #include "ui/pages/answer_line.h"
 #include "ui/pages/desk.h"
@@ -192,6 +193,18 @@ TEST_F(Question, TheRunningGapIsACurveForEachEngineThroughItsMarks) {
   const auto i = static_cast<std::size_t>(after - curve.x.begin());
   const double share = (scene.marks[0].at.x() - curve.x[i - 1]) / (curve.x[i] - curve.x[i - 1]);
   EXPECT_NEAR(curve.y[i - 1] + share * (curve.y[i] - curve.y[i - 1]), scene.marks[0].at.y(), 1e-3);
+}
+
+TEST_F(Question, TheRunningGapHasBothItsNumbersHoweverNarrowItIs) {
+  const PlotScene scene = runningScene(document_, kTarget, 0).scene;
+  for (const QSize size : {QSize(300, 290), QSize(320, 240), QSize(520, 520)}) {
+    PlotCanvas canvas(nullptr);
+    const std::vector<PlotLabel> labels = labelsOf(canvas, scene, size);
+    for (const PlotMark& mark : scene.marks) {
+      EXPECT_NE(std::ranges::find(labels, mark.label, &PlotLabel::words), labels.end())
+          << mark.label.toStdString() << size.width();
+    }
+  }
 }
 
 TEST_F(Question, WithoutASpeedWantedTheCurveIsDrawnAndTheMarkIsNot) {

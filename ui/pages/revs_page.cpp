@@ -22,7 +22,7 @@ namespace {
 namespace in = model::in;
 
 constexpr double kLinesShare = 0.5;  ///< of the height, at most
-constexpr int kChartLines = 16;      ///< of text: a chart whose names stand clear
+constexpr int kChartLines = 18;      ///< of text: a chart whose names stand clear
 constexpr int kLinesLines = 9;       ///< of text
 
 QString tr(const char* text) { return QCoreApplication::translate("RevsPage", text); }

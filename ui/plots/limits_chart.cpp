@@ -41,9 +41,18 @@ class LimitsChart::Parts {
   }
 
   void resized() {
-    if (names() == drawn) return;
-    refresh();
-    plot->fit();
+    if (names() != drawn) {
+      refresh();
+      plot->fit();
+    }
+    giveRoom();
+  }
+
+  /// The words, the plot's tip too, stay only below a plot whose names have the room.
+  void giveRoom() {
+    const int lines = drawn == LimitNames::Above ? 17 : 12;
+    const int left = owner.height() - readout->heightForWidth(owner.width());
+    readout->setVisible(left >= lines * owner.fontMetrics().lineSpacing());
   }
 
   void refresh() {
@@ -51,6 +60,8 @@ class LimitsChart::Parts {
     plot->setScene(limitsScene(document.assessment(), taste, drawn));
     readout->setRemark(limitsSentence(document.assessment(), taste));
     plot->setAccessibleDescription(readout->text());
+    plot->setToolTip(readout->text());
+    giveRoom();
   }
 
   Document& document;

@@ -11,6 +11,7 @@ class Taste;
 
 /// One bar for each limit, the lowest heavier and named; the wanted revs as a line. Breathing
 /// stands apart, because it costs power and not safety. Limits that wait for entries are named.
+/// Where there is little height the bars have it, and the words are the tip of the plot.
 class LimitsChart final : public QWidget {
   Q_OBJECT
 

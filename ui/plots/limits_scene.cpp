@@ -60,8 +60,9 @@ class Chart {
     const std::vector<int> beside = besideTarget();
     const double more = kBeside * static_cast<double>(std::max<std::size_t>(beside.size(), 1) - 1);
     drawWanted(target);  // before the bars, whose numbers leave its name the room
-    // The more bars a row has, the lower is a row of text beside it.
-    double row = more - (above_ ? 0.6 : 0.3) - 0.7 * more;
+    // Above the first row stands what is wanted; beside it, the more bars a row has, the lower is a
+    // row of text.
+    double row = above_ ? 1.0 + more - kHead - kName : 0.3 * more - 0.3;
     std::vector<double> rows;
     for (const Line& line : lines()) {
       row -= (line.governs ? 1.0 : 1.6) + more + (above_ ? kName : 0.0);
@@ -75,7 +76,7 @@ class Chart {
         drawBeside(beside[k], lines()[i], rows[i] - kBeside * static_cast<double>(k + 1));
       }
     }
-    const double foot = row - 0.7 - more;
+    const double foot = row - (above_ ? 1.1 : 0.7) - more;
     for (PlotCurve& wanted : scene_.curves) wanted.y = {foot, 0.0};
     if (!(most_ > 0.0)) {  // the sentence says what all of it waits for
       scene_.regions.clear();
@@ -93,7 +94,8 @@ class Chart {
 
  private:
   static constexpr double kBeside = 0.28;          // from one bar to the next, of a row
-  static constexpr double kName = 1.05;            // a name above its bars, of a row
+  static constexpr double kName = 1.5;             // a name above its bars, of a row
+  static constexpr double kHead = 0.42;            // above a row's middle: there its bars begin
   static constexpr std::size_t kMostVariants = 3;  // each in its own kind of line
 
   /// The donor and the first variants, whose bars stand below the target's.
@@ -141,24 +143,30 @@ class Chart {
   /// Above its bars a name has the target's number with it, first: it is never cut short.
   void nameAbove(const Line& line, double row, const QString& number) {
     if (!above_) return;
-    write({0.0, row + 0.42 + 0.5 * kName},
+    write({0.0, row + kHead + 0.5 * kName},
           number.isEmpty() ? line.name : tr("%1: %2").arg(number, line.name));
+  }
+
+  /// Why there is no bar, below its name.
+  void sayWhyNot(int target, const Line& line, double row) {
+    nameAbove(line, row, {});
+    if (target < 0) return;
+    write({0.0, above_ ? row + kHead - 0.5 * kName : row},
+          whyNot(assessment_, taste_, target, *line.ceiling));
   }
 
   void drawTarget(int target, const Line& line, double row) {
     const auto speed = target < 0 ? std::nullopt : lowest(assessment_, target, *line.ceiling);
-    if (!speed) {
-      nameAbove(line, row, {});
-      if (target >= 0) write({0.0, row}, whyNot(assessment_, taste_, target, *line.ceiling));
-      return;
-    }
+    if (!speed) return sayWhyNot(target, line, row);
     const bool first = line.governs && assessment_(target, out::revCeiling).value == *speed;
     drawBar(*speed, row + 0.02, 0.36,
             {.ink = line.governs ? (first ? Ink::Vermilion : Ink::Blue) : Ink::Faint,
              .fill = line.governs ? PlotRegion::Fill::Solid : PlotRegion::Fill::Rising,
              .outline = Qt::SolidLine,
              .heavy = first});
-    const QString plain = taste_.shown(Kind::Speed, *speed);
+    // Above, where the room is narrow, the unit is left to the axis.
+    const QString plain =
+        above_ ? taste_.number(Kind::Speed, *speed) : taste_.shown(Kind::Speed, *speed);
     const QString text = first ? tr("%1, first").arg(plain) : plain;
     if (!above_) write({shown(*speed), row + 0.2}, text);
     nameAbove(line, row, text);

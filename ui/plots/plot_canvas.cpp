@@ -22,6 +22,7 @@ constexpr double kLeader = 26.0;     // [px] from a line's end to its label
 constexpr double kHatchStep = 12.0;  // [px] between hatch lines
 constexpr double kMarkRadius = 4.5;  // [px]
 constexpr double kLabelInset = 8.0;  // [px] of an area's label, and how far it is moved at a time
+constexpr double kLabelRim = 1.0;    // [px] of bare words, half a heavy line
 constexpr double kLabelGap = 3.0;    // [px] between it and the area's line
 
 QString numberText(const units::Style& style, double number, int decimals) {
@@ -140,9 +141,12 @@ class Drawing : public QCPLayerable {
     return {axes->axis(QCPAxis::atBottom)->coordToPixel(at.x()),
             axes->axis(QCPAxis::atLeft)->coordToPixel(at.y())};
   }
-  void write(QCPPainter& painter, const QRectF& where, const QString& text, Ink ink) const {
+  /// @param solid  nothing of what lies below shows through, as of a heavy line
+  void write(QCPPainter& painter, const QRectF& where, const QString& text, Ink ink,
+             bool solid = false) const {
     QColor ground = look_.theme.paper;
-    ground.setAlpha(230);  // what lies below is to be guessed, never to strike the words
+    if (!solid)
+      ground.setAlpha(230);  // what lies below is to be guessed, never to strike the words
     painter.fillRect(where, ground);
     painter.setPen(look_.theme[ink]);
     painter.drawText(where, Qt::AlignCenter, text);
@@ -322,8 +326,8 @@ class Annotations final : public Drawing {
     }
   }
 
-  /// Bare words belong to what ends there, a bar or a line: beside its end, never on a bar; left
-  /// out where there is no room.
+  /// Bare words belong to what ends there, a bar or a line: beside its end, never on a bar; a
+  /// little farther on where a line runs through them; left out where there is no room.
   void labelEnd(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
                 LabelPlaces& places) const {
     const QPointF at = place(mark.panel, mark.at);
@@ -334,23 +338,28 @@ class Annotations final : public Drawing {
     const auto stands = [&](double left, bool clear) {
       box.moveTopLeft({left, at.y() - box.height() / 2});
       box.moveTop(std::max(room.top(), std::min(box.top(), room.bottom() - box.height())));
-      const QRectF within = box.adjusted(1.0, 0.0, -1.0, 0.0);  // the line itself is beside it
+      const QRectF within = box.adjusted(kLabelRim, 0.0, -kLabelRim, 0.0);  // the line is beside it
       const bool before = left < at.x();
       return room.contains(box) && places.isFree(within) &&
              !(before && coversArea(mark.panel, within)) &&
              !(clear && coversCurve(mark.panel, within));
     };
+    std::vector<double> lefts{at.x(), at.x() - box.width()};
+    const bool names = at.x() < room.left() + 1.0;  // its row, from the axis on
+    const double farthest = !names && stands(at.x(), false) ? box.width() : 0.0;
+    for (double on = kLabelInset; on < farthest; on += kLabelInset) lefts.push_back(at.x() + on);
     for (const bool clear : {true, false}) {
-      for (const double left : {at.x(), at.x() - box.width()}) {
+      for (const double left : lefts) {
         if (!stands(left, clear)) continue;
         places.take(box, words);
-        write(painter, box, words, Ink::Text);
+        write(painter, box.adjusted(kLabelRim, 0.0, -kLabelRim, 0.0), words, Ink::Text, true);
         return;
       }
     }
   }
 
-  /// Next to its mark and nearer to it than to any other, first where no curve is.
+  /// Next to its mark and nearer to it than to any other, first where no curve is; away from it,
+  /// led to it, where there is no room.
   void labelPoint(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
                   LabelPlaces& places) const {
     const QPointF at = place(mark.panel, mark.at);
@@ -382,7 +391,7 @@ class Annotations final : public Drawing {
       const std::vector<QPointF> corners = cornersAround(at + beside, box.size(), room);
       return std::any_of(corners.begin(), corners.end(), inPanel);
     };
-    if (near(true) || (mark.keepsClear ? away() : near(false))) {
+    if (near(true) || (!mark.keepsClear && near(false)) || away()) {
       if (!mark.keepsClear) leadTo(painter, box, at);  // those say whose they are
       write(painter, box, mark.label, Ink::Text);
     }
