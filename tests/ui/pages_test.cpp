@@ -312,6 +312,19 @@ void expectTablesWhole(const Page& page) {
   }
 }
 
+TEST_F(Window, ShowsTheTablesOfThreeEnginesWithoutScrollingSidewaysOnASmallScreen) {
+  openSample(u"burdock-719"_s);
+  window_.resize(911, 512);  // 1366 × 768 at 150 %
+  for (const PageDescription& page : {motionPage(), boreStrokePage(), throwsPage(), platePage()}) {
+    SCOPED_TRACE(page.key.toStdString());
+    for (const Comparison* table : show(page).findChildren<Comparison*>()) {
+      if (!table->isVisible()) continue;
+      EXPECT_EQ(table->findChild<QScrollArea*>()->horizontalScrollBar()->maximum(), 0);
+    }
+    EXPECT_EQ(window_.width(), 911);
+  }
+}
+
 TEST_F(Window, ShowsTheTablesOfTwoToFourEnginesWithoutScrollingSideways) {
   openSample(u"burdock-719"_s);
   for (std::size_t engines = document_.project().engines.size(); engines <= 4; ++engines) {

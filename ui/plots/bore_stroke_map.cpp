@@ -178,14 +178,14 @@ class BoreStrokeMap::Parts {
 
   /// @param cellOf what a result comes to there
   template <typename CellOf>
-  QStringList rowOf(const QString& name, const Pair& pair, const CellOf& cellOf) {
-    QStringList row{name, taste.shown(Kind::Length, pair.bore),
-                    taste.shown(Kind::Length, pair.stroke)};
+  QStringList columnOf(const Pair& pair, const CellOf& cellOf) {
+    QStringList column{taste.shown(Kind::Length, pair.bore),
+                       taste.shown(Kind::Length, pair.stroke)};
     for (const Result* result :
          {&out::displacement, &out::compressionRatio, &out::meanPistonSpeed, &out::revCeiling}) {
-      row << shown(cellOf(*result), *result);
+      column << shown(cellOf(*result), *result);
     }
-    return row;
+    return column;
   }
 
   void showCross() {
@@ -196,17 +196,21 @@ class BoreStrokeMap::Parts {
       readout->setRemark({});
       return;
     }
-    std::vector<QStringList> rows{rowOf(
-        tr("cross-hair"), cross, [&](const Result& result) { return trial->at(cross, result); })};
+    // Beside each other, as the engines stand in the tables: there is less width than height.
+    QStringList headings{tr("At"), tr("cross-hair")};
+    std::vector<QStringList> rows{{tr("Bore")},  {tr("Stroke")},       {tr("Displacement")},
+                                  {tr("Ratio")}, {tr("Piston speed")}, {tr("Rev ceiling")}};
+    const auto add = [&rows](const QStringList& column) {
+      for (std::size_t i = 0; i < rows.size(); ++i) rows[i] += column[static_cast<int>(i)];
+    };
+    add(columnOf(cross, [&](const Result& result) { return trial->at(cross, result); }));
     if (const auto here = trial->here()) {
       const int target = trial->target();  // as entered, its own spacer in
-      rows.push_back(rowOf(nameOf(document.project(), target), *here, [&](const Result& result) {
-        return document.assessment()(target, result);
-      }));
+      headings += nameOf(document.project(), target);
+      add(columnOf(*here,
+                   [&](const Result& result) { return document.assessment()(target, result); }));
     }
-    readout->show({tr("At"), tr("Bore"), tr("Stroke"), tr("Displacement"), tr("Ratio"),
-                   tr("Piston speed"), tr("Rev ceiling")},
-                  rows);
+    readout->show(headings, rows);
     readout->setRemark(governsText());
     const units::Style& style = taste.style();
     plot->setCursor({.x = toShown(style, Kind::Length, cross.bore),

@@ -5,6 +5,18 @@
 #include <QVBoxLayout>
 
 namespace strokewright::ui {
+namespace {
+
+/// A name that has one line where there is room, and as many as its words where there is not.
+class Name final : public QLabel {
+ public:
+  using QLabel::QLabel;
+  QSize sizeHint() const override {
+    return {fontMetrics().size(0, text()).width(), QLabel::sizeHint().height()};
+  }
+};
+
+}  // namespace
 
 PlotReadout::PlotReadout(QWidget* parent)
     : QWidget(parent), grid_(new QGridLayout), remark_(new QLabel(this)) {
@@ -25,11 +37,11 @@ void PlotReadout::put(int row, int column, const QString& text) {
   const auto c = static_cast<std::size_t>(column);
   if (cells_.size() <= r) cells_.resize(r + 1);
   while (cells_[r].size() <= c) {
-    auto* const label = new QLabel(this);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(row == 0);  // headings may be longer than what stands below them
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     const int at = static_cast<int>(cells_[r].size());
+    auto* const label = row > 0 && at == 0 ? new Name(this) : new QLabel(this);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(row == 0 || at == 0);  // they may be longer than the figures beside them
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setAlignment((at == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     grid_->addWidget(label, row, at);
     cells_[r].push_back(label);
