@@ -17,6 +17,7 @@
 #include "ui/pages/main_window.h"
 #include "ui/pages/notice_bar.h"
 #include "ui/pages/page.h"
+#include "ui/widgets/choice_edit.h"
 #include "ui/widgets/pane_column.h"
 #include "ui/widgets/table_view.h"
 
@@ -121,6 +122,31 @@ TEST_F(ThrowsPage, HasAllItsTabsInSight) {
     EXPECT_LE(tabs->tabRect(tabs->count() - 1).right(), tabs->width());
     EXPECT_GE(tabs->tabRect(0).left(), 0);
   }
+}
+
+TEST_F(ThrowsPage, ShortensItsTabsBeforeTheyNeedArrows) {
+  const TableView& cranks = table(out::commonCranks);
+  window_.resize(911, 512);  // a usual screen at 150 %
+  QApplication::processEvents();
+  for (const auto* column : window_.page()->findChildren<PaneColumn*>()) {
+    if (!column->isAncestorOf(&cranks)) continue;
+    const auto* tabs = column->findChild<QTabBar*>(QString(), Qt::FindDirectChildrenOnly);
+    ASSERT_TRUE(tabs->isVisible());
+    EXPECT_LE(tabs->sizeHint().width(), column->width());
+    EXPECT_EQ(tabs->tabText(1), u"Cranks"_s);
+    EXPECT_EQ(tabs->tabToolTip(1), fromCore(out::commonCranks.name));
+    EXPECT_EQ(tabs->accessibleTabName(1), fromCore(out::commonCranks.name));
+  }
+}
+
+TEST_F(ThrowsPage, PartsALongAnswerRatherThanCuttingIt) {
+  ChoiceEdit field(document_, kTarget, in::rotation);
+  document_.type(kTarget, in::rotation, u"anticlockwise"_s);
+  const QFontMetrics metrics = field.fontMetrics();
+  const int narrow = metrics.horizontalAdvance(u"clockwise"_s) + 3 * metrics.averageCharWidth();
+  const int wide = metrics.horizontalAdvance(u"! anticlockwise"_s) + 3 * metrics.averageCharWidth();
+  EXPECT_GT(field.heightForWidth(narrow), field.heightForWidth(wide));
+  EXPECT_EQ(field.currentText(), u"anticlockwise"_s);
 }
 
 TEST_F(ThrowsPage, NamesTheCylindersBetweenWhichTheLargestIntervalLies) {

@@ -118,7 +118,10 @@ void Page::makeLeftSide() {
     left_->addPane(whyPlace_, kPictureLines);
   }
   for (const TableOnPage& table : description_.tables) {
-    left_->addPane(makeTablePane(desk_, table, left_), kTableLines);
+    QWidget* pane = makeTablePane(desk_, table, left_);
+    left_->addPane(pane, [pane] {
+      return std::min(kTableLines * pane->fontMetrics().height(), pane->sizeHint().height());
+    });
   }
   if (whyPlace_ == nullptr) {
     whyPlace_ = new WhyPlace(desk_, left_, WhyPlace::Of::Tables, across_);
@@ -180,10 +183,12 @@ void Page::namePanes() {
     if (description_.picture != nullptr) {
       names += tr("Picture");
     }
+    QStringList words = names;
     for (const TableOnPage& table : description_.tables) {
       names += named(table.table->name);
+      words += table.tab.isEmpty() ? names.back() : table.tab;
     }
-    left_->setNames(names);
+    left_->setNames(names, words);
   }
   if (right_ != nullptr) {
     QStringList names{tr("Entries")};

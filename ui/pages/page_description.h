@@ -53,6 +53,7 @@ struct TableOnPage {
   void (*take)(Desk& desk, const describe::Tabulated& filled, int row) = nullptr;
   /// The cursor came to a row; -1: there is none. nullptr: nothing.
   void (*choose)(Desk& desk, const describe::Tabulated& filled, int row) = nullptr;
+  QString tab = {};  ///< its name where tabs have little room; empty: the table's own
 };
 
 struct PageDescription {

@@ -142,7 +142,7 @@ PageDescription platePage() {
       .decides = {&out::flatSpacer},
       .answer = &answer,
       .picture = &picture,
-      .tables = {{.table = &out::platesCompared, .take = &putPlates}},
+      .tables = {{.table = &out::platesCompared, .take = &putPlates, .tab = tr("Kinds of plate")}},
       .lists = {&model::list::plateHoles}};
 }
 

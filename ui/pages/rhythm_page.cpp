@@ -79,7 +79,8 @@ PageDescription rhythmPage() {
           .decides = {&out::firingFrequency, &out::largestFiringGap},
           .answer = &answer,
           .picture = &picture,
-          .tables = {{.table = &out::firingTable}, {.table = &out::triggers}}};
+          .tables = {{.table = &out::firingTable, .tab = tr("Firings")},
+                     {.table = &out::triggers, .tab = tr("Triggers")}}};
 }
 
 }  // namespace strokewright::ui

@@ -85,8 +85,10 @@ PageDescription surveyPage() {
       .checks = true,
       .answer = &answer,
       .picture = &picture,
-      .tables = {{.table = &out::seats},
-                 {.table = &out::readings, .whenEmpty = tr("nothing is measured yet")}}};
+      .tables = {{.table = &out::seats, .tab = tr("Seats")},
+                 {.table = &out::readings,
+                  .whenEmpty = tr("nothing is measured yet"),
+                  .tab = tr("Readings")}}};
 }
 
 }  // namespace strokewright::ui

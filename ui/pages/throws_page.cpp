@@ -106,24 +106,28 @@ void putOrder(Desk& desk, const Tabulated& orders, int row) {
 }  // namespace
 
 PageDescription throwsPage() {
-  return {.key = QStringLiteral("throws"),
-          .name = tr("Throws"),
-          .question = tr("Which way do the throws point, and when does it fire?"),
-          .entries = {{{}, {&in::cylinderCount, &in::cycle}},
-                      {tr("Seen from where"), {&in::viewedFrom, &in::rotation, &in::firstStandsAt}},
-                      {tr("Throws and axes"),
-                       {&in::throwAhead, &in::cylinderAxis, &in::cylinderNumber}},
-                      {{}, {&in::firingOrder, &in::firesLater, &in::wantedSpeed}}},
-          .results = {&out::largestFiringGap, &out::leastFiringGap, &out::firingFrequency,
-                      &out::topAfterFirst, &out::turnsLater, &out::firesAfterFirst,
-                      &out::lobeBehindFirst, &out::lobeMoved},
-          .decides = {&out::largestFiringGap},
-          .answer = &answer,
-          .picture = &picture,
-          .tables = {{&out::commonCranks, {}, &putCrank},
-                     {&out::crankTops, tr("no throws yet")},
-                     {&out::firingOrders, tr("no throws yet"), &putOrder},
-                     {&out::collectors, tr("one cylinder")}}};
+  return {
+      .key = QStringLiteral("throws"),
+      .name = tr("Throws"),
+      .question = tr("Which way do the throws point, and when does it fire?"),
+      .entries = {{{}, {&in::cylinderCount, &in::cycle}},
+                  {tr("Seen from where"), {&in::viewedFrom, &in::rotation, &in::firstStandsAt}},
+                  {tr("Throws and axes"),
+                   {&in::throwAhead, &in::cylinderAxis, &in::cylinderNumber}},
+                  {{}, {&in::firingOrder, &in::firesLater, &in::wantedSpeed}}},
+      .results = {&out::largestFiringGap, &out::leastFiringGap, &out::firingFrequency,
+                  &out::topAfterFirst, &out::turnsLater, &out::firesAfterFirst,
+                  &out::lobeBehindFirst, &out::lobeMoved},
+      .decides = {&out::largestFiringGap},
+      .answer = &answer,
+      .picture = &picture,
+      .tables = {{.table = &out::commonCranks, .take = &putCrank, .tab = tr("Cranks")},
+                 {.table = &out::crankTops, .whenEmpty = tr("no throws yet"), .tab = tr("Tops")},
+                 {.table = &out::firingOrders,
+                  .whenEmpty = tr("no throws yet"),
+                  .take = &putOrder,
+                  .tab = tr("Orders")},
+                 {.table = &out::collectors, .whenEmpty = tr("one cylinder")}}};
 }
 
 }  // namespace strokewright::ui

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace strokewright::ui {
 
@@ -54,11 +55,24 @@ std::vector<QWidget*> PaneColumn::panes() const {
   return panes;
 }
 
-void PaneColumn::setNames(const QStringList& names) {
+void PaneColumn::setNames(const QStringList& names, const QStringList& words) {
+  names_ = names;
+  words_ = words.isEmpty() ? names : words;
   for (int i = 0; i < count() && i < names.size(); ++i) {
-    tabs_->setTabText(i, names[i]);
     tabs_->setTabToolTip(i, names[i]);
+    tabs_->setAccessibleTabName(i, names[i]);
   }
+  nameTabs();
+}
+
+void PaneColumn::nameTabs() {
+  const auto put = [this](const QStringList& texts) {
+    for (int i = 0; i < count() && i < texts.size(); ++i) {
+      if (tabs_->tabText(i) != texts[i]) tabs_->setTabText(i, texts[i]);
+    }
+  };
+  put(names_);
+  if (words_ != names_ && tabs_->sizeHint().width() > width()) put(words_);
 }
 
 int PaneColumn::along(const QSize& size) const {
@@ -84,6 +98,7 @@ void PaneColumn::fit() {
   const bool other = fold != folded_;
   folded_ = fold;
   setLeast(fold ? std::vector<int>(panes_.size()) : least);
+  if (fold) nameTabs();
   if (other) {
     tabs_->setVisible(fold);
     showPanes();
@@ -91,7 +106,7 @@ void PaneColumn::fit() {
       restoreState(parted_);
     }
   }
-  if (!shared_ && !fold) {
+  if (!shared_ && !fold && isVisible()) {
     shareOut();
   }
 }
@@ -112,19 +127,22 @@ void PaneColumn::showPanes() {
   }
 }
 
-/// What comes first has the rest of what the others like to have, of a share of the whole.
+/// What comes first has the rest of what the others like to have, of a share of the whole. Who
+/// likes to have less than the others leaves it to them.
 void PaneColumn::shareOut() {
   shared_ = true;
-  if (count() < 2) {
-    return;
-  }
   const int whole = along(splitter_->size()) - (count() - 1) * kHandle;
-  const int most = static_cast<int>(share_ * whole) / (count() - 1);
-  QList<int> sizes{whole};
-  for (int i = 1; i < count(); ++i) {
-    const QWidget& pane = *panes_[static_cast<std::size_t>(i)].widget;
-    sizes += std::max(std::min(along(pane.sizeHint()), most), along(pane.minimumSize()));
-    sizes.front() -= sizes.back();
+  std::vector<std::pair<int, int>> liked;  // and by whom
+  for (int i = 1; i < count(); ++i) liked.emplace_back(along(splitter_->widget(i)->sizeHint()), i);
+  std::ranges::sort(liked);
+  QList<int> sizes(count(), whole);
+  int left = static_cast<int>(share_ * whole);
+  int waiting = static_cast<int>(liked.size());
+  for (const auto& [likes, pane] : liked) {
+    const int given = std::min(likes, left / waiting--);
+    left -= given;
+    sizes[pane] = std::max(given, along(splitter_->widget(pane)->minimumSize()));
+    sizes.front() -= sizes[pane];
   }
   splitter_->setSizes(sizes);
 }
@@ -148,6 +166,12 @@ QSize PaneColumn::minimumSizeHint() const {
 
 void PaneColumn::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  fit();
+}
+
+/// What stands in the panes has been filled by now.
+void PaneColumn::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
   fit();
 }
 

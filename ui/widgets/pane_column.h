@@ -1,6 +1,7 @@
 #pragma once
 /// Parts of a page along one line, or one at a time where the line is too short.
 
+#include <QStringList>
 #include <QWidget>
 #include <functional>
 #include <vector>
@@ -28,7 +29,8 @@ class PaneColumn final : public QWidget {
   /// @param lines of text that it is of use with.
   void addPane(QWidget* pane, int lines);
   /// On the tabs, a name for each pane.
-  void setNames(const QStringList& names);
+  /// @param words shorter ones, for where the names have no room beside each other; empty: none
+  void setNames(const QStringList& names, const QStringList& words = {});
   int count() const { return static_cast<int>(panes_.size()); }
   std::vector<QWidget*> panes() const;
 
@@ -46,6 +48,7 @@ class PaneColumn final : public QWidget {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
@@ -55,12 +58,15 @@ class PaneColumn final : public QWidget {
   };
 
   int along(const QSize& size) const;
+  void nameTabs();
   void showPanes();
   void setLeast(const std::vector<int>& least);
   void shareOut();
 
   double share_;
   std::vector<Pane> panes_;
+  QStringList names_;
+  QStringList words_;
   QTabBar* tabs_;
   QSplitter* splitter_;
   QByteArray parted_;  ///< by a person

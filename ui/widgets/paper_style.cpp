@@ -31,6 +31,13 @@ void PaperStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
   }
 }
 
+int PaperStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
+                            const QWidget* widget) const {
+  constexpr int kBesideTabs = 16;  // [px] both sides
+  return metric == PM_TabBarTabHSpace ? kBesideTabs
+                                      : QProxyStyle::pixelMetric(metric, option, widget);
+}
+
 void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option,
                                QPainter* painter, const QWidget* widget) const {
   QProxyStyle::drawPrimitive(element, option, painter, widget);
