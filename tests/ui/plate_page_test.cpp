@@ -1,13 +1,18 @@
 /// Spacer and plate: what is shown is what is put in, and is not objected to.
 
 #include <QApplication>
+#include <QImage>
+#include <QPainter>
 #include <QTest>
 #include <algorithm>
+#include <cmath>
 
 #include "core/deck/results.h"
+#include "core/plate/outline.h"
 #include "core/plate/results.h"
 #include "tests/ui/fixture.h"
 #include "ui/document/taste.h"
+#include "ui/drawings/plate_painter.h"
 #include "ui/pages/desk.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/page.h"
@@ -102,6 +107,46 @@ TEST_F(PlatePage, SpeaksOfTheWholePlateWhateverCylinderIsShown) {
       one.further.contains(u"at the cylinder axes; 1.03\u00A0mm at the end at cylinder 1"_s))
       << one.further.toStdString();
   EXPECT_TRUE(one.further.contains(u" to "_s)) << one.further.toStdString();
+}
+
+/// A number has paper of its own, which takes away what it lies over.
+TEST_F(PlatePage, NumbersOfASmallDrawingLieOverNoHole) {
+  type(in::platesInStack, u"one_for_each"_s);
+  const plate::Outline outline =
+      plate::outlineFrom(document_.evaluation().tabulated(kTarget, out::plateOutline).rows);
+  ASSERT_GT(outline.holes.size(), 10u);
+  for (const double millimetre : {0.8, 1.0, 1.2}) {  // [px]
+    QImage image(400, 260, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    Medium medium;
+    medium.millimetre = millimetre;
+    medium.narrow = 1.0 / millimetre;
+    medium.points = 9.0;
+    medium.ink = DrawingInk::onPaper();
+    Drafting draft(painter, medium);
+    const QPointF middle = QRectF(image.rect()).center();
+    paintPlate(draft, middle, outline, PlateLies::Level, taste_.style());
+    const auto isDark = [&](QPointF at) {
+      const QRect about(QPoint(qRound(at.x()) - 1, qRound(at.y()) - 1), QSize(3, 3));
+      for (int x = about.left(); x <= about.right(); ++x) {
+        for (int y = about.top(); y <= about.bottom(); ++y) {
+          if (qGray(image.pixel(x, y)) < 128) return true;
+        }
+      }
+      return false;
+    };
+    for (const plate::Hole& hole : outline.holes) {
+      const double scale = 1000.0 * millimetre;
+      const QPointF centre =
+          middle + scale * QPointF(hole.along - outline.along, outline.across - hole.across);
+      for (double angle = 0.0; angle < 6.28; angle += 0.1) {
+        const QPointF out(std::cos(angle), std::sin(angle));
+        EXPECT_TRUE(isDark(centre + 0.5 * scale * hole.diameter * out))
+            << hole.name << " at " << angle << ", " << millimetre << " px to the millimetre";
+      }
+    }
+  }
 }
 
 }  // namespace
