@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "ui/drawings/caption.h"
 
@@ -63,30 +64,57 @@ std::vector<Ray> raysOf(const Star& star, AngleOf angleOf, double closer = kSame
 
 /// What stands outside of a pin.
 struct Names {
-  QPointF middle;
-  QString text;
+  QRectF box;
+  QStringList lines;
 };
 
+/// So many to a line.
+QStringList inLines(const QStringList& names, int most) {
+  QStringList lines;
+  for (int i = 0; i < names.size(); i += most) {
+    lines += names.mid(i, most).join(QStringLiteral(", "));
+    if (i + most < names.size()) lines.back() += QChar(u',');
+  }
+  return lines;
+}
+
 /// Names at the pins, outside of them; those of pins that stand closer than a line share a place.
-std::vector<Names> namesOf(const Drafting& draft, const Star& star, QPointF centre, double radius) {
+/// @param most in a line
+std::vector<Names> namesOf(const Drafting& draft, const Star& star, QPointF centre, double radius,
+                           int most) {
   std::vector<Names> all;
   const auto ahead = [](const StarThrow& one) { return one.ahead; };
-  for (const Ray& ray : raysOf(star, ahead, 1.2 * draft.textHeight() / radius)) {
+  const double height = draft.textHeight();
+  for (const Ray& ray : raysOf(star, ahead, 1.2 * height / radius)) {
     const QPointF way = pointing(ray.angle, star.clockwise);
-    const QString names = ray.names.join(QStringLiteral(", "));
+    const QStringList lines = inLines(ray.names, most);
+    QSizeF size(0.0, height * static_cast<double>(lines.size()));
+    for (const QString& line : lines) {
+      size.setWidth(std::max(size.width(), draft.textWidth(line, true)));
+    }
     // A list goes on to the outside, not over its pin.
-    const double more = draft.textWidth(names, true) - draft.textWidth(ray.names.front(), true);
-    all.push_back({centre + radius * way + QPointF(0.5 * more * way.x(), 0.0), names});
+    const QSizeF more = size - QSizeF(draft.textWidth(ray.names.front(), true), height);
+    QRectF box({}, size);
+    box.moveCenter(centre + radius * way +
+                   0.5 * QPointF(more.width() * way.x(), more.height() * way.y()));
+    all.push_back({box, lines});
   }
   return all;
 }
 
-/// From side to side.
-bool findRoom(const Drafting& draft, const QRectF& room, const std::vector<Names>& all) {
-  return std::ranges::all_of(all, [&](const Names& names) {
-    const double half = 0.5 * draft.textWidth(names.text, true);
-    return names.middle.x() - half >= room.left() && names.middle.x() + half <= room.right();
-  });
+bool findRoom(const QRectF& room, const std::vector<Names>& all) {
+  return std::ranges::all_of(all, [&](const Names& one) { return room.contains(one.box); });
+}
+
+bool standApart(const std::vector<Names>& all, double clear) {
+  for (auto one = all.begin(); one != all.end(); ++one) {
+    const QRectF around = one->box.adjusted(-clear, 0.0, clear, 0.0);
+    if (std::any_of(all.begin(), one,
+                    [&](const Names& other) { return other.box.intersects(around); })) {
+      return false;
+    }
+  }
+  return true;
 }
 
 /// The part of a circle between two throws where there is most room, the first where all are alike:
@@ -141,18 +169,30 @@ void paintRotation(Drafting& draft, const Star& star, QPointF centre, double rad
   }
 }
 
-/// On its throw, as it is entered, where it lies over none that is written; nowhere where there is
-/// no such place.
+/// On its throw, as it is entered, where it lies over no other throw, no pin and none that is
+/// written; nowhere where there is no such place.
+/// @param throwsOut from the centre to the pins
+/// @param pin radius
 void writeAngle(Drafting& draft, const QString& angle, QPointF centre, QPointF throwOut,
-                std::vector<QRectF>& written) {
-  constexpr double kWidest = 0.74;                // of the throw
-  constexpr double kPlaces[] = {0.55, 0.7, 0.4};  // on it
+                const std::vector<QPointF>& throwsOut, double pin, std::vector<QRectF>& written) {
+  constexpr double kWidest = 0.74;                     // of the throw
+  constexpr double kPlaces[] = {0.55, 0.7, 0.4, 0.8};  // on it
   const QSizeF size(draft.textWidth(angle), draft.textHeight());
+  const auto isOnAnother = [&](const QRectF& box) {
+    return std::ranges::any_of(throwsOut, [&](QPointF other) {
+      QPainterPath line(centre);
+      line.lineTo(centre + other);
+      const QPointF corner(pin, pin);
+      return (other != throwOut && line.intersects(box)) ||
+             QRectF(centre + other - corner, centre + other + corner).intersects(box);
+    });
+  };
   if (size.width() > kWidest * std::hypot(throwOut.x(), throwOut.y())) return;
   for (const double place : kPlaces) {
     QRectF box({}, size);
     box.moveCenter(centre + place * throwOut);
-    if (std::ranges::any_of(written, [&](const QRectF& other) { return other.intersects(box); })) {
+    if (isOnAnother(box) ||
+        std::ranges::any_of(written, [&](const QRectF& other) { return other.intersects(box); })) {
       continue;
     }
     draft.label(box.center(), angle);
@@ -170,39 +210,60 @@ void paintStar(Drafting& draft, const QRectF& room, const Star& star) {
   const double half = std::min(room.width(), room.height() - words) / 2.0;
   const QPointF centre(room.center().x(), room.top() + (room.height() - words) / 2.0);
   const double least = draft.mm(4.0);
-  double radius = std::max(least, 0.92 * (half - draft.mm(around.all)));
-  const auto pinOf = [&] { return std::max(draft.mm(1.2), radius * 0.09); };
-  const auto names = [&] {
-    return namesOf(draft, star, centre, radius + pinOf() + draft.mm(around.names));
+  const double widest = std::max(least, 0.92 * (half - draft.mm(around.all)));
+  const auto pinOf = [&](double radius) { return std::max(draft.mm(1.2), radius * 0.09); };
+  const auto namesAt = [&](double radius, int most) {
+    return namesOf(draft, star, centre, radius + pinOf(radius) + draft.mm(around.names), most);
   };
+  const double clear = draft.mm(1.2);
   const double edge = draft.mm(0.5);
-  const QRectF inner = room.adjusted(edge, 0.0, -edge, 0.0);
-  while (radius > least && !findRoom(draft, inner, names())) radius -= draft.mm(0.5);
-  const double pin = pinOf();
+  const QRectF inner = room.adjusted(edge, 0.0, -edge, -words);
+  // A list is broken before it makes the star much smaller or lies over another.
+  constexpr double kMuchSmaller = 0.75;
+  double radius = 0.0;
+  bool apart = false;
+  int most = 0;
+  for (const int inALine : {static_cast<int>(star.throws.size()), 2, 1}) {
+    if (apart && radius >= kMuchSmaller * widest) break;
+    double found = widest;
+    while (found > least && !findRoom(inner, namesAt(found, inALine))) found -= edge;
+    const bool areApart = standApart(namesAt(found, inALine), clear);
+    if (std::pair(areApart, found) > std::pair(apart, radius)) {
+      radius = found;
+      apart = areApart;
+      most = inALine;
+    }
+  }
+  const double pin = pinOf(radius);
   for (const Ray& axis : raysOf(star, [](const StarThrow& one) { return one.axis; })) {
     draft.line(centre, centre + 1.12 * radius * pointing(axis.angle, star.clockwise),
                draft.centre());
   }
   draft.circle(centre, radius, draft.narrow());
-  std::vector<QRectF> angles;
-  for (const Ray& ray : raysOf(star, [](const StarThrow& one) { return one.ahead; })) {
+  const std::vector<Ray> rays = raysOf(star, [](const StarThrow& one) { return one.ahead; });
+  std::vector<QPointF> throwsOut;
+  for (const Ray& ray : rays) {
     const QPointF way = pointing(ray.angle, star.clockwise);
     draft.line(centre, centre + (radius - pin) * way, draft.wide());
     draft.circle(centre + radius * way, pin, draft.wide(), draft.ink().fill);
-    if (star.angles && std::abs(ray.angle) > kSame) {
-      writeAngle(draft, degrees(ray.angle, star.mark) + QChar(u'°'), centre, radius * way, angles);
-    }
+    throwsOut.push_back(radius * way);
+  }
+  std::vector<QRectF> angles;
+  for (std::size_t i = 0; i < rays.size(); ++i) {
+    if (!star.angles || std::abs(rays[i].angle) <= kSame) continue;
+    writeAngle(draft, degrees(rays[i].angle, star.mark) + QChar(u'°'), centre, throwsOut[i],
+               throwsOut, pin, angles);
   }
   std::vector<QRectF> over;
-  const double clear = draft.mm(1.2);
-  for (Names& one : names()) {
-    const double most = 0.5 * std::max(0.0, inner.width() - draft.textWidth(one.text, true));
-    one.middle.setX(std::clamp(one.middle.x(), centre.x() - most, centre.x() + most));
-    draft.text(one.middle, Qt::AlignHCenter | Qt::AlignVCenter, one.text, true);
-    QRectF name(0.0, 0.0, draft.textWidth(one.text, true) + 2.0 * clear,
-                draft.textHeight() + 2.0 * clear);
-    name.moveCenter(one.middle);
-    over.push_back(name);
+  for (Names& one : namesAt(radius, most)) {
+    const double aside = 0.5 * std::max(0.0, inner.width() - one.box.width());
+    const double middle = std::clamp(one.box.center().x(), centre.x() - aside, centre.x() + aside);
+    QPointF at(middle, one.box.top());
+    for (const QString& line : one.lines) {
+      at.setY(draft.text(at, Qt::AlignHCenter | Qt::AlignTop, line, true).bottom());
+    }
+    one.box.moveCenter({middle, one.box.center().y()});
+    over.push_back(one.box.adjusted(-clear, -clear, clear, clear));
   }
   draft.circle(centre, pin * 1.3, draft.wide(), draft.ink().fill);
   paintRotation(draft, star, centre, radius + pin + draft.mm(around.rotation), over);
