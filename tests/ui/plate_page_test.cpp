@@ -109,6 +109,44 @@ TEST_F(PlatePage, SpeaksOfTheWholePlateWhateverCylinderIsShown) {
   EXPECT_TRUE(one.further.contains(u" to "_s)) << one.further.toStdString();
 }
 
+/// A plate on white paper.
+class DrawnPlate {
+ public:
+  /// @param millimetre [px]
+  DrawnPlate(const plate::Outline& outline, double millimetre, const units::Style& style)
+      : outline_(outline), scale_(1000.0 * millimetre) {
+    image_.fill(Qt::white);
+    QPainter painter(&image_);
+    Medium medium;
+    medium.millimetre = millimetre;
+    medium.narrow = 1.0 / millimetre;
+    medium.points = 9.0;
+    medium.ink = DrawingInk::onPaper();
+    Drafting draft(painter, medium);
+    paintPlate(draft, QRectF(image_.rect()).center(), outline, PlateLies::Level, style);
+  }
+
+  QPointF at(double along, double across) const {
+    return QRectF(image_.rect()).center() +
+           scale_ * QPointF(along - outline_.along, outline_.across - across);
+  }
+
+  bool isDark(QPointF at) const {
+    const QRect about(QPoint(qRound(at.x()) - 1, qRound(at.y()) - 1), QSize(3, 3));
+    for (int x = about.left(); x <= about.right(); ++x) {
+      for (int y = about.top(); y <= about.bottom(); ++y) {
+        if (qGray(image_.pixel(x, y)) < 128) return true;
+      }
+    }
+    return false;
+  }
+
+ private:
+  const plate::Outline& outline_;
+  double scale_;  ///< [px] of a metre
+  QImage image_{400, 260, QImage::Format_RGB32};
+};
+
 /// A number has paper of its own, which takes away what it lies over.
 TEST_F(PlatePage, NumbersOfASmallDrawingLieOverNoHole) {
   type(in::platesInStack, u"one_for_each"_s);
@@ -116,36 +154,35 @@ TEST_F(PlatePage, NumbersOfASmallDrawingLieOverNoHole) {
       plate::outlineFrom(document_.evaluation().tabulated(kTarget, out::plateOutline).rows);
   ASSERT_GT(outline.holes.size(), 10u);
   for (const double millimetre : {0.8, 1.0, 1.2}) {  // [px]
-    QImage image(400, 260, QImage::Format_RGB32);
-    image.fill(Qt::white);
-    QPainter painter(&image);
-    Medium medium;
-    medium.millimetre = millimetre;
-    medium.narrow = 1.0 / millimetre;
-    medium.points = 9.0;
-    medium.ink = DrawingInk::onPaper();
-    Drafting draft(painter, medium);
-    const QPointF middle = QRectF(image.rect()).center();
-    paintPlate(draft, middle, outline, PlateLies::Level, taste_.style());
-    const auto isDark = [&](QPointF at) {
-      const QRect about(QPoint(qRound(at.x()) - 1, qRound(at.y()) - 1), QSize(3, 3));
-      for (int x = about.left(); x <= about.right(); ++x) {
-        for (int y = about.top(); y <= about.bottom(); ++y) {
-          if (qGray(image.pixel(x, y)) < 128) return true;
-        }
-      }
-      return false;
-    };
+    const DrawnPlate drawn(outline, millimetre, taste_.style());
     for (const plate::Hole& hole : outline.holes) {
       const double scale = 1000.0 * millimetre;
-      const QPointF centre =
-          middle + scale * QPointF(hole.along - outline.along, outline.across - hole.across);
+      const QPointF centre = drawn.at(hole.along, hole.across);
       for (double angle = 0.0; angle < 6.28; angle += 0.1) {
         const QPointF out(std::cos(angle), std::sin(angle));
-        EXPECT_TRUE(isDark(centre + 0.5 * scale * hole.diameter * out))
+        EXPECT_TRUE(drawn.isDark(centre + 0.5 * scale * hole.diameter * out))
             << hole.name << " at " << angle << ", " << millimetre << " px to the millimetre";
       }
     }
+  }
+}
+
+TEST_F(PlatePage, DrawsNoOutlineForACylinderWithoutAPlate) {
+  type(in::platesInStack, u"one_for_each"_s);
+  type(in::spacer, u"1.03; 0; 0.86"_s);
+  const plate::Outline outline =
+      plate::outlineFrom(document_.evaluation().tabulated(kTarget, out::plateOutline).rows);
+  ASSERT_EQ(outline.gaps.size(), 1u);
+  const DrawnPlate drawn(outline, 1.2, taste_.style());
+  const plate::Gap& gap = outline.gaps.front();
+  const double quarter = outline.lower() / 2.0;  // clear of bores, studs and words
+  EXPECT_TRUE(drawn.isDark(drawn.at(gap.from, quarter)));
+  EXPECT_TRUE(drawn.isDark(drawn.at(gap.to, quarter)));
+  for (double share = 0.2; share < 0.9; share += 0.1) {
+    const double along = gap.from + share * (gap.to - gap.from);
+    EXPECT_FALSE(drawn.isDark(drawn.at(along, outline.lower()))) << share;
+    EXPECT_FALSE(drawn.isDark(drawn.at(along, outline.upper()))) << share;
+    EXPECT_FALSE(drawn.isDark(drawn.at(along, quarter))) << share;
   }
 }
 
