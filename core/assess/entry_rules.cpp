@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/describe/common_practice.h"
+#include "core/describe/wording.h"
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
 #include "core/model/lists.h"
@@ -663,6 +664,23 @@ describe::Sentence whyUnknown(const Input& input, const Entry& entry) {
 bool goesWithoutSaying(const describe::Finding& finding, const units::Style& style) {
   return style.decimalMark == "," &&
          (finding.key == thousandOrDecimal.key || finding.says.pattern == kCommaAlone);
+}
+
+bool tellsTheMark(const Finding& finding) {
+  return finding.key == thousandOrDecimal.key && finding.weight == Weight::Remarks &&
+         finding.list == nullptr;
+}
+
+Finding marksTold(std::span<const Finding* const> findings) {
+  Finding together = *findings.front();
+  std::string names;
+  for (const Finding* finding : findings) {
+    if (!names.empty()) names += "; ";
+    names += describe::inSentence(finding->about.front()->label);
+  }
+  together.says = {"{1}: each comma is read as the decimal mark; thousands cannot be meant.",
+                   {std::move(names)}};
+  return together;
 }
 
 bool isGeneral(const describe::Finding& finding) { return finding.key == unusual.key; }

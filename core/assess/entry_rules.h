@@ -19,6 +19,13 @@ describe::Sentence whyUnknown(const describe::Input& input, const describe::Entr
 /// Says no more than that a comma is taken for the decimal mark, to a reader whose own mark it is.
 bool goesWithoutSaying(const describe::Finding& finding, const units::Style& style);
 
+/// Remarks that the comma of an entry is its decimal mark, as 1000 times as much cannot be meant.
+bool tellsTheMark(const describe::Finding& finding);
+
+/// One remark for several entries of an engine whose mark is told: it names them all.
+/// @pre there is one, and each tells the mark.
+describe::Finding marksTold(std::span<const describe::Finding* const> findings);
+
 /// Says no more than that an entry is outside what is usual.
 bool isGeneral(const describe::Finding& finding);
 

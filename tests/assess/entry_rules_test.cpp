@@ -151,6 +151,32 @@ TEST(AComma, GoesWithoutSayingWhereItIsTheReadersOwnMark) {
   }
 }
 
+TEST(AMark, OfSeveralNumbersIsSaidOnceWithTheirNames) {
+  model::Project project = sample("burdock-719");
+  const std::vector<std::string_view> keys{"head_gasket_m", "wanted_squish_m"};
+  for (const std::string_view key : keys) type(project.engines[kTarget], key, "1,125");
+  const Assessment assessment(project);
+  std::vector<const Finding*> findings;
+  for (const std::string_view key : keys) {
+    findings.push_back(findingOf(assessment, kTarget, "thousand_or_decimal", key));
+    ASSERT_NE(findings.back(), nullptr) << key;
+    EXPECT_TRUE(tellsTheMark(*findings.back())) << told(*findings.back());
+  }
+  const Finding together = marksTold(findings);
+  EXPECT_EQ(together.about.front()->key, keys.front());
+  EXPECT_THAT(told(together), HasSubstr("Head gasket, compressed; squish gap wanted: each comma is "
+                                        "read as the decimal mark"));
+}
+
+TEST(AMark, ThatMayHaveMeantThousandsKeepsItsOwnLine) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[kTarget], "class_limit_m3", "1,200");
+  const Assessment assessment(project);
+  const Finding* finding = findingOf(assessment, kTarget, "thousand_or_decimal", "class_limit_m3");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_FALSE(tellsTheMark(*finding));
+}
+
 TEST(AComma, InAnotherUnitIsStillSaidHowItWasRead) {
   units::Style comma;
   comma.decimalMark = ",";

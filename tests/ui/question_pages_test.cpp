@@ -24,6 +24,7 @@
 #include "tests/ui/fixture.h"
 #include "ui/pages/answer_line.h"
 #include "ui/pages/desk.h"
+#include "ui/pages/findings_foot.h"
 #include "ui/pages/measure_first.h"
 #include "ui/pages/page.h"
 #include "ui/pages/what_if_view.h"
@@ -35,6 +36,7 @@
 #include "ui/plots/sampling.h"
 #include "ui/plots/survey_scene.h"
 #include "ui/plots/sweep_scene.h"
+#include "ui/widgets/finding_line.h"
 #include "ui/widgets/origin_dialog.h"
 #include "ui/widgets/pasted_readings.h"
 #include "ui/widgets/quantity_edit.h"
@@ -177,6 +179,22 @@ INSTANTIATE_TEST_SUITE_P(
                     Pasted{"98.12\t\n98.20\t98.21", 2, true, "98.12; 98.20 | 98.21"},
                     Pasted{"90.1\n90.2", 3, false, "90.1 | 90.2"},
                     Pasted{"98.12", 3, true, "98.12"}, Pasted{"", 3, true, ""}));
+
+// Findings ---------------------------------------------------------------------------------------
+
+TEST_F(Question, TheFootSaysOnceHowSeveralCommasAreRead) {
+  const FindingsFoot foot(desk_, pageOf(u"deck"_s));
+  type(in::headGasket, u"1,125"_s);
+  type(in::wantedSquish, u"1,125"_s);
+  std::vector<const describe::Finding*> said;
+  for (const FindingLine* line : foot.findChildren<FindingLine*>()) {
+    if (line->isVisibleTo(&foot) && line->finding().key == "thousand_or_decimal") {
+      said.push_back(&line->finding());
+    }
+  }
+  ASSERT_EQ(said.size(), 1u);
+  EXPECT_TRUE(taste_.sentence(said.front()->says).contains(u"; squish gap wanted: each comma"_s));
+}
 
 // Running gap ------------------------------------------------------------------------------------
 

@@ -7,7 +7,9 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <deque>
 
+#include "core/assess/entry_rules.h"
 #include "ui/document/document.h"
 #include "ui/document/taste.h"
 #include "ui/pages/comparison.h"
@@ -25,6 +27,23 @@ constexpr int kLinesSeen = 3;
 constexpr int kLinesSeenLow = 2;  ///< in a low window
 constexpr int kNameDigits = 14;   ///< width of the engines' names in digits of the body font
 constexpr int kBetween = 4;       ///< [px] two lines
+
+/// How the commas of several entries are read is said once for the same engines; each field has its
+/// own remark beside it.
+/// @param together keeps what is said so.
+void sayMarksOnce(std::vector<SharedFinding>& shared, std::deque<describe::Finding>& together) {
+  for (std::size_t i = 0; i < shared.size(); ++i) {
+    if (!assess::tellsTheMark(*shared[i].finding)) continue;
+    std::vector<const describe::Finding*> alike{shared[i].finding};
+    const auto others = std::stable_partition(
+        shared.begin() + static_cast<std::ptrdiff_t>(i) + 1, shared.end(), [&](const auto& other) {
+          return other.engines != shared[i].engines || !assess::tellsTheMark(*other.finding);
+        });
+    for (auto other = others; other != shared.end(); ++other) alike.push_back(other->finding);
+    shared.erase(others, shared.end());
+    if (alike.size() > 1) shared[i].finding = &together.emplace_back(assess::marksTold(alike));
+  }
+}
 
 }  // namespace
 
@@ -149,7 +168,9 @@ void FindingsFoot::sayElsewhere(bool behindOthers) {
 }
 
 void FindingsFoot::refresh() {
-  const std::vector<SharedFinding> now = findingsOf(desk_, page_);
+  std::deque<describe::Finding> together;
+  std::vector<SharedFinding> now = findingsOf(desk_, page_);
+  sayMarksOnce(now, together);
   bool relinedNow = now.size() != shown_;
   while (lines_.size() < now.size()) {
     addLine();
