@@ -16,6 +16,13 @@ class Name final : public QLabel {
   }
 };
 
+constexpr QChar kJoiner(0x2060);
+
+/// A unit stays whole: "m/s²".
+QString unparted(QString heading) {
+  return heading.replace(QStringLiteral("/"), QStringLiteral("/") + kJoiner);
+}
+
 }  // namespace
 
 PlotReadout::PlotReadout(QWidget* parent)
@@ -46,7 +53,7 @@ void PlotReadout::put(int row, int column, const QString& text) {
     grid_->addWidget(label, row, at);
     cells_[r].push_back(label);
   }
-  cells_[r][c]->setText(text);
+  cells_[r][c]->setText(row == 0 ? unparted(text) : text);
   cells_[r][c]->show();
 }
 
@@ -73,7 +80,7 @@ QString PlotReadout::text() const {
   for (const std::vector<QLabel*>& row : cells_) {
     QStringList fields;
     for (const QLabel* const cell : row) {
-      if (!cell->isHidden()) fields << cell->text();
+      if (!cell->isHidden()) fields << cell->text().remove(kJoiner);
     }
     if (!fields.isEmpty()) lines << fields.join(u'\t');
   }

@@ -47,8 +47,10 @@ QSize ChoiceEdit::sizeHint() const {
   return {QComboBox::sizeHint().width(), ink::rowHeight(fontMetrics())};
 }
 
-/// What the arrow leaves; it stands in the middle of as much again.
-int ChoiceEdit::roomFor(int width) const { return width - 2 * fontMetrics().averageCharWidth(); }
+/// What the arrow leaves, clear of it.
+int ChoiceEdit::roomFor(int width) const {
+  return width - 9 * fontMetrics().averageCharWidth() / 4;
+}
 
 int ChoiceEdit::heightForWidth(int width) const {
   const QFontMetrics metrics = fontMetrics();
