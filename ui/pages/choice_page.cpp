@@ -206,26 +206,31 @@ void putRow(Desk& desk, const Tabulated& stacks, int row) {
 }  // namespace
 
 PageDescription choicePage() {
-  return {.key = QStringLiteral("choice"),
-          .name = tr("Choice"),
-          .question = tr("Which gaskets and plate, from what is there?"),
-          .entries = {{{}, {&in::wantedSquish, &in::wantedCompressionRatio, &in::stackOrder}},
-                      {tr("What a stack must keep"),
-                       {&in::squishLeast, &in::squishLeastAtWorst, &in::squishMost, &in::ratioLeast,
-                        &in::ratioMost, &in::platesInStack, &in::gasketsInStack,
-                        &in::baseGasketsLeast, &in::baseGasketsMost}}},
-          .decides = {&out::squishGap},
-          .needed =
-              [](const Desk& desk) { return !desk.document.items({&model::list::shelf}).empty(); },
-          .answer = &answer,
-          .tables = {{&out::stackChoices, tr("no stack fits"), &putRow, &speakOfRow},
-                     {&out::stacksLost, tr("no stack was lost")},
-                     {&out::stacksBeaten, tr("no nearer stack was lost")}},
-          .lists = {&model::list::shelf},
-          .deed = {.says = tr("put into the target"),
-                   .saysNow = &deedWords,
-                   .possible = &canPutStack,
-                   .act = &putSpokenOf}};
+  return {
+      .key = QStringLiteral("choice"),
+      .name = tr("Choice"),
+      .question = tr("Which gaskets and plate, from what is there?"),
+      .entries = {{{}, {&in::wantedSquish, &in::wantedCompressionRatio, &in::stackOrder}},
+                  {tr("What a stack must keep"),
+                   {&in::squishLeast, &in::squishLeastAtWorst, &in::squishMost, &in::ratioLeast,
+                    &in::ratioMost, &in::platesInStack, &in::gasketsInStack, &in::baseGasketsLeast,
+                    &in::baseGasketsMost}}},
+      .decides = {&out::squishGap},
+      .needed =
+          [](const Desk& desk) { return !desk.document.items({&model::list::shelf}).empty(); },
+      .answer = &answer,
+      .tables = {{&out::stackChoices, tr("no stack fits"), &putRow, &speakOfRow, tr("Best stacks")},
+                 {.table = &out::stacksLost,
+                  .whenEmpty = tr("no stack was lost"),
+                  .tab = tr("Why lost")},
+                 {.table = &out::stacksBeaten,
+                  .whenEmpty = tr("no nearer stack was lost"),
+                  .tab = tr("Nearest lost")}},
+      .lists = {&model::list::shelf},
+      .deed = {.says = tr("put into the target"),
+               .saysNow = &deedWords,
+               .possible = &canPutStack,
+               .act = &putSpokenOf}};
 }
 
 }  // namespace strokewright::ui
