@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 #include <type_traits>
 
 namespace strokewright::describe {
@@ -30,20 +31,21 @@ bool differ(double one, double other) {
   return std::abs(one - other) > 1e-6 * std::max(std::abs(one), std::abs(other));
 }
 
-/// The sentence with one decimal more than is usual for a number that ends with it, as one that was
-/// typed so: 0.385, not 0.39. And with one more where two that are not alike would read alike:
-/// "0.796 is less than 0.800".
+/// The numbers of an argument; several stand in a list.
+std::span<Quantity> quantitiesIn(Argument& argument) {
+  if (auto* one = std::get_if<Quantity>(&argument)) return {one, 1};
+  if (auto* list = std::get_if<std::vector<Quantity>>(&argument)) return *list;
+  return {};
+}
+
+/// The sentence with one decimal more for the numbers of a kind where two that are not alike would
+/// read alike: "0.796 is less than 0.800". And for a number, with its list, that ends with it, as
+/// one that was typed so: 0.385, not 0.39.
 std::vector<Argument> toldApart(const Sentence& sentence, const units::Style& style) {
   std::vector<Argument> arguments = sentence.arguments;
   std::vector<Quantity*> quantities;
   for (Argument& argument : arguments) {
-    if (auto* one = std::get_if<Quantity>(&argument)) quantities.push_back(one);
-    if (auto* list = std::get_if<std::vector<Quantity>>(&argument)) {
-      for (Quantity& one : *list) quantities.push_back(&one);
-    }
-  }
-  for (Quantity* one : quantities) {
-    if (one->decimals < 0) one->decimals = decimalsOf(one->kind, one->value, style, 1);
+    for (Quantity& one : quantitiesIn(argument)) quantities.push_back(&one);
   }
   const auto readAlike = [&](const Quantity& one, const Quantity& other) {
     return one.kind == other.kind && differ(one.value, other.value) &&
@@ -58,6 +60,16 @@ std::vector<Argument> toldApart(const Sentence& sentence, const units::Style& st
   }
   for (Quantity* one : quantities) {
     if (std::ranges::find(finer, one->kind) != finer.end()) one->decimals = decimalsOf(*one) + 1;
+  }
+  for (Argument& argument : arguments) {
+    const std::span<Quantity> together = quantitiesIn(argument);
+    int most = -1;
+    for (const Quantity& one : together) {
+      most = std::max(most, decimalsOf(one.kind, one.value, style, 1));
+    }
+    for (Quantity& one : together) {
+      if (one.decimals < 0) one.decimals = most;
+    }
   }
   return arguments;
 }

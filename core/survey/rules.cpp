@@ -221,15 +221,21 @@ const Rule twoReadings{
         if (series.size() != 2 || input.differencesCancel) return;
         const double limit = instrumentOf(input, entry);
         const double spread = spreadOf(series);
-        const double ofTwo = describe::scatterOfMean(series);
-        if (ofTwo <= limit || (limit > 0.0 && spread > kTimes * limit)) return;
-        const std::array withThird = {series[0], series[1], 0.5 * (series[0] + series[1])};
+        if (describe::scatterOfMean(series) <= limit || (limit > 0.0 && spread > kTimes * limit)) {
+          return;
+        }
+        const auto goodTo = [&](const std::vector<double>& readings) {
+          return Quantity{input.kind,
+                          std::hypot(entry.instrumentLimit(), describe::scatterOfMean(readings)),
+                          3};
+        };
+        const double middle = 0.5 * (series[0] + series[1]);
         Finding& finding = speak.say(
             Weight::Remarks,
-            {"{1}: two readings that differ by {2} are good to ± {3} and no better, whatever the "
-             "instrument. A third between them would make it ± {4}.",
-             {&input, Quantity{input.kind, spread, 3}, Quantity{input.kind, ofTwo, 3},
-              Quantity{input.kind, describe::scatterOfMean(withThird), 3}}},
+            {"{1}: the mean of two readings that differ by {2} is good to ± {3}. A third midway "
+             "between them would make it ± {4}.",
+             {&input, Quantity{input.kind, spread, 3}, goodTo(series),
+              goodTo({series[0], series[1], middle})}},
             {&input});
         finding.cylinder = cylinderOf(read, entry, place);
       });

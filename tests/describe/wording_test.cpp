@@ -28,8 +28,17 @@ TEST(ASentence, ListsNumbersWithOneUnitAtTheEnd) {
 }
 
 TEST(ASentence, SaysANumberWithTheDigitsItWasTypedWith) {
-  EXPECT_EQ(word(Sentence{"{1} of {2}, {3}", {mm(0.385), mm(0.5), mm(0.3857)}}, kBench),
-            "0.385\u00A0mm of 0.50\u00A0mm, 0.39\u00A0mm");
+  EXPECT_EQ(word(Sentence{"{1} of {2}, {3}", {mm(0.385), mm(0.5), mm(0.4157)}}, kBench),
+            "0.385\u00A0mm of 0.50\u00A0mm, 0.42\u00A0mm");
+  EXPECT_EQ(word(Sentence{"{1} and {2}", {std::vector{mm(0.796), mm(0.9)}, mm(0.3)}}, kBench),
+            "0.796 · 0.900\u00A0mm and 0.30\u00A0mm");
+}
+
+TEST(ASentence, TellsApartWhatIsNotAlike) {
+  for (const double gap : {0.796, 0.7961}) {
+    EXPECT_EQ(word(Sentence{"{1} under {2}", {mm(gap), mm(0.8)}}, kBench),
+              "0.796\u00A0mm under 0.800\u00A0mm");
+  }
 }
 
 TEST(ASentence, SpeaksTheUnitsAndMarksOfItsReader) {

@@ -108,7 +108,8 @@ TEST_F(Closure, OfReadingsThatRockAsksForThePinAxis) {
 }
 
 /// t is 12.706 for one degree of freedom and 4.303 for two (JCGM 100:2008, table G.2): the mean of
-/// two 0.010 apart is good to 12.706 · 0.005, with one between them to 4.303 · 0.005 / √3.
+/// two 0.010 apart scatters by 12.706 · 0.005 = 0.0635, with one midway by 4.303 · 0.005 / √3 =
+/// 0.0124; with the ± 0.01 of the instrument 0.0643 and 0.0159, as the root of squares.
 TEST_F(Closure, AsksForAThirdReading) {
   type(donor(), "bore_m", "66.00 | 66.01 ± 0.01");
   const Assessment assessment(project_);
@@ -116,7 +117,9 @@ TEST_F(Closure, AsksForAThirdReading) {
   ASSERT_NE(finding, nullptr);
   EXPECT_EQ(finding->weight, describe::Weight::Remarks);
   EXPECT_THAT(told(*finding), HasSubstr("± 0.064 mm"));
-  EXPECT_THAT(told(*finding), HasSubstr("± 0.012 mm"));
+  EXPECT_THAT(told(*finding), HasSubstr("± 0.016 mm"));
+  type(donor(), "bore_m", "66.00 | 66.005 | 66.01 ± 0.01");
+  EXPECT_NEAR(donor().entries.at(&model::in::bore).limit(), 0.0159e-3, 0.0001e-3);
   for (const char* fine : {"66.00 | 66.00 ± 0.01", "66.00 | 66.005 | 66.01 ± 0.01", "66.00"}) {
     type(donor(), "bore_m", fine);
     EXPECT_EQ(findingOf(Assessment(project_), kDonor, "two_readings"), nullptr) << fine;

@@ -317,10 +317,13 @@ TEST_F(Window, ShowsTheTablesOfThreeEnginesWithoutScrollingSidewaysOnASmallScree
   window_.resize(911, 512);  // 1366 × 768 at 150 %
   for (const PageDescription& page : {motionPage(), boreStrokePage(), throwsPage(), platePage()}) {
     SCOPED_TRACE(page.key.toStdString());
+    int seen = 0;
     for (const Comparison* table : show(page).findChildren<Comparison*>()) {
       if (!table->isVisible()) continue;
+      ++seen;
       EXPECT_EQ(table->findChild<QScrollArea*>()->horizontalScrollBar()->maximum(), 0);
     }
+    EXPECT_GE(seen, 1);
     EXPECT_EQ(window_.width(), 911);
   }
 }

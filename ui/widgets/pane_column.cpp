@@ -58,6 +58,7 @@ std::vector<QWidget*> PaneColumn::panes() const {
 void PaneColumn::setNames(const QStringList& names, const QStringList& words) {
   names_ = names;
   words_ = words.isEmpty() ? names : words;
+  namesWidth_ = 0;
   for (int i = 0; i < count() && i < names.size(); ++i) {
     tabs_->setTabToolTip(i, names[i]);
     tabs_->setAccessibleTabName(i, names[i]);
@@ -71,8 +72,11 @@ void PaneColumn::nameTabs() {
       if (tabs_->tabText(i) != texts[i]) tabs_->setTabText(i, texts[i]);
     }
   };
-  put(names_);
-  if (words_ != names_ && tabs_->sizeHint().width() > width()) put(words_);
+  if (namesWidth_ == 0) {
+    put(names_);
+    namesWidth_ = tabs_->sizeHint().width();
+  }
+  put(namesWidth_ > width() ? words_ : names_);
 }
 
 int PaneColumn::along(const QSize& size) const {
@@ -178,6 +182,7 @@ void PaneColumn::showEvent(QShowEvent* event) {
 void PaneColumn::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange) {
+    namesWidth_ = 0;
     fit();
   }
 }

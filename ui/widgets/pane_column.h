@@ -67,6 +67,7 @@ class PaneColumn final : public QWidget {
   std::vector<Pane> panes_;
   QStringList names_;
   QStringList words_;
+  int namesWidth_ = 0;  ///< [px] of the tabs with their names; 0: to be measured
   QTabBar* tabs_;
   QSplitter* splitter_;
   QByteArray parted_;  ///< by a person

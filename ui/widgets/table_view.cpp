@@ -36,6 +36,7 @@ using describe::Tabulated;
 constexpr int kHeadLetters = 8;  ///< a head is broken at blanks before it gets longer
 constexpr int kRowsAtFirst = 8;  ///< that a table asks room for
 constexpr int kRowsAtLeast = 3;
+constexpr int kMostLines = 4;  ///< about as many, in a row whose words wrap
 
 std::size_t index(int i) { return static_cast<std::size_t>(i); }
 
@@ -412,13 +413,18 @@ void TableView::fitColumns() {
   for (int column = 0; column < model_->columnCount() && over > 0; ++column) {
     if (!table_.columns[index(column)].words || isColumnHidden(column)) continue;
     int& width = widths[index(column)];
-    const int spare = std::clamp(width - widestWord(column), 0, over);
+    const int least = std::max(widestWord(column), width / kMostLines);
+    const int spare = std::clamp(width - least, 0, over);
     width -= spare;
     over -= spare;
   }
   for (int column = 0; column < model_->columnCount(); ++column) {
     if (!isColumnHidden(column)) setColumnWidth(column, widths[index(column)]);
   }
+  fitRows();
+}
+
+void TableView::fitRows() {
   for (int row = 0; row < model_->rowCount(); ++row) setRowHeight(row, sizeHintForRow(row));
 }
 
@@ -551,6 +557,7 @@ void TableView::sortBy(int column) {
   horizontalHeader()->setSortIndicator(column, order);
   const int row = currentRow();
   model_->sort(back ? -1 : column, order);
+  fitRows();
   if (row >= 0) setCurrentIndex(model()->index(model_->shownRow(row), currentIndex().column()));
 }
 

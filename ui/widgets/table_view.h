@@ -79,6 +79,7 @@ class TableView final : public QTableView {
   QString textAt(int row, int column) const;
   int widestWord(int column) const;
   void fitColumns();
+  void fitRows();
   void sayMessage();
   QString waitText() const;
   void placeMessage();

@@ -7,7 +7,7 @@
 namespace strokewright::ui {
 namespace {
 
-constexpr qsizetype kMostRemembered = 8192;  // some ten sheets of them
+constexpr qsizetype kMostRemembered = 8192;  // some ten sheets and the tables of a window
 
 struct Key {
   QString text;
