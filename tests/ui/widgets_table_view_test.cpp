@@ -77,6 +77,29 @@ TEST_F(TableOnScreen, HasNameAndUnitOnceAndNothingWhereARowHasNoNumber) {
   EXPECT_EQ(view_->message(), QString());
 }
 
+// Half of "17.32" is read as 17.3.
+TEST_F(TableOnScreen, ShowsNoColumnInPart) {
+  show();
+  const auto writing = [&](int from) {
+    const QImage image = view_->viewport()->grab().toImage();
+    int dark = 0;
+    for (int x = from; x < image.width(); ++x) {
+      for (int y = 0; y < view_->rowHeight(0); ++y) dark += qGray(image.pixel(x, y)) < 128;
+    }
+    return dark;
+  };
+  const int second = view_->columnViewportPosition(1);
+  EXPECT_GT(writing(second), 0);
+  view_->resize(second + view_->columnWidth(1) - 4 + view_->width() - view_->viewport()->width(),
+                200);
+  QApplication::processEvents();
+  ASSERT_GT(view_->horizontalScrollBar()->maximum(), 0);
+  EXPECT_EQ(writing(view_->columnViewportPosition(1)), 0);
+  view_->horizontalScrollBar()->setValue(view_->horizontalScrollBar()->maximum());
+  QApplication::processEvents();
+  EXPECT_GT(writing(view_->columnViewportPosition(1)), 0) << "seen when scrolled to";
+}
+
 TEST_F(TableOnScreen, FollowsTheUnitsOfTheReader) {
   show();
   taste_.setUnit(units::Kind::FineLength, QStringLiteral("thou"));

@@ -68,6 +68,12 @@ bool before(const Cells& cells, bool words, int a, int b, Qt::SortOrder order) {
   return order == Qt::AscendingOrder ? one < other : one > other;
 }
 
+/// Half a number is read as another one: a column that is cut on the right is not shown. The first
+/// is, where even that one has no room.
+bool isCut(int left, int width, const QWidget& viewport) {
+  return left > 0 && left + width > viewport.width();
+}
+
 /// Names and units over a thin rule, quietly.
 class Heads final : public QHeaderView {
  public:
@@ -79,6 +85,7 @@ class Heads final : public QHeaderView {
 
  protected:
   void paintSection(QPainter* painter, const QRect& section, int column) const override {
+    if (isCut(section.left(), section.width(), *viewport())) return;
     const auto of = [&](int role) { return model()->headerData(column, Qt::Horizontal, role); };
     QString text = of(Qt::DisplayRole).toString();
     if (isSortIndicatorShown() && sortIndicatorSection() == column) {
@@ -245,7 +252,7 @@ TableView::TableView(Document& document, int engine, const describe::Table& tabl
   setSelectionBehavior(QAbstractItemView::SelectRows);
   setSelectionMode(QAbstractItemView::ExtendedSelection);
   setEditTriggers(QAbstractItemView::NoEditTriggers);
-  setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  setHorizontalScrollMode(QAbstractItemView::ScrollPerItem);
   viewport()->setAutoFillBackground(false);
   verticalHeader()->hide();
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
@@ -496,15 +503,22 @@ void TableView::resizeEvent(QResizeEvent* event) {
   placeMessage();
 }
 
-/// No further than the last row that is seen whole.
+/// No further than the last row and the last column that are seen whole.
 void TableView::paintEvent(QPaintEvent* event) {
-  int whole = 0;
+  QRect whole(QPoint(0, 0), viewport()->size());
+  int below = 0;
   for (int row = 0; row < model_->rowCount(); ++row) {
     const int bottom = rowViewportPosition(row) + rowHeight(row);
-    if (bottom <= viewport()->height()) whole = bottom;
+    if (bottom <= viewport()->height()) below = bottom;
   }
-  QPaintEvent cut(event->region() & QRect(0, 0, viewport()->width(), whole));
-  QTableView::paintEvent(whole > 0 ? &cut : event);
+  if (below > 0) whole.setHeight(below);
+  for (int column = 0; column < model_->columnCount(); ++column) {
+    const int left = columnViewportPosition(column);
+    if (isColumnHidden(column) || !isCut(left, columnWidth(column), *viewport())) continue;
+    whole.setWidth(std::min(whole.width(), left));
+  }
+  QPaintEvent cut(event->region() & whole);
+  QTableView::paintEvent(&cut);
 }
 
 QSize TableView::sizeHint() const {

@@ -15,7 +15,7 @@ class TableModel;
 
 /// The rows of one engine in the reader's units. Each column has its name and unit once, its
 /// numbers stand under each other at the decimal mark, and what a row does not have stays empty; a
-/// column that no row has is not shown, nor any head over no row, nor a row in part.
+/// column that no row has is not shown, nor any head over no row, nor a row or a column in part.
 /// While the table waits it says what for, with a link to the first entry; one that is refused or
 /// means nothing says why. It is filled only while it is seen.
 ///
