@@ -122,6 +122,21 @@ TEST_F(Why, EscapeCloses) {
   EXPECT_EQ(closed.count(), 1);
 }
 
+TEST_F(Why, EnterAndSpaceOnCloseClose) {
+  for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter, Qt::Key_Space}) {
+    panel_.explain(kTarget, out::sweptVolume, 0);
+    auto* close = panel_.findChildren<QToolButton*>().back();
+    close->setFocus();
+    QTest::keyClick(close, key);
+    EXPECT_FALSE(panel_.isVisible()) << key;
+  }
+}
+
+TEST_F(Why, ClosesWhenAnotherProjectOpens) {
+  ASSERT_TRUE(document_.openCopy(sample(QStringLiteral("burdock-719")), QString()));
+  EXPECT_FALSE(panel_.isVisible());
+}
+
 TEST_F(Why, ClosesWhenItsEngineGoes) {
   document_.removeEngine(kTarget);
   EXPECT_FALSE(panel_.isVisible());

@@ -1,5 +1,6 @@
 #include "ui/widgets/why_panel.h"
 
+#include <QAbstractButton>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -49,6 +50,7 @@ WhyPanel::WhyPanel(Document& document, QWidget* parent)
   connect(back_, &QToolButton::clicked, this, &WhyPanel::goBack);
   connect(close, &QToolButton::clicked, this, &WhyPanel::closePanel);
   connect(text_, &QTextBrowser::anchorClicked, this, &WhyPanel::follow);
+  connect(&document, &Document::begun, this, &WhyPanel::closePanel);
   connect(&document, &Document::projectChanged, this, &WhyPanel::refresh);
   connect(&document.taste(), &Taste::changed, this, &WhyPanel::refresh);
 }
@@ -105,9 +107,14 @@ void WhyPanel::closePanel() {
   Q_EMIT closed();
 }
 
+/// Enter presses a button too, as Space does by itself.
 void WhyPanel::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  auto* button = qobject_cast<QAbstractButton*>(focusWidget());
   if (event->key() == Qt::Key_Escape) {
     closePanel();
+  } else if (enter && button != nullptr) {
+    button->click();
   } else {
     QFrame::keyPressEvent(event);
   }

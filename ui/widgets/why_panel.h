@@ -14,7 +14,8 @@ class QUrl;
 namespace strokewright::ui {
 
 /// Formula, the numbers put into it, source, validity, and what its ± is made of. Results named in
-/// it lead to their own working, entries to their field. It follows every edit while it is shown.
+/// it lead to their own working, entries to their field. It follows every edit while it is shown,
+/// and closes when another project opens.
 class WhyPanel final : public QFrame {
   Q_OBJECT
 
