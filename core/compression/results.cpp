@@ -82,7 +82,7 @@ const Result ratioSpread{.key = "compression_ratio_spread",
                          .kind = Kind::Ratio,
                          .per = Per::Engine,
                          .apart = true,
-                         .formula = "Δε = most ε − least ε",
+                         .formula = "Δε = ε_most − ε_least",
                          .source = "definition",
                          .valid = "geometric",
                          .value = [](Reader& read) {

@@ -196,7 +196,7 @@ const Result deckClearanceSpread{.key = "deck_clearance_spread_m",
                                  .kind = Kind::FineLength,
                                  .per = Per::Engine,
                                  .apart = true,
-                                 .formula = "Δδ = most δ − least δ",
+                                 .formula = "Δδ = δ_most − δ_least",
                                  .source = "definition",
                                  .valid = deck::kRigid,
                                  .value = [](Reader& read) {
@@ -236,7 +236,7 @@ const Result headMoved{
     .name = "Head higher than on the donor by",
     .symbol = "Δh",
     .kind = Kind::FineLength,
-    .formula = "Δh = (H + t_g) − (H + t_g) of the donor; minus: lower",
+    .formula = "Δh = (H + t_g) − (H_donor + t_g,donor); minus: lower",
     .source = deck::kStack,
     .valid = "on the donor's cases; what runs from crank or case to the head goes with it",
     .value = [](Reader& read) {

@@ -154,7 +154,7 @@ const Result meanPistonSpeed{
     .name = "Mean piston speed",
     .symbol = "v̄_p",
     .kind = Kind::Velocity,
-    .formula = "v̄_p = 2 S_t n, with n turns a second (= N S_t / 30, N in rpm)",
+    .formula = "v̄_p = 2 S_t N; with N in rpm S_t N / 30",
     .source = "Heywood ch. 2",
     .valid = "any crank",
     .value = [](Reader& read) {

@@ -81,7 +81,7 @@ const Result flatSpacer{.key = "flat_spacer_m",
                         .kind = Kind::FineLength,
                         .per = Per::Engine,
                         .judged = Judged::WorstCase,
-                        .formula = "t_flat = (most t_sp + least t_sp)/2",
+                        .formula = "t_flat = (t_sp,most + t_sp,least)/2",
                         .source = "the middle of what the cylinders need leaves the least miss",
                         .valid = "the same plate under every barrel",
                         .value = [](Reader& read) {

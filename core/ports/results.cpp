@@ -167,7 +167,7 @@ const Result exhaustPortLowering{
     .name = "Exhaust port top, lower for the donor's duration by",
     .symbol = "Δh_ex",
     .kind = Kind::FineLength,
-    .formula = "Δh_ex = x(donor's θ_ex) − x_ex; minus: higher",
+    .formula = "Δh_ex = x(θ_ex,donor) − x_ex; minus: higher",
     .source = ports::kMotion,
     .valid = ports::kPistonPorts,
     .value = [](Reader& read) { return ports::lowering(read, ports::kExhaust); }};
@@ -177,7 +177,7 @@ const Result transferPortLowering{
     .name = "Transfer port top, lower for the donor's duration by",
     .symbol = "Δh_tr",
     .kind = Kind::FineLength,
-    .formula = "Δh_tr = x(donor's θ_tr) − x_tr; minus: higher",
+    .formula = "Δh_tr = x(θ_tr,donor) − x_tr; minus: higher",
     .source = ports::kMotion,
     .valid = ports::kPistonPorts,
     .value = [](Reader& read) { return ports::lowering(read, ports::kTransfer); }};

@@ -5,6 +5,7 @@
 
 #include "core/chamber/results.h"
 #include "core/deck/results.h"
+#include "core/motion/results.h"
 #include "tests/ui/fixture.h"
 #include "ui/widgets/why_panel.h"
 #include "ui/widgets/why_text.h"
@@ -24,6 +25,16 @@ TEST(FormulaWithNumbers, LeavesLongerWordsAlone) {
   EXPECT_EQ(formulaWithNumbers(QStringLiteral("x = S_t + S + max(S)"),
                                {{QStringLiteral("S"), QStringLiteral("1")}}),
             QStringLiteral("x = S_t + (1) + max((1))"));
+}
+
+TEST(FormulaWithNumbers, LeavesWhatExplainsTheSumAlone) {
+  const std::vector<std::pair<QString, QString>> forces = {
+      {QStringLiteral("F"), QStringLiteral("9 kN")},
+      {QStringLiteral("F_0"), QStringLiteral("8 kN")}};
+  EXPECT_EQ(formulaWithNumbers(QStringLiteral("F / F_0, F_0 of the donor; F as read"), forces),
+            QStringLiteral("(9 kN) / (8 kN), F_0 of the donor; F as read"));
+  EXPECT_EQ(formulaWithNumbers(QStringLiteral("x = F + k; or F, k and F_0 apart"), forces),
+            QStringLiteral("x = (9 kN) + k; or (9 kN), k and F_0 apart"));
 }
 
 const QString kWays = QStringLiteral("t = d + p; or s − g + p; or v / a + p; minus: take it off");
@@ -108,6 +119,23 @@ TEST_F(Why, EntriesLeadToTheirField) {
   ASSERT_EQ(asked.count(), 1);
   EXPECT_EQ(asked[0][0].toInt(), kTarget);
   EXPECT_EQ(asked[0][1].value<const describe::Input*>(), &in::bore);
+}
+
+/// 2 · 72 mm · 8500 / 60 a second = 20.4 m/s.
+TEST_F(Why, TheMeanPistonSpeedIsASumOfNumbers) {
+  document_.type(kTarget, in::wantedSpeed, QStringLiteral("8500"));
+  panel_.explain(kTarget, out::meanPistonSpeed, 0);
+  QString text = panel_.plainText();
+  text.replace(QChar::Nbsp, QChar::Space).remove(QChar(0x202F));
+  EXPECT_TRUE(text.contains(QStringLiteral("= 2 (72.000 mm) (8500 rpm) = 20.40 m/s")))
+      << text.toStdString();
+}
+
+TEST_F(Why, TheDonorsSymbolsTakeNoNumberOfTheTarget) {
+  ASSERT_TRUE(document_.openCopy(sample(QStringLiteral("burdock-719")), QString()));
+  panel_.explain(document_.project().target(), out::headMoved, 0);
+  EXPECT_TRUE(says(" − (H_donor + t_g,donor)")) << panel_.plainText().toStdString();
+  EXPECT_TRUE(says("Δh = ((")) << panel_.plainText().toStdString();
 }
 
 TEST_F(Why, SaysWhatAResultWaitsFor) {

@@ -57,23 +57,30 @@ struct Filled {
   bool whole() const { return put > 0 && left == 0; }
 };
 
+/// Numbers stand in the sum alone: what explains it behind a comma or semicolon, "N in rpm", speaks
+/// of the symbols.
 Filled filled(const QString& formula, const Symbols& symbols) {
   static const QRegularExpression word(QStringLiteral("\\p{L}[\\p{L}\\p{M}\\p{Nd}_]*(,\\p{L}+)?"));
-  Filled done{.text = formula};
-  for (qsizetype at = formula.indexOf(QChar(u'=')) + 1;;) {
-    const QRegularExpressionMatch match = word.match(done.text, at);
-    if (!match.hasMatch()) return done;
+  static const QRegularExpression explained(QStringLiteral("[,;] (?!or )"));
+  const qsizetype sum = formula.indexOf(QChar(u'=')) + 1;
+  const qsizetype remark = formula.indexOf(explained, sum);
+  const qsizetype end = remark < 0 ? formula.size() : remark;
+  Filled done;
+  qsizetype taken = 0;
+  for (auto words = word.globalMatch(formula, sum); words.hasNext();) {
+    const QRegularExpressionMatch match = words.next();
     const auto found = std::ranges::find(symbols, match.captured(), &Symbols::value_type::first);
-    at = match.capturedEnd();
-    if (found != symbols.end()) {
-      const QString put = QStringLiteral("(%1)").arg(found->second);
-      done.text.replace(match.capturedStart(), match.capturedLength(), put);
-      at = match.capturedStart() + put.size();
+    if (found != symbols.end() && match.capturedStart() < end) {
+      done.text += formula.mid(taken, match.capturedStart() - taken);
+      done.text += QStringLiteral("(%1)").arg(found->second);
+      taken = match.capturedEnd();
       ++done.put;
     } else if (match.captured() != QStringLiteral("π")) {
       ++done.left;
     }
   }
+  done.text += formula.mid(taken);
+  return done;
 }
 
 /// One question and what answers it.

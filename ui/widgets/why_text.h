@@ -11,7 +11,8 @@
 namespace strokewright::ui {
 
 /// The formula with the numbers put in where its symbols stand behind the first equals sign:
-/// "V_d = π/4 · (76.00 mm)² · (72.00 mm)". Symbols that are not listed stay.
+/// "V_d = π/4 · (76.00 mm)² · (72.00 mm)". Symbols that are not listed stay, and those in words
+/// that explain the formula: "V_lim / V, V of the donor".
 /// @param symbols symbol and value as text, in any order.
 QString formulaWithNumbers(const QString& formula,
                            const std::vector<std::pair<QString, QString>>& symbols);
