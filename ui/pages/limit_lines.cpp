@@ -38,6 +38,19 @@ QString originOf(const Desk& desk, int engine, const describe::Input& input) {
   return entry.known() ? LimitLines::tr("entered") : fromCore(input.standing.origin);
 }
 
+bool stands(const Desk& desk, int engine, const describe::Input& input) {
+  return engine >= 0 && desk.document.assessment().evaluation().inputStands(engine, input);
+}
+
+QString numberOf(const Desk& desk, int engine, const describe::Input& input) {
+  const describe::Evaluation& evaluation = desk.document.assessment().evaluation();
+  if (stands(desk, engine, input)) {
+    return desk.taste.value(input, evaluation.inputValue(engine, input));
+  }
+  const bool given = engine >= 0 && evaluation.inputGiven(engine, input);
+  return given ? LimitLines::tr("not possible") : LimitLines::tr("not entered");
+}
+
 }  // namespace
 
 LimitLines::LimitLines(Desk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
@@ -138,23 +151,35 @@ void LimitLines::refresh() {
   for (std::size_t i = 0; i < heads_.size(); ++i) {
     say(*heads_[i], tr("%1, rpm").arg(nameOf(desk_.document.project(), engines_[i + 2])));
   }
-  const describe::Evaluation& evaluation = desk_.document.assessment().evaluation();
   for (const Line& line : lines_) {
     const int engine = line.donors ? engines_[0] : engines_[1];
-    const bool stands = engine >= 0 && evaluation.inputStands(engine, *line.limit);
-    const bool given = engine >= 0 && evaluation.inputGiven(engine, *line.limit);
-    const QString number =
-        stands  ? desk_.taste.value(*line.limit, evaluation.inputValue(engine, *line.limit))
-        : given ? tr("not possible")
-                : tr("not entered");
+    const QString number = numberOf(desk_, engine, *line.limit);
     if (line.number->text() != number) {
       line.number->setText(number);
       line.number->setAccessibleName(desk_.taste.label(*line.limit) + u": "_s + number);
       line.number->updateGeometry();
     }
     line.number->setEnabled(engine >= 0);
-    say(*line.origin, stands ? originOf(desk_, engine, *line.limit) : QString());
+    QStringList from = otherLimits(line, number);
+    if (stands(desk_, engine, *line.limit)) from.prepend(originOf(desk_, engine, *line.limit));
+    say(*line.origin, from.join(u"; "_s));
   }
+}
+
+/// What the speeds of the other engines come from, where it is another limit.
+/// @param number the one that the line names
+QStringList LimitLines::otherLimits(const Line& line, const QString& number) const {
+  QStringList others;
+  for (std::size_t i = 0; i < engines_.size() && !line.donors; ++i) {
+    const QString own = numberOf(desk_, engines_[i], *line.limit);
+    if (engines_[i] < 0 || own == number) continue;
+    const QString whose = i == 0 ? tr("donor") : nameOf(desk_.document.project(), engines_[i]);
+    others += tr("%1: %2").arg(whose, own);
+    if (stands(desk_, engines_[i], *line.limit)) {
+      others.back() += u", "_s + originOf(desk_, engines_[i], *line.limit);
+    }
+  }
+  return others;
 }
 
 NextRevs::NextRevs(Desk& desk, QWidget* parent)

@@ -18,7 +18,8 @@ class LinkButton;
 class QuietLabel;
 
 /// Limit, the number used, where it comes from, and the speed it gives for donor and subject, and
-/// for as many variants as there is room. The number leads to its field.
+/// for as many variants as there is room. The number leads to its field; another engine's limit is
+/// named where it differs.
 class LimitLines final : public QWidget {
   Q_OBJECT
 
@@ -46,6 +47,7 @@ class LimitLines final : public QWidget {
   void addLine(QGridLayout& grid, Line line);
   void addSpeed(QGridLayout& grid, int column, int engine, const describe::Result& ceiling);
   void refresh();
+  QStringList otherLimits(const Line& line, const QString& number) const;
 
   Desk& desk_;
   std::vector<int> engines_;        ///< the lines were made for

@@ -1,13 +1,17 @@
 #include "ui/widgets/origin_dialog.h"
 
 #include <QComboBox>
+#include <QDate>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 
 #include "ui/document/taste.h"
 #include "ui/widgets/entry_words.h"
+#include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
 namespace {
@@ -25,9 +29,10 @@ constexpr Shape kShapes[] = {Shape::Normal, Shape::Rectangular, Shape::Triangula
 OriginDialog::OriginDialog(const Document& document, const EntryPlace& place, QWidget* parent)
     : QDialog(parent),
       origin_(new QComboBox(this)),
-      shape_(new QComboBox(this)),
       instrument_(new QLineEdit(this)),
+      shape_(new QComboBox(this)),
       date_(new QLineEdit(this)),
+      noDate_(new QLabel(this)),
       note_(new QPlainTextEdit(this)) {
   const QString subject = document.subject(place);
   setWindowTitle(subject.front().toUpper() + subject.mid(1));
@@ -44,6 +49,11 @@ OriginDialog::OriginDialog(const Document& document, const EntryPlace& place, QW
   instrument_->setPlaceholderText(fromCore(place.input->instrument));
   date_->setText(fromCore(entry.date));
   date_->setPlaceholderText(tr("year-month-day"));
+  QPalette spoken;
+  spoken.setColor(QPalette::WindowText, ink::objects(palette()));
+  noDate_->setPalette(spoken);
+  connect(date_, &QLineEdit::textChanged, this, &OriginDialog::judgeDate);
+  judgeDate();
   note_->setPlainText(fromCore(entry.note));
   note_->setTabChangesFocus(true);
 
@@ -54,9 +64,23 @@ OriginDialog::OriginDialog(const Document& document, const EntryPlace& place, QW
   rows->addRow(tr("&Where from"), origin_);
   rows->addRow(tr("&Measured with, or source"), instrument_);
   rows->addRow(tr("&Errors within its ±"), shape_);
-  rows->addRow(tr("&Date"), date_);
+  auto* date = new QHBoxLayout;
+  date->addWidget(date_, 1);
+  date->addWidget(noDate_);
+  rows->addRow(tr("&Date"), date);
+  qobject_cast<QLabel*>(rows->labelForField(date))->setBuddy(date_);
   rows->addRow(tr("&Note"), note_);
   rows->addRow(buttons);
+}
+
+/// What cannot be read stays as it was typed, as in a number field.
+void OriginDialog::judgeDate() {
+  const QString typed = date_->text().trimmed();
+  const bool read =
+      typed.isEmpty() || QDate::fromString(typed, QStringLiteral("yyyy-MM-dd")).isValid();
+  noDate_->setText(read ? QString() : tr("! not read: year-month-day, as 2026-05-31"));
+  noDate_->setVisible(!read);
+  date_->setAccessibleDescription(noDate_->text());
 }
 
 describe::Entry OriginDialog::answer() const {

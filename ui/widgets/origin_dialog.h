@@ -6,6 +6,7 @@
 #include "ui/document/document.h"
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 
@@ -22,10 +23,14 @@ class OriginDialog final : public QDialog {
   describe::Entry answer() const;
 
  private:
+  void judgeDate();
+
+  // As they stand below each other: Tab goes through them in this order.
   QComboBox* origin_;
-  QComboBox* shape_;
   QLineEdit* instrument_;
+  QComboBox* shape_;
   QLineEdit* date_;
+  QLabel* noDate_;  ///< beside the date, where it cannot be read as one
   QPlainTextEdit* note_;
 };
 
