@@ -1,3 +1,4 @@
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QTest>
 #include <QWheelEvent>
@@ -38,6 +39,18 @@ TEST_F(ChoiceField, ChoosingByKeyboardIsOneUndoableStep) {
   EXPECT_EQ(document_.undoStack().count(), 1);
   document_.undoStack().undo();
   EXPECT_EQ(field_.currentIndex(), 0);
+}
+
+TEST_F(ChoiceField, ABlankBelongsToAnAnswerThatIsBeingTyped) {
+  ChoiceEdit smallEnd(document_, kTarget, in::smallEndKind);
+  QTest::keyClicks(&smallEnd, QStringLiteral("pin in"));
+  EXPECT_FALSE(smallEnd.view()->isVisible());
+  EXPECT_EQ(smallEnd.currentText(), QStringLiteral("pin in the rod"));
+  EXPECT_TRUE(document_.entry(kTarget, in::smallEndKind).known());
+  QTest::qWait(QApplication::keyboardInputInterval() + 50);
+  smallEnd.show();
+  QTest::keyClick(&smallEnd, Qt::Key_Space);
+  EXPECT_TRUE(smallEnd.view()->isVisible());
 }
 
 TEST_F(ChoiceField, TheFirstItemClears) {

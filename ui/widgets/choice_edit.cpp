@@ -1,5 +1,7 @@
 #include "ui/widgets/choice_edit.h"
 
+#include <QAbstractItemView>
+#include <QApplication>
 #include <QFocusEvent>
 #include <QHelpEvent>
 #include <QKeyEvent>
@@ -123,6 +125,7 @@ bool ChoiceEdit::event(QEvent* event) {
 
 void ChoiceEdit::focusInEvent(QFocusEvent* event) {
   QComboBox::focusInEvent(event);
+  typed_.invalidate();
   setAccessibleDescription(entryTip(document_, place_));
   Q_EMIT attention(place_.input);
 }
@@ -137,9 +140,30 @@ void ChoiceEdit::keyPressEvent(QKeyEvent* event) {
   const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
   if (goesUpOrDown(*event) || enter) {
     goToField(fieldBeside(*this, event->key() == Qt::Key_Up));
+  } else if (event->key() == Qt::Key_Space && beingTyped()) {
+    search(event->text());
+    typed_.start();
   } else {
     QComboBox::keyPressEvent(event);
+    const bool letter = !event->text().isEmpty() && event->text().front().isPrint();
+    if (letter && event->key() != Qt::Key_Space) typed_.start();
   }
+}
+
+/// The last letter was typed so lately that a list adds to it.
+bool ChoiceEdit::beingTyped() const {
+  return typed_.isValid() && !typed_.hasExpired(QApplication::keyboardInputInterval());
+}
+
+/// Goes on with what is being typed, as the field does by itself with letters.
+void ChoiceEdit::search(const QString& typed) {
+  const int before = currentIndex();
+  view()->setCurrentIndex(model()->index(before, modelColumn(), rootModelIndex()));
+  view()->keyboardSearch(typed);
+  const int found = view()->currentIndex().row();
+  if (found == before) return;
+  setCurrentIndex(found);
+  Q_EMIT activated(found);
 }
 
 void ChoiceEdit::wheelEvent(QWheelEvent* event) {

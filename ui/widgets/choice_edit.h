@@ -2,6 +2,7 @@
 /// The field for a choice.
 
 #include <QComboBox>
+#include <QElapsedTimer>
 #include <QStringList>
 
 #include "ui/document/document.h"
@@ -10,8 +11,9 @@ namespace strokewright::ui {
 
 /// Shows one entry that is a choice; "–" stands for not entered, with the default beside it where
 /// there is one. The wheel is ignored while it has no focus, and up and down go to the next field
-/// as they do from a number: Space or Alt+Down opens the list, letters choose. A text that is none
-/// of the choices is shown as it is, marked.
+/// as they do from a number: Space or Alt+Down opens the list, letters choose, and blanks belong to
+/// the answer while it is being typed. A text that is none of the choices is shown as it is,
+/// marked.
 class ChoiceEdit final : public QComboBox {
   Q_OBJECT
 
@@ -48,11 +50,14 @@ class ChoiceEdit final : public QComboBox {
   QString shownText() const;
   void refresh();
   void choose(int item);
+  bool beingTyped() const;
+  void search(const QString& typed);
 
   Document& document_;
   EntryPlace place_;
   QStringList shownItems_;
   QString shown_;
+  QElapsedTimer typed_;  ///< since the last letter
 };
 
 }  // namespace strokewright::ui
