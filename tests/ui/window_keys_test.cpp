@@ -95,6 +95,24 @@ TEST_F(WindowKeys, EnterInANameGoesOn) {
   EXPECT_NE(qobject_cast<QLineEdit*>(QApplication::focusWidget()), nullptr);
 }
 
+TEST_F(WindowKeys, UpGoesBackThroughTheNamesOfTheEngine) {
+  window_.showPage(u"engines"_s);
+  QApplication::processEvents();
+  ASSERT_TRUE(window_.page()->focusEntry(kTarget, in::cylinderCount));
+  const auto goes = [](Qt::Key key) {
+    QTest::keyClick(QApplication::focusWidget(), key);
+    return QApplication::focusWidget();
+  };
+  const QWidget* count = QApplication::focusWidget();
+  const QWidget* note = goes(Qt::Key_Up);
+  ASSERT_NE(qobject_cast<const ProjectText*>(note), nullptr);
+  const QWidget* name = goes(Qt::Key_Up);
+  ASSERT_NE(qobject_cast<const ProjectText*>(name), nullptr);
+  EXPECT_LT(name->y(), note->y());
+  EXPECT_EQ(goes(Qt::Key_Down), note);
+  EXPECT_EQ(goes(Qt::Key_Return), count);
+}
+
 TEST_F(WindowKeys, AnotherProjectIsAskedNothingYet) {
   Desk desk(document_, taste_);
   const WhatIf first = desk.whatIf();

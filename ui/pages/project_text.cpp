@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "ui/document/taste.h"
+#include "ui/widgets/field_steps.h"
 #include "ui/widgets/ink.h"
 
 namespace strokewright::ui {
@@ -63,9 +64,11 @@ bool ProjectText::event(QEvent* event) {
     return taken;
   }
   if (event->type() == QEvent::KeyPress) {
-    const int key = static_cast<QKeyEvent*>(event)->key();
-    if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-      goOn();
+    const auto& key = static_cast<const QKeyEvent&>(*event);
+    const bool enter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
+    if (enter || goesUpOrDown(key)) {
+      const bool there = goToField(fieldBeside(*this, key.key() == Qt::Key_Up));
+      if (enter && !there) focusNextChild();
       return true;
     }
   }
@@ -77,24 +80,6 @@ bool ProjectText::event(QEvent* event) {
     }
   }
   return QLineEdit::event(event);
-}
-
-/// To the line below in the same column, else to what comes next.
-void ProjectText::goOn() {
-  QLineEdit* below = nullptr;
-  const int middle = geometry().center().x();
-  for (QLineEdit* line :
-       parentWidget()->findChildren<QLineEdit*>(QString(), Qt::FindDirectChildrenOnly)) {
-    const QRect there = line->geometry();
-    const bool column = there.left() <= middle && middle <= there.right();
-    if (!column || there.top() < geometry().bottom() || !line->isVisible()) continue;
-    if (below == nullptr || there.top() < below->y()) below = line;
-  }
-  if (below != nullptr) {
-    below->setFocus(Qt::TabFocusReason);
-  } else {
-    focusNextChild();
-  }
 }
 
 void ProjectText::focusOutEvent(QFocusEvent* event) {

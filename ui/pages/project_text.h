@@ -19,7 +19,7 @@ struct TextPlace {
 };
 
 /// Every keystroke goes through the one door; undo and redo are the document's. Enter goes on to
-/// the next line.
+/// the next line, up and down to the field above and below.
 class ProjectText final : public QLineEdit {
   Q_OBJECT
 
@@ -35,7 +35,6 @@ class ProjectText final : public QLineEdit {
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  void goOn();
   void refresh();
   void type(const QString& text);
 

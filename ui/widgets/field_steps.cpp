@@ -1,10 +1,10 @@
 #include "ui/widgets/field_steps.h"
 
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QScrollArea>
 
 #include "ui/widgets/choice_edit.h"
-#include "ui/widgets/quantity_edit.h"
 
 namespace strokewright::ui {
 
@@ -24,8 +24,8 @@ QWidget* fieldBeside(const QWidget& field, bool above) {
   const int middle = field.geometry().center().x();
   for (QWidget* other :
        field.parentWidget()->findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
-    const bool isField = qobject_cast<QuantityEdit*>(other) != nullptr ||
-                         qobject_cast<ChoiceEdit*>(other) != nullptr;
+    const bool isField =
+        qobject_cast<QLineEdit*>(other) != nullptr || qobject_cast<ChoiceEdit*>(other) != nullptr;
     const QRect there = other->geometry();
     const bool column = there.left() <= middle && middle <= there.right();
     const bool beyond =

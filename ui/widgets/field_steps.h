@@ -13,8 +13,8 @@ bool goesUpOrDown(const QKeyEvent& event);
 /// itself it would pass the focus on.
 bool isArrow(const QKeyEvent& event);
 
-/// The nearest field above or below this one, a number or an answer to be chosen, that shares its
-/// column: one it overlaps from left to right. Among what lies on the same widget.
+/// The nearest field above or below this one, a line to write on or an answer to be chosen, that
+/// shares its column: one it overlaps from left to right. Among what lies on the same widget.
 /// @returns nullptr where there is none
 QWidget* fieldBeside(const QWidget& field, bool above);
 
