@@ -31,6 +31,15 @@ CylinderShown shownOf(const Desk& desk) {
   return {engine, chosen ? desk.cylinder() : cylinderLikeliestTooClose(desk.document, engine)};
 }
 
+/// "1.2 %"; what would be no more than nought in these digits is said to be under the least of
+/// them.
+QString chanceText(const Taste& taste, double chance) {
+  constexpr double kLeastSaid = 0.001;
+  return chance > 0.0 && chance < kLeastSaid
+             ? tr("under %1").arg(taste.shown(Kind::Share, kLeastSaid))
+             : taste.shown(Kind::Share, chance);
+}
+
 /// "1.2 % that it is under the least of 0.80 mm in cylinder 2".
 QString chanceWords(const Desk& desk) {
   const CylinderShown which = shownOf(desk);
@@ -39,7 +48,7 @@ QString chanceWords(const Desk& desk) {
   const describe::Evaluation& evaluation = desk.document.evaluation();
   const QString words =
       tr("%1 that it is under %2")
-          .arg(desk.taste.shown(Kind::Share, *chance),
+          .arg(chanceText(desk.taste, *chance),
                desk.taste.shown(Kind::FineLength,
                                 evaluation.inputValue(which.engine, in::squishLeast)));
   if (evaluation.cylinders(which.engine) == 1) return words;
