@@ -5,6 +5,7 @@
 #include <QElapsedTimer>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 #include <algorithm>
@@ -25,6 +26,7 @@
 #include "ui/pages/answer_line.h"
 #include "ui/pages/desk.h"
 #include "ui/pages/findings_foot.h"
+#include "ui/pages/link_button.h"
 #include "ui/pages/measure_first.h"
 #include "ui/pages/page.h"
 #include "ui/pages/what_if_view.h"
@@ -196,6 +198,41 @@ TEST_F(Question, TheFootSaysOnceHowSeveralCommasAreRead) {
   EXPECT_TRUE(taste_.sentence(said.front()->says).contains(u"; squish gap wanted: each comma"_s));
 }
 
+TEST_F(Question, TheFootSaysHowManyItDoesNotShow) {
+  FindingsFoot foot(desk_, pageOf(u"deck"_s));
+  type(in::headGasket, u"abc"_s);
+  type(in::wantedSquish, u"abc"_s);
+  type(in::rodLength, u"abc"_s);
+  type(in::compressionHeight, u"abc"_s);
+  foot.resize(700, foot.sizeHint().height());
+  foot.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&foot));
+  foot.resize(700, foot.sizeHint().height());
+  QTest::qWait(1);
+  const auto linesSeen = [&](bool whole) {
+    int count = 0;
+    for (const FindingLine* line : foot.findChildren<FindingLine*>()) {
+      const QRect at(line->mapTo(foot.viewport(), QPoint()), line->size());
+      count += line->isVisibleTo(&foot) && (!whole || foot.viewport()->rect().contains(at));
+    }
+    return count;
+  };
+  const auto says = [&](const QString& words) {
+    return std::ranges::any_of(foot.findChildren<LinkButton*>(), [&](const LinkButton* link) {
+      return link->isVisible() && link->text() == words;
+    });
+  };
+  const int hidden = linesSeen(false) - linesSeen(true);
+  ASSERT_GT(hidden, 0);
+  EXPECT_TRUE(says(u"%1 more below"_s.arg(hidden)));
+  foot.verticalScrollBar()->setValue(foot.verticalScrollBar()->maximum());
+  EXPECT_TRUE(says(u"%1 more above"_s.arg(linesSeen(false) - linesSeen(true))));
+  for (const describe::Input* input :
+       {&in::headGasket, &in::wantedSquish, &in::rodLength, &in::compressionHeight}) {
+    type(*input, {});
+  }
+}
+
 // Running gap ------------------------------------------------------------------------------------
 
 TEST_F(Question, TheRunningGapIsACurveForEachEngineThroughItsMarks) {
@@ -295,6 +332,20 @@ TEST_F(Question, HowSureSpeaksOfTheCylinderThatIsLikeliestTooCloseAndNamesIt) {
       << page.answer(desk_).sentence.toStdString();
   desk_.showCylinder(2);
   EXPECT_TRUE(page.answer(desk_).sentence.endsWith(u"in cylinder 3"_s));
+}
+
+TEST_F(Question, AChanceThatIsThereIsNotSaidToBeNought) {
+  const PageDescription& page = pageOf(u"likelihood"_s);
+  double chance = 1.0;
+  for (double least = 0.8; chance >= 0.0005; least -= 0.002) {
+    type(in::squishLeast, QString::number(least, 'f', 3));
+    chance = *chanceUnderLeast(document_, {kTarget, cylinderLikeliestTooClose(document_, kTarget)});
+  }
+  ASSERT_GT(chance, 0.0);
+  const QString sentence = page.answer(desk_).sentence;
+  const QString least = taste_.shown(units::Kind::Share, 0.001);
+  EXPECT_TRUE(sentence.contains(u"under %1 that it is under"_s.arg(least)))
+      << sentence.toStdString();
 }
 
 TEST_F(HowSure, BarsUnderTheLeastAreHatched) {

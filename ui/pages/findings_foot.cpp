@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <deque>
+#include <numeric>
 
 #include "core/assess/entry_rules.h"
 #include "ui/document/document.h"
@@ -52,12 +53,15 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
       desk_(desk),
       page_(page),
       nothing_(new QuietLabel(tr("Nothing speaks against this page."), this)),
-      elsewhere_(new LinkButton({}, this)),
+      beneath_(new QWidget(this)),
+      more_(new LinkButton({}, beneath_)),
+      elsewhere_(new LinkButton({}, beneath_)),
       body_(new QWidget) {
   setFrameShape(QFrame::NoFrame);
   setWidgetResizable(true);
   setFocusPolicy(Qt::NoFocus);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // the lines wrap
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);    // too low for one; a link goes on
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setAccessibleName(tr("What speaks against it"));
   auto* list = new QVBoxLayout(body_);
@@ -65,12 +69,18 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
   list->setSpacing(kBetween);
   nothing_->setWordWrap(true);
   list->addWidget(nothing_);
-  list->addWidget(elsewhere_);
   list->addStretch(1);
+  auto* links = new QHBoxLayout(beneath_);
+  links->setContentsMargins(0, 0, 0, 0);
+  links->addWidget(more_);
+  links->addWidget(elsewhere_);
+  links->addStretch(1);
   new WholeRows(*this);
   setWidget(body_);
   body_->setAutoFillBackground(false);
   viewport()->setAutoFillBackground(false);
+  connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &FindingsFoot::sayMore);
+  connect(more_, &LinkButton::clicked, this, &FindingsFoot::goOn);
   connect(elsewhere_, &LinkButton::clicked, this, [this] {
     const Elsewhere others = elsewhere(desk_, page_);
     if (others.count > 0) Q_EMIT desk_.pageAsked(others.pages.front()->key);
@@ -79,23 +89,77 @@ FindingsFoot::FindingsFoot(Desk& desk, const PageDescription& page, QWidget* par
   refresh();
 }
 
-/// As it wraps beside the bar.
-int FindingsFoot::heightOf(const Line& line) const {
-  return line.row->heightForWidth(width() - verticalScrollBar()->sizeHint().width());
+/// Of the lines, as they wrap. [px]
+std::vector<int> FindingsFoot::heights() const {
+  std::vector<int> heights;
+  for (std::size_t i = 0; i < shown_; ++i) {
+    heights.push_back(lines_[i].row->heightForWidth(width()));
+  }
+  if (!nothing_->isHidden()) heights.push_back(nothing_->heightForWidth(width()));
+  return heights;
 }
 
-/// Of the first line, and of as many more as there is room for.
-QSize FindingsFoot::sizeHint() const {
+/// The first, and as many more as there is room for: all where the link to the rest would need what
+/// the rest does.
+FindingsFoot::Seen FindingsFoot::seen() const {
+  const std::vector<int> all = heights();
+  if (all.empty()) return {0, true};
   const int most = (isLow(*this) ? kLinesSeenLow : kLinesSeen) * (fontMetrics().height() + 10);
-  std::vector<int> heights;
-  for (std::size_t i = 0; i < shown_; ++i) heights.push_back(heightOf(lines_[i]));
-  if (!nothing_->isHidden()) heights.push_back(nothing_->heightForWidth(width()));
-  if (!elsewhere_->isHidden()) heights.push_back(elsewhere_->sizeHint().height());
-  int height = heights.front();
-  for (std::size_t i = 1; i < heights.size() && height + kBetween + heights[i] <= most; ++i) {
-    height += kBetween + heights[i];
+  const int link = elsewhere_->isHidden() ? kBetween + more_->sizeHint().height() : 0;
+  const int gaps = kBetween * (static_cast<int>(all.size()) - 1);
+  const int whole = std::accumulate(all.begin(), all.end(), gaps);
+  if (all.size() == 1 || whole <= most + link) return {whole, true};
+  int height = all.front();
+  for (std::size_t i = 1; i < all.size() && height + kBetween + all[i] <= most; ++i) {
+    height += kBetween + all[i];
   }
-  return {0, height};
+  return {height, false};
+}
+
+/// What stands beneath the lines takes, clear of them. [px]
+int FindingsFoot::footHeight() const {
+  const Seen lines = seen();
+  if (lines.all && elsewhere_->isHidden()) return 0;
+  return (lines.height > 0 ? kBetween : 0) + more_->sizeHint().height();
+}
+
+QSize FindingsFoot::sizeHint() const { return {0, seen().height + footHeight()}; }
+
+void FindingsFoot::arrange() {
+  more_->setVisible(!seen().all);
+  const int foot = footHeight();
+  beneath_->setVisible(foot > 0);
+  setViewportMargins(0, 0, 0, foot);
+  const int links = more_->sizeHint().height();
+  beneath_->setGeometry(0, height() - links, width(), links);
+  sayMore();
+  updateGeometry();
+}
+
+/// "2 more below"; at the end how many are above.
+void FindingsFoot::sayMore() {
+  const int first = verticalScrollBar()->value();
+  const int last = first + viewport()->height();
+  int above = 0;
+  int below = 0;
+  int top = 0;
+  for (const int height : heights()) {
+    above += top < first;
+    below += top + height > last;
+    top += height + kBetween;
+  }
+  const QString words = below > 0 ? tr("%1 more below").arg(below) : tr("%1 more above").arg(above);
+  if (words == more_->text()) return;
+  more_->setText(words);
+  more_->setAccessibleName(words);
+  more_->updateGeometry();
+}
+
+/// To the next line, from the last to the first.
+void FindingsFoot::goOn() {
+  QScrollBar& bar = *verticalScrollBar();
+  bar.triggerAction(bar.value() < bar.maximum() ? QScrollBar::SliderSingleStepAdd
+                                                : QScrollBar::SliderToMinimum);
 }
 
 QString FindingsFoot::enginesText(const std::vector<int>& engines) const {
@@ -116,19 +180,19 @@ void FindingsFoot::changeEvent(QEvent* event) {
     for (const Line& line : lines_) {
       line.engines->setFixedWidth(nameWidth());
     }
-    updateGeometry();
+    arrange();
   }
   QScrollArea::changeEvent(event);
 }
 
 void FindingsFoot::resizeEvent(QResizeEvent* event) {
   QScrollArea::resizeEvent(event);
-  if (event->size().width() != event->oldSize().width()) updateGeometry();
+  arrange();
 }
 
 /// A sentence may wrap otherwise.
 bool FindingsFoot::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == body_ && event->type() == QEvent::LayoutRequest) updateGeometry();
+  if (watched == body_ && event->type() == QEvent::LayoutRequest) arrange();
   return QScrollArea::eventFilter(watched, event);
 }
 
@@ -146,7 +210,7 @@ void FindingsFoot::addLine() {
   connect(line.finding, &FindingLine::entryAsked, &desk_, &Desk::entryAsked);
   connect(line.finding, &FindingLine::listAsked, &desk_, &Desk::listAsked);
   auto* list = static_cast<QVBoxLayout*>(body_->layout());
-  list->insertWidget(list->count() - 2, line.row);  // before what leads elsewhere
+  list->insertWidget(list->count() - 1, line.row);  // before the stretch
   lines_.push_back(line);
 }
 
@@ -193,7 +257,7 @@ void FindingsFoot::refresh() {
                          : tr("Nothing speaks against this page."));
   nothing_->setVisible(now.empty() && (refused || elsewhere_->isHidden()));
   if (relinedNow) {
-    updateGeometry();
+    arrange();
     Q_EMIT relined();
   }
 }

@@ -15,8 +15,9 @@ class FindingLine;
 class LinkButton;
 
 /// The findings of all engines that belong to the page, each with the engines it speaks of, and a
-/// line that leads to those that speak of its entries and belong elsewhere. It is as high as they
-/// are, up to a few lines; the rest is seen by scrolling from one to the next.
+/// link that leads to those that speak of its entries and belong elsewhere. It is as high as they
+/// are, up to a few lines; how many more there are is said below them, by a link that goes on to
+/// the next.
 class FindingsFoot final : public QScrollArea {
   Q_OBJECT
 
@@ -41,9 +42,20 @@ class FindingsFoot final : public QScrollArea {
     FindingLine* finding;
   };
 
+  /// As much of the lines as there is room for.
+  struct Seen {
+    int height;  ///< [px]
+    bool all;
+  };
+
   void addLine();
   int nameWidth() const;
-  int heightOf(const Line& line) const;
+  std::vector<int> heights() const;
+  Seen seen() const;
+  int footHeight() const;
+  void arrange();
+  void sayMore();
+  void goOn();
   void sayElsewhere(bool behindOthers);
   void refresh();
   QString enginesText(const std::vector<int>& engines) const;
@@ -51,6 +63,8 @@ class FindingsFoot final : public QScrollArea {
   Desk& desk_;
   const PageDescription& page_;
   QLabel* nothing_;
+  QWidget* beneath_;  ///< the lines: what leads on
+  LinkButton* more_;
   LinkButton* elsewhere_;
   QWidget* body_;
   std::vector<Line> lines_;
