@@ -250,6 +250,27 @@ TEST_F(Window, NeverCutsWhatIsLeftToDo) {
   }
 }
 
+TEST_F(Window, TheTitleBlockOfALowWindowSaysWhatItsPartsAre) {
+  openSample(u"burdock-719"_s);
+  ASSERT_TRUE(document_.saveAs(inFolder(u"burdock.strokewright"_s)));
+  show(pages().front());
+  const auto* strip = window_.findChild<TitleStrip*>();
+  for (const QSize size : {QSize(1366, 700), QSize(911, 512), QSize(760, 512)}) {
+    window_.resize(size);
+    settle();
+    QStringList seen;
+    for (const QLabel* label : strip->findChildren<QLabel*>()) {
+      if (!label->isVisible()) continue;
+      seen += label->text();
+      EXPECT_GE(label->width(), label->sizeHint().width()) << label->text().toStdString();
+    }
+    EXPECT_EQ(seen.size() % 2, 0) << "a caption to each";
+    EXPECT_TRUE(seen.contains(u"engine"_s));
+    EXPECT_EQ(seen.count(u"Burdock 719"_s), size.width() > 1000 ? 2 : 1);
+    EXPECT_EQ(seen.contains(u"saved"_s), size.width() > 800);
+  }
+}
+
 /// A label that cannot be scrolled to and is smaller than its text.
 void expectWhole(const QWidget& page) {
   for (const QLabel* label : page.findChildren<QLabel*>()) {

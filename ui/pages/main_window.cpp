@@ -504,7 +504,7 @@ bool MainWindow::event(QEvent* event) {
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {
-  strip_->setCaptioned(!isLow(*this));
+  strip_->setLow(isLow(*this));
   QMainWindow::resizeEvent(event);
   told_->lieAtTheFoot();
 }

@@ -4,8 +4,8 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QList>
 #include <QPainter>
-#include <QVBoxLayout>
 #include <algorithm>
 
 #include "ui/document/document.h"
@@ -23,10 +23,12 @@ using units::Kind;
 
 namespace {
 
-constexpr int kAsItNeeds = 0;    // share of a cell that is as wide as what it says; never cut
-constexpr int kLeastDigits = 8;  // of a cell that may be cut
-constexpr int kBefore = 24;      // [px]
-constexpr int kBehind = 12;      // [px]
+constexpr int kAsItNeeds = 0;     // share of a cell that is as wide as what it says; never cut
+constexpr int kLeastDigits = 16;  // of what may be cut, where it is as long
+constexpr int kBefore = 24;       // [px]
+constexpr int kBehind = 12;       // [px]
+constexpr int kBetween = 24;      // [px] two cells
+constexpr int kBetweenLow = 14;   // [px]
 
 /// The cells, as they stand, in the order in which they go.
 enum Part { kProject, kEngine, kUnits, kRevision, kSaved, kLeft };
@@ -37,7 +39,7 @@ constexpr Part kGoing[] = {kSaved, kRevision, kEngine, kUnits, kProject};
 TitleStrip::TitleStrip(Desk& desk, QWidget* parent)
     : QWidget(parent), desk_(desk), cells_(new QHBoxLayout(this)) {
   cells_->setContentsMargins(kBefore, 4, kBehind, 4);
-  cells_->setSpacing(24);
+  cells_->setSpacing(kBetween);
   project_ = addCell(tr("project"), 3);
   engine_ = addCell(tr("engine"), 3);
   units_ = addCell(tr("units"), kAsItNeeds);
@@ -53,7 +55,7 @@ TitleStrip::TitleStrip(Desk& desk, QWidget* parent)
 
 QLabel* TitleStrip::addCell(const QString& caption, int share) {
   auto* whole = new QWidget(this);
-  auto* cell = new QVBoxLayout(whole);
+  auto* cell = new QBoxLayout(QBoxLayout::TopToBottom, whole);
   cell->setContentsMargins(0, 0, 0, 0);
   cell->setSpacing(0);
   auto* said = new QuietLabel(caption, whole);
@@ -63,24 +65,38 @@ QLabel* TitleStrip::addCell(const QString& caption, int share) {
   value->setSizePolicy(share == kAsItNeeds ? QSizePolicy::Preferred : QSizePolicy::Ignored,
                        QSizePolicy::Fixed);
   value->setTextFormat(Qt::PlainText);
-  cell->addWidget(value);
+  cell->addWidget(value, 1);
   cells_->addWidget(whole, share);
-  parts_.push_back({.whole = whole, .caption = said, .value = value});
+  parts_.push_back({.whole = whole, .parts = cell, .caption = said, .value = value});
   return value;
 }
 
 int TitleStrip::leastWidth(const Cell& cell) const {
-  const bool mayBeCut = cell.value->sizePolicy().horizontalPolicy() == QSizePolicy::Ignored;
-  const int value = mayBeCut ? kLeastDigits * fontMetrics().horizontalAdvance(u'0')
-                             : cell.value->sizeHint().width();
-  return std::max(value, cell.caption->sizeHint().width()) + cells_->spacing();
+  const int value = cell.value->minimumWidth();
+  const int caption = cell.caption->sizeHint().width();
+  const bool beside = cell.parts->direction() == QBoxLayout::LeftToRight;
+  return (beside ? caption + cell.parts->spacing() + value : std::max(value, caption)) +
+         cells_->spacing();
 }
 
-/// As many cells as there is room for, what is left to do first.
+/// As many cells as there is room for, what is left to do first. A project named as the engine is,
+/// and no revision, tell nothing.
 void TitleStrip::fit() {
-  int needed = kBefore + kBehind;
-  for (const Cell& cell : parts_) needed += leastWidth(cell);
+  QList<Part> going;
+  if (project_->text() == engine_->text()) going << kProject;
+  if (desk_.document.project().revision.empty()) going << kRevision;
   for (const Part part : kGoing) {
+    if (!going.contains(part)) going << part;
+  }
+  int needed = kBefore + kBehind;
+  for (const Cell& cell : parts_) {
+    const bool mayBeCut = cell.value->sizePolicy().horizontalPolicy() == QSizePolicy::Ignored;
+    const int most = kLeastDigits * fontMetrics().horizontalAdvance(u'0');
+    const int whole = cell.value->sizeHint().width();
+    cell.value->setMinimumWidth(mayBeCut ? std::min(whole, most) : whole);
+    needed += leastWidth(cell);
+  }
+  for (const Part part : going) {
     const Cell& cell = parts_[part];
     cell.whole->setVisible(needed <= width());
     if (needed > width()) needed -= leastWidth(cell);
@@ -97,10 +113,13 @@ QSize TitleStrip::minimumSizeHint() const {
   return {leastWidth(parts_[kLeft]) + kBefore + kBehind, sizeHint().height()};
 }
 
-void TitleStrip::setCaptioned(bool captioned) {
+void TitleStrip::setLow(bool low) {
   for (const Cell& cell : parts_) {
-    cell.caption->setVisible(captioned);
+    cell.parts->setDirection(low ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    cell.parts->setSpacing(low ? fontMetrics().horizontalAdvance(u' ') : 0);
   }
+  cells_->setSpacing(low ? kBetweenLow : kBetween);
+  fit();
 }
 
 void TitleStrip::refresh() {
@@ -137,7 +156,7 @@ void TitleStrip::paintEvent(QPaintEvent*) {
   painter.setPen(ink::rule(palette()));
   for (const Cell& cell : parts_) {
     const int x = cell.whole->x() - cells_->spacing() / 2;
-    if (cell.whole->isVisible() && cell.whole != parts_.front().whole) {
+    if (cell.whole->isVisible() && cell.whole->x() > kBefore) {
       painter.drawLine(x, 2, x, height());
     }
   }

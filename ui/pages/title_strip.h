@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <vector>
 
+class QBoxLayout;
 class QHBoxLayout;
 class QLabel;
 
@@ -12,15 +13,16 @@ namespace strokewright::ui {
 class Desk;
 
 /// Project, engine, units, revision, when it was saved, and what is left to do. What is left is
-/// never cut: in a narrow window the names are, and then cell after cell goes.
+/// never cut: in a narrow window long names are, and then cell after cell goes, those first that
+/// say nothing of their own.
 class TitleStrip final : public QWidget {
   Q_OBJECT
 
  public:
   explicit TitleStrip(Desk& desk, QWidget* parent = nullptr);
 
-  /// In a low window the captions are said by the tips alone.
-  void setCaptioned(bool captioned);
+  /// In a low window the captions stand before what they are of.
+  void setLow(bool low);
 
   QSize minimumSizeHint() const override;
 
@@ -32,6 +34,7 @@ class TitleStrip final : public QWidget {
  private:
   struct Cell {
     QWidget* whole;
+    QBoxLayout* parts;
     QLabel* caption;
     QLabel* value;
   };
