@@ -4,8 +4,12 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QImage>
 #include <QLabel>
+#include <QPainter>
 #include <QScrollBar>
+#include <QStyle>
+#include <QStyleOption>
 #include <cmath>
 
 #include "core/chamber/results.h"
@@ -53,6 +57,35 @@ TEST(Ink, WritingIsReadableOnLightAndDarkPaper) {
       EXPECT_GE(contrast(colour, paper), 4.5) << colour.name().toStdString();
     }
     EXPECT_GE(contrast(ink::rule(palette), paper), 3.0);
+  }
+}
+
+TEST(Ink, WhatIsNotToBeHadJustNowIsReadableToo) {
+  for (QPalette palette : {lightPalette(), darkPalette()}) {
+    palette.setColor(QPalette::Disabled, QPalette::WindowText, ink::muted(palette));
+    palette.setCurrentColorGroup(QPalette::Disabled);
+    EXPECT_GE(contrast(ink::muted(palette), palette.color(QPalette::Window)), 4.5);
+  }
+}
+
+TEST(Ink, TheDotsBetweenTwoPanesAreSeen) {
+  for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+    QImage image(16, 60, QImage::Format_RGB32);
+    image.fill(palette.color(QPalette::Window));
+    QStyleOption option;
+    option.rect = image.rect();
+    option.palette = palette;
+    option.state = QStyle::State_Enabled | QStyle::State_Horizontal;
+    QPainter painter(&image);
+    QApplication::style()->drawControl(QStyle::CE_Splitter, &option, &painter);
+    painter.end();
+    int dots = 0;
+    for (int y = 0; y < image.height(); ++y) {
+      for (int x = 0; x < image.width(); ++x) {
+        dots += contrast(image.pixelColor(x, y), palette.color(QPalette::Window)) >= 3.0;
+      }
+    }
+    EXPECT_GE(dots, 16);
   }
 }
 

@@ -29,8 +29,10 @@ bool dark(const QPalette& palette) {
 
 QColor text(const QPalette& palette) { return palette.color(QPalette::WindowText); }
 
+/// Of what is not to be had just now, too: its own writing is muted already.
 QColor muted(const QPalette& palette) {
-  return mixed(text(palette), palette.color(QPalette::Window), 0.68);
+  return mixed(palette.color(QPalette::Active, QPalette::WindowText),
+               palette.color(QPalette::Window), 0.68);
 }
 
 QColor rule(const QPalette& palette) {

@@ -31,6 +31,23 @@ void PaperStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
   }
 }
 
+void PaperStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                             const QWidget* widget) const {
+  if (element != CE_Splitter) {
+    QProxyStyle::drawControl(element, option, painter, widget);
+    return;
+  }
+  constexpr int kDots = 5;
+  constexpr int kDot = 2;    // [px]
+  constexpr int kApart = 5;  // [px]
+  const bool upright = (option->state & State_Horizontal) != 0;
+  for (int i = 0; i < kDots; ++i) {
+    const int along = (i - kDots / 2) * kApart;
+    const QPoint at = option->rect.center() + (upright ? QPoint(0, along) : QPoint(along, 0));
+    painter->fillRect(QRect(at, QSize(kDot, kDot)), ink::rule(option->palette));
+  }
+}
+
 int PaperStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
                             const QWidget* widget) const {
   constexpr int kBesideTabs = 16;  // [px] both sides
