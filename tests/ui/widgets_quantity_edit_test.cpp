@@ -460,6 +460,53 @@ TEST_F(NumberField, AListThatIsTooLongForOneLineWraps) {
   EXPECT_GT(field_->heightForWidth(wide / 3), field_->heightForWidth(wide));
 }
 
+TEST_F(NumberField, AListIsReadWholeWhereOneStands) {
+  const QString list = QStringLiteral("98.12; 98.20; 98.29; 98.38 ± 0.03");
+  const int half = field_->fontMetrics().horizontalAdvance(list) / 2;
+  const auto fit = [&] { field_->setGeometry(0, 0, half, field_->heightForWidth(half)); };
+  enter();
+  fit();
+  const int one = field_->height();
+  type(list);
+  fit();
+  EXPECT_GT(field_->height(), 2 * one - 10) << "it grows while one types";
+  EXPECT_EQ(field_->text(), list);
+  // A click on the last line comes to the end of the text, on the first not.
+  const auto clickAt = [&](int y) {
+    QTest::mouseClick(field_, Qt::LeftButton, {}, {half / 2, y});
+    return field_->cursorPosition();
+  };
+  EXPECT_LT(clickAt(4), 14);
+  EXPECT_GT(clickAt(field_->height() - 5), 20);
+  QTest::mouseDClick(field_, Qt::LeftButton, {}, {4, 8});
+  EXPECT_EQ(field_->selectionStart(), 0);
+  EXPECT_TRUE(field_->selectedText().startsWith(QStringLiteral("98")));
+  QTest::mousePress(field_, Qt::LeftButton, {}, {2, 8});
+  QMouseEvent along(QEvent::MouseMove, QPointF(half / 2, field_->height() - 5),
+                    field_->mapToGlobal(QPointF(half / 2, field_->height() - 5)), Qt::NoButton,
+                    Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(field_, &along);
+  EXPECT_GT(field_->selectedText().size(), 20);
+  QTest::mouseRelease(field_, Qt::LeftButton, {}, {half / 2, field_->height() - 5});
+  // What is selected is painted so, on the second line too.
+  const QImage seen = field_->grab().toImage();
+  const QColor chosen = field_->palette().color(QPalette::Highlight);
+  EXPECT_EQ(seen.pixelColor(2, field_->height() - 10), chosen);
+  press(Qt::Key_Delete);
+  EXPECT_LT(field_->text().size(), list.size() - 20);
+}
+
+TEST_F(NumberField, ABlankPartsTheMarkFromTheOrigin) {
+  typeBore(QStringLiteral("9820"));
+  Entry entry = bore();
+  entry.origin = describe::Origin::Measured;
+  document_.say(field_->place(), entry);
+  leave();
+  const QFontMetrics metrics = field_->fontMetrics();
+  const QString beside = QStringLiteral("! objects m");
+  EXPECT_GE(field_->textMargins().right(), metrics.horizontalAdvance(beside));
+}
+
 TEST_F(FieldMenu, AnotherOriginKeepsTheNumber) {
   typeBore(QStringLiteral("98.20"));
   choose({QStringLiteral("Where from"), QStringLiteral("maker's book")});

@@ -9,6 +9,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <QRegularExpression>
+#include <QTextLayout>
 #include <QToolTip>
 #include <algorithm>
 #include <utility>
@@ -40,8 +41,9 @@ QString beforeMark(const QString& text) {
   return whole.match(text).captured();
 }
 
+/// A blank parts it from what stands before it.
 int originWidth(const QFontMetrics& metrics, const QString& text) {
-  return metrics.horizontalAdvance(text) + 2;
+  return metrics.horizontalAdvance(QChar(u' ') + text);
 }
 
 /// Where the number comes from, at the right edge of its field. It takes no focus: the field keeps
@@ -72,6 +74,8 @@ QuantityEdit::QuantityEdit(Document& document, const EntryPlace& place, QWidget*
   takeColours();
   connect(this, &QLineEdit::textEdited, this, &QuantityEdit::typeText);
   connect(this, &QLineEdit::textChanged, this, &QuantityEdit::align);
+  connect(this, &QLineEdit::selectionChanged, this, [this] { update(); });
+  connect(this, &QLineEdit::cursorPositionChanged, this, [this] { update(); });
   connect(&document, &Document::projectChanged, this, &QuantityEdit::refresh);
   connect(&document.taste(), &Taste::changed, this, &QuantityEdit::refresh);
   refresh();
@@ -92,7 +96,7 @@ QSize QuantityEdit::minimumSizeHint() const {
   return {width, ink::rowHeight(fontMetrics())};
 }
 
-/// While one types the height stays.
+/// While one types it grows with the text and does not shrink.
 int QuantityEdit::heightForWidth(int width) const {
   return ink::rowHeight(fontMetrics(), hasFocus() ? lines_ : linesIn(width));
 }
@@ -212,17 +216,22 @@ int QuantityEdit::originRoom() const {
   return beside_.known ? originWidth(fontMetrics(), QStringLiteral("m")) : 0;
 }
 
-int QuantityEdit::linesIn(int width) const {
-  const QFontMetrics metrics = fontMetrics();
-  const int mark = beside_.mark.isEmpty() ? 0 : metrics.horizontalAdvance(beside_.mark + u' ');
-  return ink::linesOf(metrics, wholeText(), width - originRoom() - mark - kLineMargins);
+/// What mark and origin leave.
+int QuantityEdit::roomIn(int width) const {
+  const QString mark = beside_.mark.isEmpty() ? QString() : beside_.mark + u' ';
+  return width - originRoom() - fontMetrics().horizontalAdvance(mark) - kLineMargins;
 }
 
-bool QuantityEdit::wraps() const { return !hasFocus() && lines_ > 1; }
+int QuantityEdit::linesIn(int width) const {
+  return ink::linesOf(fontMetrics(), wholeText(), roomIn(width));
+}
+
+bool QuantityEdit::wraps() const { return (hasFocus() ? written()->lineCount() : lines_) > 1; }
 
 void QuantityEdit::align() {
   showOriginKey();
-  if (const int lines = linesIn(width()); !hasFocus() && lines != lines_) {
+  const int lines = hasFocus() ? std::max(lines_, written()->lineCount()) : linesIn(width());
+  if (lines != lines_) {
     lines_ = lines;
     updateGeometry();
   }
@@ -235,6 +244,62 @@ void QuantityEdit::align() {
   const int wanted = ink::figuresBeforeMark(metrics) - metrics.horizontalAdvance(beforeMark(shown));
   const QMargins margins(std::max(0, std::min(wanted, spare)), 0, beside, 0);
   if (margins != textMargins()) setTextMargins(margins);
+}
+
+// Several lines with the focus -------------------------------------------------------------------
+
+/// The text in as many lines as it takes, every letter in its place of the text.
+std::unique_ptr<QTextLayout> QuantityEdit::written() const {
+  QString whole = text();
+  whole.replace(QStringLiteral("± "), QStringLiteral("±\u00A0"));
+  auto layout = std::make_unique<QTextLayout>(whole, font());
+  QTextOption wrapped;
+  wrapped.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+  layout->setTextOption(wrapped);
+  layout->beginLayout();
+  double height = 0.0;
+  for (QTextLine line = layout->createLine(); line.isValid(); line = layout->createLine()) {
+    line.setLineWidth(roomIn(width()));
+    line.setPosition({0.0, height});
+    height += line.height();
+  }
+  layout->endLayout();
+  return layout;
+}
+
+QPointF QuantityEdit::writtenAt(const QTextLayout& written) const {
+  return {2.0, 0.5 * (height() - written.boundingRect().height())};
+}
+
+void QuantityEdit::paintWritten(QPainter& painter) const {
+  const std::unique_ptr<QTextLayout> layout = written();
+  QList<QTextLayout::FormatRange> selected;
+  if (hasSelectedText()) {
+    QTextLayout::FormatRange range{selectionStart(), selectionLength(), {}};
+    range.format.setBackground(palette().highlight());
+    range.format.setForeground(palette().highlightedText());
+    selected += range;
+  }
+  painter.setPen(ink::text(palette()));
+  layout->draw(&painter, writtenAt(*layout), selected);
+  layout->drawCursor(&painter, writtenAt(*layout), cursorPosition());
+}
+
+/// The place in the text that is written there.
+int QuantityEdit::placeAt(const QPointF& at) const {
+  const std::unique_ptr<QTextLayout> layout = written();
+  const QPointF inside = at - writtenAt(*layout);
+  QTextLine line = layout->lineAt(0);
+  for (int i = 1; i < layout->lineCount() && layout->lineAt(i).y() <= inside.y(); ++i) {
+    line = layout->lineAt(i);
+  }
+  return line.xToCursor(inside.x());
+}
+
+/// The end of the selection that stays when it is drawn along.
+int QuantityEdit::selectedFrom() const {
+  if (!hasSelectedText()) return cursorPosition();
+  return cursorPosition() == selectionStart() ? selectionEnd() : selectionStart();
 }
 
 // Keys, wheel, mouse -----------------------------------------------------------------------------
@@ -304,6 +369,33 @@ void QuantityEdit::leaveEvent(QEvent* event) {
   QLineEdit::leaveEvent(event);
   align();
   Q_EMIT attention(nullptr);
+}
+
+/// A third click has chosen everything, in one line or in several.
+void QuantityEdit::mousePressEvent(QMouseEvent* event) {
+  const int from = selectedFrom();
+  QLineEdit::mousePressEvent(event);
+  if (!wraps() || event->button() != Qt::LeftButton || selectedText() == text()) return;
+  const int place = placeAt(event->position());
+  const bool along = event->modifiers().testFlag(Qt::ShiftModifier);
+  setSelection(along ? from : place, along ? place - from : 0);
+}
+
+void QuantityEdit::mouseMoveEvent(QMouseEvent* event) {
+  if (!wraps() || !event->buttons().testFlag(Qt::LeftButton)) {
+    QLineEdit::mouseMoveEvent(event);
+    return;
+  }
+  const int from = selectedFrom();
+  setSelection(from, placeAt(event->position()) - from);
+}
+
+void QuantityEdit::mouseDoubleClickEvent(QMouseEvent* event) {
+  QLineEdit::mouseDoubleClickEvent(event);
+  if (!wraps() || event->button() != Qt::LeftButton) return;
+  setCursorPosition(placeAt(event->position()));
+  cursorWordBackward(false);
+  cursorWordForward(true);
 }
 
 void QuantityEdit::mouseReleaseEvent(QMouseEvent* event) {
@@ -509,7 +601,9 @@ void QuantityEdit::paintEvent(QPaintEvent* event) {
   const QColor spoken = beside_.heavy ? ink::forbids(palette()) : ink::objects(palette());
   painter.setPen(beside_.mark.isEmpty() ? ink::muted(palette()) : spoken);
   painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, beside);
-  if (wraps()) {
+  if (wraps() && hasFocus()) {
+    paintWritten(painter);
+  } else if (wraps()) {
     painter.setPen(text().isEmpty() ? ink::muted(palette()) : ink::text(palette()));
     painter.drawText(room.adjusted(2, 0, -fontMetrics().horizontalAdvance(beside), 0),
                      Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, wholeText());

@@ -2,11 +2,14 @@
 /// The number field: a line to write on.
 
 #include <QLineEdit>
+#include <memory>
 
 #include "ui/document/document.h"
 
 class QAbstractButton;
 class QMenu;
+class QPainter;
+class QTextLayout;
 
 namespace strokewright::ui {
 
@@ -19,7 +22,7 @@ namespace strokewright::ui {
 /// field was entered; undo and redo are the document's. Several readings pasted from a table
 /// become a list. What speaks against the entry stands beside it as mark and word.
 ///
-/// A text that is too long for one line wraps while the field has no focus. At the right edge one
+/// A text that is too long for one line wraps, with the focus too. At the right edge one
 /// letter says where the number comes from; with the focus or the pointer it is a key that opens
 /// the choice of origin and ±, as Alt+Enter does. What a typed text means in the reader's unit, or
 /// an entry in inches in millimetres, stands behind it where there is room.
@@ -52,6 +55,9 @@ class QuantityEdit final : public QLineEdit {
   void focusOutEvent(QFocusEvent* event) override;
   void enterEvent(QEnterEvent* event) override;
   void leaveEvent(QEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
@@ -80,7 +86,13 @@ class QuantityEdit final : public QLineEdit {
   QString besideText() const;
   QString wholeText() const;
   int originRoom() const;
+  int roomIn(int width) const;
   int linesIn(int width) const;
+  std::unique_ptr<QTextLayout> written() const;
+  QPointF writtenAt(const QTextLayout& written) const;
+  void paintWritten(QPainter& painter) const;
+  int placeAt(const QPointF& at) const;
+  int selectedFrom() const;
   bool wraps() const;
   void align();
   void selectFromTheEnd();
@@ -100,7 +112,7 @@ class QuantityEdit final : public QLineEdit {
   Document& document_;
   EntryPlace place_;
   bool selectOnRelease_ = false;
-  int lines_ = 1;                         ///< that the text takes without the focus
+  int lines_ = 1;                         ///< of text that it has room for
   QAbstractButton* originKey_ = nullptr;  ///< made when the field is first pointed at
   Beside beside_;
 };
