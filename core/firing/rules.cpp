@@ -10,6 +10,7 @@
 
 #include "core/describe/common_practice.h"
 #include "core/describe/evaluation.h"
+#include "core/describe/names.h"
 #include "core/firing/results.h"
 #include "core/model/direction.h"
 #include "core/model/inputs.h"
@@ -811,16 +812,6 @@ bool axesAreTheDonors(Reader& read) {
   return true;
 }
 
-/// "2, 3 and 4"
-std::string listed(std::span<const int> numbers) {
-  std::string text;
-  for (std::size_t i = 0; i < numbers.size(); ++i) {
-    if (i > 0) text += i + 1 < numbers.size() ? ", " : " and ";
-    text += std::to_string(numbers[i]);
-  }
-  return text;
-}
-
 const Rule camshaftToMake{
     .key = "lobes_move",
     .source = "the camshaft turns at half the speed of the crank",
@@ -857,12 +848,10 @@ const Rule camshaftToMake{
                             "move on it, most of all those of cylinder {3} by {2} later, and "
                             "ignition and trigger with them.";
       }
-      Finding& finding =
-          speak.say(Weight::Objects,
-                    {says,
-                     {(moving.size() > 1 ? "cylinders " : "cylinder ") + listed(moving),
-                      angle(std::abs(most)), number(furthest)}},
-                    {&in::throwAhead, &in::firingOrder, &in::firesLater});
+      Finding& finding = speak.say(
+          Weight::Objects,
+          {says, {describe::cylindersInOne(moving), angle(std::abs(most)), number(furthest)}},
+          {&in::throwAhead, &in::firingOrder, &in::firesLater});
       if (axesAreTheDonors(read)) return;
       finding.hint = {
           "That holds for a camshaft of each bank’s own. The axes are not the donor’s: one "

@@ -99,10 +99,7 @@ class Writer {
       writeNumber(outline, outline.holes[i], i + 1);
     }
     for (const double parting : outline.partings) writeParting(outline, millimetres(parting));
-    for (const Gap& gap : outline.gaps) {
-      writeInMiddle({millimetres((gap.from + gap.to) / 2.0), millimetres(outline.across)},
-                    gap.name);
-    }
+    for (const Gap& gap : outline.gaps) nameGap(outline, gap);
     writeDimensions(outline);
     writeInMiddle({millimetres(outline.along), millimetres(outline.lower()) - kTextHeight},
                   "thrust side");
@@ -206,7 +203,7 @@ class Writer {
     const double right = millimetres(metal.to);
     const double lower = millimetres(outline.lower());
     const double upper = millimetres(outline.upper());
-    const double corner = millimetres(outline.corner);
+    const double corner = millimetres(outline.corner());
     const double atLeft = outline.endsInGap(metal.from) ? 0.0 : corner;
     const double atRight = outline.endsInGap(metal.to) ? 0.0 : corner;
     line(kOutlines, {left + atLeft, lower}, {right - atRight, lower});
@@ -269,11 +266,41 @@ class Writer {
     const double upper = millimetres(outline.upper());
     dimensionAlong(left, right, upper, kToNextLine);
     dimensionAlong(left, 0.0, upper, kToLine);
+    if (left > 0.0 && !outline.endsInGap(metal.front().from)) writePlace(left, upper);
     dimensionAcross(lower, upper, left, kToNextLine);
     dimensionAcross(lower, 0.0, left, kToLine);
-    if (outline.endsInGap(metal.back().to)) return;
-    writeText(kDimensions, {right + kPastLine, upper},
-              "R " + units::exact(millimetres(outline.corner)));
+    const std::string radius = "R " + units::exact(millimetres(outline.corner()));
+    if (!outline.endsInGap(metal.back().to)) {
+      writeText(kDimensions, {right + kPastLine, upper}, radius);
+    } else if (!outline.endsInGap(metal.front().from)) {
+      writeText(kDimensions, {left, lower - kTextHeight - kPastLine}, radius);
+    }
+  }
+
+  static double widthOf(std::string_view text) {
+    return kLetter * kTextHeight * static_cast<double>(text.size());
+  }
+
+  /// Between the plates and clear of the dimensions; broken or turned where it is narrow there, and
+  /// below where it is too narrow for that.
+  void nameGap(const Outline& outline, const Gap& gap) {
+    const bool dimensioned = outline.stretches().front().from > gap.to - Outline::kSame;
+    const double from = millimetres(gap.from) + kPastLine;
+    const double to = millimetres(gap.to) - kPastLine - (dimensioned ? kToNextLine + kPastLine : 0);
+    const Point middle{(from + to) / 2.0, millimetres(outline.across)};
+    const std::string_view name = gap.name;
+    const std::size_t colon = name.find(':') + 1;
+    if (widthOf(name) <= to - from) {
+      writeInMiddle(middle, name);
+    } else if (widthOf(name.substr(0, colon)) <= to - from) {
+      writeInMiddle({middle.x, middle.y + kTextPitch / 2.0}, name.substr(0, colon));
+      writeInMiddle({middle.x, middle.y - kTextPitch / 2.0}, name.substr(colon + 1));
+    } else if (kTextHeight <= to - from && widthOf(name) <= millimetres(outline.width)) {
+      writeInMiddle(middle, name);
+      pair(50, 90);
+    } else {
+      writeInMiddle({middle.x, millimetres(outline.lower()) - kTextHeight}, name);
+    }
   }
 
   void writeHole(const Hole& hole) {
@@ -290,9 +317,8 @@ class Writer {
   /// As in the table of holes; of a bore its name as well.
   void writeNumber(const Outline& outline, const Hole& hole, std::size_t number) {
     const std::string digits = std::to_string(number);
-    const double wide = kLetter * kTextHeight * static_cast<double>(digits.size());
-    const Spot spot =
-        spotForNumber(outline, hole, std::hypot(wide, kTextHeight) / 2.0 / kMillimetres);
+    const double diagonal = std::hypot(widthOf(digits), kTextHeight);
+    const Spot spot = spotForNumber(outline, hole, diagonal / 2.0 / kMillimetres);
     writeInMiddle({millimetres(spot.along), millimetres(spot.across)},
                   hole.isBore ? digits + " " + hole.name : digits);
   }

@@ -23,7 +23,7 @@ namespace {
 constexpr double kMostCornerShare = 0.25;  // of the shorter side
 
 constexpr std::string_view kEdge = "edge";
-constexpr std::string_view kParting = "parting";
+constexpr std::string_view kBore = "bore";
 constexpr std::string_view kNoPlate = ": no plate";
 
 /// From where to where something reaches [m].
@@ -76,47 +76,69 @@ std::vector<Hole> listedHoles(const Reader& read) {
   return holes;
 }
 
-/// A cylinder that plates of their own are drawn for.
+/// A cylinder over which the plate lies, or would.
 struct Seat {
   double along;  ///< [m]
   int number;
   bool hasPlate;
+  double from = -HUGE_VAL;  ///< [m] where its own plate would begin, were the plates endless
+  double to = HUGE_VAL;     ///< [m] where it would end
 };
 
-/// What lies over an end of the plates is at fault there.
-bool liesInGaps(const Outline& outline, const Hole& hole) {
+std::vector<Seat> seatsOf(Reader& read) {
+  const bool known = read.knownInAll(out::spacerInStack);
+  const auto hasPlate = [&](int i) { return !known || read.at(i)(out::spacerInStack) >= kTrue; };
+  int leads = 0;
+  while (leads < read.cylinders() && !hasPlate(leads)) ++leads;
+  Reader leader = read.at(leads < read.cylinders() ? leads : 0);
+  std::vector<Seat> seats;
+  for (int i = 0; i < read.cylinders(); ++i) {
+    Reader here = read.at(i);
+    if (!model::ofOneBank(leader, here)) continue;
+    seats.push_back({here(out::cylinderPosition), model::numberOfCylinder(here), hasPlate(i)});
+  }
+  return seats;
+}
+
+/// A bore is in the plate of its cylinder alone; of a hole between two each may have a part.
+bool isIn(const Hole& hole, const Seat& seat) {
+  if (hole.isBore) return hole.name == nameOfBore(seat.number);
   const double radius = hole.diameter / 2.0 - Outline::kSame;
-  return std::ranges::none_of(outline.stretches(), [&](const Stretch& metal) {
-    return (hole.along + radius > metal.from || !outline.endsInGap(metal.from)) &&
-           (hole.along - radius < metal.to || !outline.endsInGap(metal.to));
-  });
+  return hole.along + radius > seat.from && hole.along - radius < seat.to;
 }
 
 /// Half-way between each bore and the next; what has no plate is left out, with its holes.
 void part(Outline& outline, std::vector<Seat> seats) {
   std::ranges::sort(seats, {}, &Seat::along);
-  const auto parting = [&](std::size_t next) {
-    return (seats[next - 1].along + seats[next].along) / 2.0;
-  };
+  for (std::size_t i = 1; i < seats.size(); ++i) {
+    seats[i].from = seats[i - 1].to = (seats[i - 1].along + seats[i].along) / 2.0;
+  }
   for (std::size_t i = 0; i < seats.size(); ++i) {
-    const double from = i == 0 ? outline.left() : parting(i);
-    const double to = i + 1 == seats.size() ? outline.right() : parting(i + 1);
-    if (!seats[i].hasPlate) {
+    const Seat& seat = seats[i];
+    const double from = std::clamp(seat.from, outline.left(), outline.right());
+    const double to = std::clamp(seat.to, outline.left(), outline.right());
+    if (!seat.hasPlate) {
+      if (to <= from + Outline::kSame) continue;
       outline.gaps.push_back(
-          {nameOf("cylinder", static_cast<std::size_t>(seats[i].number)).append(kNoPlate), from,
-           to});
-    } else if (i > 0 && seats[i - 1].hasPlate) {
+          {nameOf("cylinder", static_cast<std::size_t>(seat.number)).append(kNoPlate), from, to});
+    } else if (i > 0 && seats[i - 1].hasPlate && from > outline.left() && from < outline.right()) {
       outline.partings.push_back(from);
     }
   }
-  std::erase_if(outline.holes, [&](const Hole& hole) { return liesInGaps(outline, hole); });
+  std::erase_if(outline.holes, [&](const Hole& hole) {
+    return std::ranges::none_of(
+        seats, [&](const Seat& seat) { return seat.hasPlate && isIn(hole, seat); });
+  });
 }
 
-double cornerOf(double length, double width) {
-  return std::min(kCorner, kMostCornerShare * std::min(length, width));
+double lengthOver(const std::vector<Seat>& seats, double bore) {
+  const auto [first, last] = std::ranges::minmax(seats, {}, &Seat::along);
+  return last.along - first.along + bore;
 }
 
 }  // namespace
+
+std::string nameOfBore(int number) { return nameOf(kBore, static_cast<std::size_t>(number)); }
 
 Outline outlineAround(std::vector<Hole> holes, double length, double width) {
   constexpr std::string_view kNoSize = "A plate of {1} is none: it needs more than {2}.";
@@ -127,10 +149,21 @@ Outline outlineAround(std::vector<Hole> holes, double length, double width) {
                   .across = middleOf(holes, width, [](const Hole& hole) { return hole.across; }),
                   .length = length,
                   .width = width,
-                  .corner = cornerOf(length, width),
                   .holes = {}};
   outline.holes = std::move(holes);
   return outline;
+}
+
+double Outline::corner() const {
+  double shortest = std::min(length, width);
+  for (const Stretch& metal : stretches()) shortest = std::min(shortest, metal.to - metal.from);
+  return std::min(kCorner, kMostCornerShare * shortest);
+}
+
+bool Outline::endsInGap(double end) const {
+  return std::ranges::any_of(gaps, [&](const Gap& gap) {
+    return std::abs(gap.from - end) < kSame || std::abs(gap.to - end) < kSame;
+  });
 }
 
 std::vector<Stretch> Outline::stretches() const {
@@ -174,8 +207,10 @@ double wallToGap(const Outline& outline, const Hole& hole) {
 
 Wall leastWall(const Outline& outline, const Hole& hole) {
   Wall least{wallToEdge(outline, hole), kEdge};
-  const double parting = std::min(wallToParting(outline, hole), wallToGap(outline, hole));
+  const double parting = wallToParting(outline, hole);
   if (parting < least.thickness) least = {parting, kParting};
+  const double end = wallToGap(outline, hole);
+  if (end < least.thickness) least = {end, kEnd};
   for (const Hole& other : outline.holes) {
     if (&other == &hole) continue;
     const double wall = wallBetween(hole, other);
@@ -209,28 +244,29 @@ Spot spotForNumber(const Outline& outline, const Hole& hole, double room) {
   return best;
 }
 
-/// Of several banks that of the first cylinder: the others lie in other planes.
 Outline outlineAsEntered(Reader& read) {
   const double bore = read(in::plateBore);
-  const bool each =
-      read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForEach;
-  const bool known = each && read.knownInAll(out::spacerInStack);
+  const std::vector<Seat> seats = seatsOf(read);
   std::vector<Hole> holes;
-  std::vector<Seat> seats;
-  Reader first = read.at(0);
-  for (int i = 0; i < read.cylinders(); ++i) {
-    Reader here = read.at(i);
-    if (!model::ofOneBank(first, here)) continue;
-    const int number = model::numberOfCylinder(here);
-    const double along = here(out::cylinderPosition);
-    holes.push_back({nameOf("bore", static_cast<std::size_t>(number)), along, 0.0, bore, true});
-    seats.push_back({along, number, !known || here(out::spacerInStack) >= kTrue});
+  for (const Seat& seat : seats) {
+    holes.push_back({nameOfBore(seat.number), seat.along, 0.0, bore, true});
   }
   std::ranges::move(listedHoles(read), std::back_inserter(holes));
   Outline outline = outlineAround(std::move(holes), read(in::plateLength), read(in::plateWidth));
-  if (each) part(outline, std::move(seats));
+  if (read.choice<model::PlatesInStack>(in::platesInStack) == model::PlatesInStack::OneForEach) {
+    part(outline, seats);
+  }
+  if (outline.stretches().empty() && std::ranges::any_of(seats, &Seat::hasPlate)) {
+    constexpr std::string_view kNothingLeft =
+        "A length of {1} leaves nothing of the plates: it is meant over all cylinders, whose bores "
+        "take {2}.";
+    throw describe::Refusal(kNothingLeft, units::Kind::Length, outline.length,
+                            lengthOver(seats, bore));
+  }
   return outline;
 }
+
+double lengthOverBores(Reader& read) { return lengthOver(seatsOf(read), read(in::plateBore)); }
 
 Outline outlineFrom(const describe::Rows& rows) {
   const double length = rows["length_m"].numbers[0];
@@ -239,7 +275,6 @@ Outline outlineFrom(const describe::Rows& rows) {
                   .across = rows["across_m"].numbers[0],
                   .length = length,
                   .width = width,
-                  .corner = cornerOf(length, width),
                   .holes = {}};
   for (std::size_t i = 1; i < rows.size(); ++i) {
     const auto at = static_cast<Eigen::Index>(i);
@@ -255,7 +290,7 @@ Outline outlineFrom(const describe::Rows& rows) {
                                .along = along,
                                .across = rows["across_m"].numbers[at],
                                .diameter = rows["diameter_m"].numbers[at],
-                               .isBore = feature.starts_with("bore"),
+                               .isBore = feature.starts_with(kBore),
                                .mayPart = feature.starts_with("stud")});
     }
   }
@@ -315,21 +350,18 @@ const describe::Table plateOutline{
     .formula =
         "bores at the cylinders, the outline about their middle; wall = distance of the "
         "centres − (d₁ + d₂)/2; plates of their own part half-way between the bores, "
-        "where a cylinder needs none there is none",
+        "where a cylinder needs none there is none, and that beside it ends there",
     .source = "plane geometry",
     .valid =
         "places counted from the axis of the first cylinder; corners count as square; a negative "
-        "wall is cut: by a parting only a stud hole may be",
+        "wall is cut: by a parting, or by the end of a plate beside a cylinder without one, only a "
+        "stud hole may be",
     .fill = [](Reader& read, Rows& rows) {
       if (noneIsToBeMade(read)) {
         sayWhyNone(read);
         return;
       }
       const plate::Outline outline = plate::outlineAsEntered(read);
-      if (outline.stretches().empty()) {  // another bank's are
-        read.none("No plate is to be made for the bank of the first cylinder.");
-        return;
-      }
       rows.add({"plate", outline.along, outline.across, kAbsent, outline.length, outline.width,
                 kAbsent, ""});
       for (const plate::Hole& hole : outline.holes) {

@@ -20,6 +20,9 @@ struct Hole {
   bool mayPart = false;  ///< plates that meet here may have half of it each, as of a stud
 };
 
+/// "bore 3", of the cylinder with that number.
+std::string nameOfBore(int number);
+
 /// [m] From where to where there is metal along the crankshaft.
 struct Stretch {
   double from;
@@ -28,7 +31,7 @@ struct Stretch {
 
 /// [m] Where the plate of a cylinder would lie that has none; it ends where another's would.
 struct Gap {
-  std::string name;  ///< "cylinder 2: no plate"
+  std::string name;  ///< "cylinder 2: no plate"; it may be broken after the colon
   double from = 0.0;
   double to = 0.0;
 };
@@ -39,7 +42,6 @@ struct Outline {
   double across = 0.0;  ///< of its middle
   double length = 0.0;  ///< along the crankshaft
   double width = 0.0;   ///< across it
-  double corner = 0.0;  ///< radius
   std::vector<Hole> holes;
   std::vector<double> partings = {};  ///< along the crankshaft, where one plate ends and the next
                                       ///< begins; none: it is in one piece
@@ -50,10 +52,12 @@ struct Outline {
   double lower() const { return across - width / 2.0; }
   double upper() const { return across + width / 2.0; }
 
+  /// Radius of the corners.
+  double corner() const;
   /// What the gaps leave, plates that meet in one.
   std::vector<Stretch> stretches() const;
-  /// An end is a gap's, so that no corner is rounded there.
-  bool endsInGap(double end) const { return end > left() + kSame && end < right() - kSame; }
+  /// An end of a stretch is a gap's, so that no corner is rounded there.
+  bool endsInGap(double end) const;
 
   static constexpr double kSame = 1e-9;  ///< [m] places nearer to each other are one
 };
@@ -68,9 +72,13 @@ Outline outlineAround(std::vector<Hole> holes, double length, double width);
 /// What a hole comes nearest to.
 struct Wall {
   double thickness = 0.0;   ///< [m] of the metal between; negative: they run into each other
-  std::string_view beside;  ///< name of the other hole, "edge" or "parting"; lives as long as the
-                            ///< outline
+  std::string_view beside;  ///< name of the other hole, "edge", kParting or kEnd; lives as long as
+                            ///< the outline
 };
+
+/// Where one plate ends and the next begins, and where it ends beside a gap.
+inline constexpr std::string_view kParting = "parting";
+inline constexpr std::string_view kEnd = "end";
 
 /// [m] The metal between two holes; negative where they run into each other.
 double wallBetween(const Hole& one, const Hole& other);
@@ -102,10 +110,15 @@ struct Spot {
 /// @param room [m] half of what the number takes
 Spot spotForNumber(const Outline& outline, const Hole& hole, double room);
 
-/// The plate as entered: bores at the places of the cylinders, and the list of its holes. Where
-/// each cylinder is to have its own plate, they part half-way between the bores; what lies at a
-/// cylinder that needs none is left out, once the plates of all are known.
+/// The plate as entered: bores at the places of the cylinders, and the list of its holes; of
+/// several banks, which lie in several planes, that of the first cylinder with a plate. Where each
+/// cylinder is to have its own plate, they part half-way between the bores; what lies at a cylinder
+/// that needs none is left out, once the plates of all are known.
+/// @throws describe::Refusal for a size that is not positive, or that leaves nothing of the plates
 Outline outlineAsEntered(describe::Reader& read);
+
+/// [m] Along the crankshaft over the bores of the cylinders of that plate, those without one too.
+double lengthOverBores(describe::Reader& read);
 
 /// An outline out of the rows of the table of the plate.
 Outline outlineFrom(const describe::Rows& rows);

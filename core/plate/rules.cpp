@@ -7,6 +7,7 @@
 
 #include "core/deck/results.h"
 #include "core/describe/common_practice.h"
+#include "core/describe/names.h"
 #include "core/model/inputs.h"
 #include "core/plate/outline.h"
 #include "core/plate/results.h"
@@ -141,15 +142,6 @@ bool isHalved(const Outline& outline, const Hole& hole) {
   return hole.mayPart && std::min(wallToParting(outline, hole), wallToGap(outline, hole)) < 0.0;
 }
 
-/// "stud 1, stud 2 and stud 3"
-std::string inOne(const std::vector<std::string>& names) {
-  std::string all = names.front();
-  for (std::size_t i = 1; i < names.size(); ++i) {
-    all += (i + 1 < names.size() ? ", " : " and ") + names[i];
-  }
-  return all;
-}
-
 /// Holes that are left in pieces where one plate ends, be it that the next begins or not.
 const Rule partingCutsHoles{
     .key = "plate_parting_cuts_holes",
@@ -167,7 +159,7 @@ const Rule partingCutsHoles{
                               std::string_view several, std::string_view hint) {
         if (names.empty()) return;
         speak
-            .say(Weight::Objects, {names.size() == 1 ? one : several, {inOne(names)}},
+            .say(Weight::Objects, {names.size() == 1 ? one : several, {describe::inOne(names)}},
                  {&in::platesInStack, &in::plateBore})
             .hint = {hint, {}};
       };
@@ -175,9 +167,39 @@ const Rule partingCutsHoles{
              "Spacer plate: {1} is halved by the parting, each of two plates has a part of it.",
              "Spacer plate: {1} are halved by the parting, each of two plates has a part of them.",
              "Drill them with the plates clamped edge to edge: a drill runs off half a hole.");
-      object(open, "Spacer plate: {1} is cut by the end of a plate, the cylinder beside has none.",
-             "Spacer plate: {1} are cut by the end of a plate, the cylinder beside has none.",
+      object(open,
+             "Spacer plate: {1} is cut by the end of a plate, the cylinder beside it has none.",
+             "Spacer plate: {1} are cut by the end of a plate, the cylinder beside it has none.",
              "Drill them with scrap as thick clamped to the end: a drill runs off half a hole.");
+    }};
+
+/// The length of the one plate that a builder makes, where that over all cylinders is meant.
+const Rule lengthIsOfAll{
+    .key = "plate_length_is_of_all",
+    .source = "plane geometry",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.choice<model::PlatesInStack>(in::platesInStack) !=
+          model::PlatesInStack::OneForEach) {
+        return;
+      }
+      const double length = read(in::plateLength);
+      const double bore = read(in::plateBore);
+      const double over = lengthOverBores(read);
+      if (!read.complete() || over <= bore + Outline::kSame || length >= over) return;
+      Finding& finding =
+          speak.say(Weight::Objects,
+                    {"Spacer plates of {1} over all cylinders: their bores alone take {2}.",
+                     {Quantity{Kind::Length, length}, Quantity{Kind::Length, over}}},
+                    {&in::plateLength, &in::platesInStack});
+      if (length < bore) {
+        finding.hint = {"The length is meant over all cylinders, from end to end.", {}};
+        return;
+      }
+      const double ofAll = over - bore + length;
+      finding.hint = {
+          "The length of one plate? It is meant over all cylinders, from end to end: {1}.",
+          {Quantity{Kind::Length, ofAll}}};
+      finding.mends.push_back(takeComputed(in::plateLength, ofAll));
     }};
 
 /// A hole over a bore or off the plate; a wall that will not last.
@@ -318,9 +340,9 @@ const Rule plateIsCut{
 }  // namespace
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&flatServes,      &closesAtWorst, &onePiece,
-                                        &plateIsCut,      &boreOverhangs, &holesFit,
-                                        &partingCutsHoles};
+  static constexpr std::array kRules = {&flatServes, &closesAtWorst,   &onePiece,
+                                        &plateIsCut, &boreOverhangs,   &lengthIsOfAll,
+                                        &holesFit,   &partingCutsHoles};
   return kRules;
 }
 

@@ -1,8 +1,10 @@
 #include <algorithm>
 #include <cmath>
 #include <utility>
+#include <vector>
 
 #include "core/deck/results.h"
+#include "core/describe/names.h"
 #include "core/describe/tabulated.h"
 #include "core/describe/wording.h"
 #include "core/model/inputs.h"
@@ -101,6 +103,42 @@ void writeHowSure(BenchWork& work) {
       {Quantity{Kind::FineLength, likely}, Quantity{Kind::FineLength, worst}});
 }
 
+bool inOnePiece(const BenchWork& work) {
+  return work.value(in::platesInStack) == model::answer(model::PlatesInStack::OneForAll);
+}
+
+bool isDrawn(const BenchWork& work, int cylinder) {
+  const std::string bore = plate::nameOfBore(work.numberOf(cylinder));
+  return std::ranges::find(work.sheet.plate->holes, bore, &plate::Hole::name) !=
+         work.sheet.plate->holes.end();
+}
+
+/// Of several banks one is drawn.
+void sayWhatIsNotDrawn(BenchWork& work) {
+  std::vector<int> others;
+  for (int i = 0; i < work.cylinders(); ++i) {
+    if (!noPlate(work, i) && !isDrawn(work, i)) others.push_back(work.numberOf(i));
+  }
+  if (others.empty()) return;
+  int drawn = 0;
+  while (!isDrawn(work, drawn)) ++drawn;
+  say(work, "Drawn for the bank of cylinder {1}. Plates of other banks are not drawn: {2}.",
+      {Quantity{Kind::Count, static_cast<double>(work.numberOf(drawn))},
+       describe::cylindersInOne(others)});
+}
+
+void writeCorners(BenchWork& work) {
+  const plate::Outline& plate = *work.sheet.plate;
+  const std::vector<plate::Stretch> metal = plate.stretches();
+  if (!plate.endsInGap(metal.front().from) || !plate.endsInGap(metal.back().to)) {
+    say(work, "Corners R {1}, or as the seat (common practice).",
+        {Quantity{Kind::Length, plate.corner()}});
+  }
+  if (!plate.gaps.empty()) {
+    say(work, "The end of a plate beside a cylinder without one is square.", {});
+  }
+}
+
 void writeThickness(BenchWork& work) {
   bool same = true;
   for (int i = 0; i < work.cylinders(); ++i) {
@@ -114,16 +152,10 @@ void writeThickness(BenchWork& work) {
   }
   writeThicknesses(work, same);
   const plate::Outline& plate = *work.sheet.plate;
-  const bool otherBanks =
-      std::ranges::count_if(plate.holes, &plate::Hole::isBore) + std::ssize(plate.gaps) <
-      work.cylinders();
-  if (otherBanks) {
-    say(work, "Drawn for the bank of cylinder {1}; each other bank has a plate of its own.",
-        {Quantity{Kind::Count, static_cast<double>(work.numberOf(0))}});
-  }
-  const bool parted = !plate.partings.empty();
-  const bool tapered = !same && !parted && plate.gaps.empty() && !otherBanks;
-  if (parted) {
+  sayWhatIsNotDrawn(work);
+  const bool tapered = !same && inOnePiece(work) &&
+                       std::ranges::count_if(plate.holes, &plate::Hole::isBore) == work.cylinders();
+  if (!plate.partings.empty()) {
     say(work,
         "One plate for each cylinder, each of its own metal; they part at the dashed lines. A cut "
         "takes its width from both: leave metal for it and mill to the line (common practice).",
@@ -131,14 +163,16 @@ void writeThickness(BenchWork& work) {
   } else if (tapered) {
     writeTaper(work);
   }
+  if (plate.stretches().size() > 1) {
+    say(work, "Plates that lie apart are separate pieces: nothing joins them.", {});
+  }
   writeHowSure(work);
   say(work,
       tapered ? "Flat within {1}, parallel across the crankshaft within {2} (common practice)."
               : "Flat within {1}, parallel within {2} (common practice).",
       {Quantity{Kind::FineLength, plate::kFlatWithin},
        Quantity{Kind::FineLength, plate::kParallelWithin}});
-  say(work, "Corners R {1}, or as the seat (common practice).",
-      {Quantity{Kind::Length, plate.corner}});
+  writeCorners(work);
 }
 
 void writeHoles(BenchWork& work, const describe::Rows& rows) {
@@ -156,8 +190,10 @@ void writeHoles(BenchWork& work, const describe::Rows& rows) {
       return std::isnan(length) ? std::string(kNothing) : work.number(Kind::Length, length);
     };
     const std::string& name = rows["feature"].words[i];
-    const bool cut = rows["wall_m"].numbers[at] < 0.0 && rows["beside"].words[i] == "parting";
-    grid.rows.push_back({name.starts_with("parting") ? name : std::to_string(i) + "  " + name,
+    const std::string& beside = rows["beside"].words[i];
+    const bool cut =
+        rows["wall_m"].numbers[at] < 0.0 && (beside == plate::kParting || beside == plate::kEnd);
+    grid.rows.push_back({name.starts_with(plate::kParting) ? name : std::to_string(i) + "  " + name,
                          number("along_m"), number("across_m"), number("diameter_m"),
                          cut ? "cut" : number("wall_m")});
   }
@@ -166,9 +202,7 @@ void writeHoles(BenchWork& work, const describe::Rows& rows) {
 
 /// Of one piece for unlike needs nobody has said yet whether it is flat or tapered.
 std::string whyNoneIsChosen(const BenchWork& work) {
-  const bool inOnePiece =
-      work.value(in::platesInStack) == model::answer(model::PlatesInStack::OneForAll);
-  if (!inOnePiece || work.given(in::spacer)) return {};
+  if (!inOnePiece(work) || work.given(in::spacer)) return {};
   std::string needed;
   bool unlike = false;
   for (int i = 0; i < work.cylinders(); ++i) {

@@ -14,6 +14,7 @@
 #include "core/plate/results.h"
 #include "core/plate/taper.h"
 #include "core/survey/results.h"
+#include "core/units/style.h"
 #include "tests/assess/rules_fixture.h"
 #include "tests/bench_units.h"
 
@@ -37,7 +38,7 @@ TEST(PlateOutline, LiesAboutTheMiddleOfTheBores) {
   EXPECT_DOUBLE_EQ(outline.across, 0.0);
   EXPECT_DOUBLE_EQ(outline.left(), -48.0 * mm);
   EXPECT_DOUBLE_EQ(outline.upper(), 50.0 * mm);
-  EXPECT_DOUBLE_EQ(outline.corner, kCorner);
+  EXPECT_DOUBLE_EQ(outline.corner(), kCorner);
 }
 
 TEST(PlateOutline, MovesWhereAHoleWouldRunOut) {
@@ -47,7 +48,7 @@ TEST(PlateOutline, MovesWhereAHoleWouldRunOut) {
 }
 
 TEST(PlateOutline, OfANarrowPlateHasSmallerCorners) {
-  EXPECT_DOUBLE_EQ(outlineAround({bore(0.0)}, 100.0 * mm, 12.0 * mm).corner, 3.0 * mm);
+  EXPECT_DOUBLE_EQ(outlineAround({bore(0.0)}, 100.0 * mm, 12.0 * mm).corner(), 3.0 * mm);
 }
 
 TEST(PlateOutline, WithoutASizeIsRefused) {
@@ -147,6 +148,27 @@ TEST(PlateOfAV, IsThatOfTheFirstBank) {
   EXPECT_EQ(assessment(kTarget, out::flatSpacer).state, describe::State::None);
   EXPECT_EQ(assessment(kTarget, out::taperAlong).state, describe::State::None);
   EXPECT_EQ(assessment(kTarget, out::seatSlopeAlong).state, describe::State::None);
+}
+
+// As above; cylinder 2, of the other bank, is the one that gets a plate.
+TEST(PlateOfAV, IsThatOfTheFirstBankThatHasOne) {
+  model::Project project = sample("tansy-270");
+  for (const auto& [key, text] :
+       {std::pair{"firing_order", ""}, std::pair{"throw_ahead_rad", "0; 0"},
+        std::pair{"cylinder_axis_rad", "0; 90"}, std::pair{"cylinder_pitch_m", "24"},
+        std::pair{"spacer_m", "-0.2; 1.5"}, std::pair{"plate_bore_m", "80"},
+        std::pair{"plate_length_m", "130"}, std::pair{"plate_width_m", "120"}}) {
+    type(project.engines[kTarget], key, text);
+  }
+  for (const char* pieces : {"one for all", "one for each"}) {
+    type(project.engines[kTarget], "plates_in_stack", pieces);
+    const Assessment assessment(project);
+    const Outline outline = outlineFrom(
+        describe::Evaluation(assessment.evaluation()).tabulated(kTarget, out::plateOutline).rows);
+    ASSERT_EQ(outline.holes.size(), 1U) << pieces;
+    EXPECT_EQ(outline.holes[0].name, "bore 2");
+    EXPECT_NEAR(outline.along, 24.0 * mm, 1e-12) << "from the axis of cylinder 1";
+  }
 }
 
 TEST_F(PlateOfTheTriple, WaitsForWhatIsNotEntered) {
@@ -252,7 +274,8 @@ TEST_F(PlateOfTheTriple, OfACylinderThatNeedsNoneIsLeftOut) {
   EXPECT_NEAR(outer.stretches()[0].from, -56.0 * mm, 1e-12);
   EXPECT_NEAR(outer.stretches()[0].to, 42.0 * mm, 1e-12);
   EXPECT_NEAR(outer.stretches()[1].from, 126.0 * mm, 1e-12);
-  EXPECT_NEAR(leastWall(outer, outer.holes[0]).thickness, 6.0 * mm, 1e-12) << "bore to the end";
+  EXPECT_NEAR(leastWall(outer, outer.holes[0]).thickness, 6.0 * mm, 1e-12);
+  EXPECT_EQ(leastWall(outer, outer.holes[0]).beside, "end");
   const std::string text = dxf(outer, {});
   EXPECT_NE(text.find("LINE\n8\nOUTLINE\n10\n42\n20\n-55\n11\n42\n21\n55\n"), std::string::npos)
       << text;
@@ -262,13 +285,91 @@ TEST_F(PlateOfTheTriple, OfACylinderThatNeedsNoneIsLeftOut) {
   const describe::Finding* cut = findingOf(assessment, kTarget, "plate_parting_cuts_holes");
   ASSERT_NE(cut, nullptr);
   EXPECT_THAT(assess::told(*cut),
-              testing::HasSubstr("stud 1 (No. 3 on the drawing) is cut by the end of a plate"));
+              testing::HasSubstr("stud 1 (No. 3 on the drawing) is cut by the end of a plate, the "
+                                 "cylinder beside it has none"));
 
   type(target(), "spacer_m", "0; 0.95; 0.86");
   const Outline last = outline();
   ASSERT_EQ(last.stretches().size(), 1U);
   EXPECT_NEAR(last.stretches()[0].from, 42.0 * mm, 1e-12);
   EXPECT_THAT(last.partings, testing::ElementsAre(testing::DoubleNear(126.0 * mm, 1e-12)));
+}
+
+// Plane geometry: plates of 84 mm about bores at 0, 84 and 168 mm take 2 · 84 + 84 mm.
+TEST_F(PlateOfTheTriple, OfTheLengthOfOneIsNoLongerThanThat) {
+  type(target(), "plates_in_stack", "one for each");
+  drill("stud", "42", "-45");
+  drill("oil", "150", "-45");
+  struct Case {
+    const char* length;
+    const char* spacers;
+    double from;  // [mm]
+    double to;    // [mm]
+    std::vector<std::string> holes;
+  };
+  for (const auto& [length, spacers, from, to, holes] :
+       {Case{"84", "0; 0.95; 0", 42.0, 126.0, {"bore 2", "stud 1"}},
+        Case{"83", "0; 0.95; 0", 42.5, 125.5, {"bore 2", "stud 1"}},
+        Case{"85", "0; 0.95; 0", 42.0, 126.0, {"bore 2", "stud 1"}},
+        Case{"60", "1.03; 0.95; 0", 54.0, 114.0, {"bore 1", "bore 2", "stud 1"}}}) {
+    type(target(), "plate_length_m", length);
+    type(target(), "spacer_m", spacers);
+    Assessment assessment(project_);
+    const Outline outline =
+        outlineFrom(assessment.evaluation().tabulated(kTarget, out::plateOutline).rows);
+    ASSERT_EQ(outline.stretches().size(), 1U) << length;
+    EXPECT_NEAR(outline.stretches()[0].from, from * mm, 1e-12) << length;
+    EXPECT_NEAR(outline.stretches()[0].to, to * mm, 1e-12) << length;
+    EXPECT_TRUE(outline.partings.empty()) << length;
+    for (const Gap& gap : outline.gaps) EXPECT_GT(gap.to, gap.from + Outline::kSame) << length;
+    std::vector<std::string> names;
+    for (const Hole& hole : outline.holes) names.push_back(hole.name);
+    EXPECT_EQ(names, holes) << length;
+    EXPECT_NE(dxf(outline, {}).find("\n1\n" + units::exact(from) + "\n"), std::string::npos)
+        << "its end from the axis of cylinder 1, " << length;
+    EXPECT_NE(findingOf(assessment, kTarget, "plate_length_is_of_all"), nullptr) << length;
+  }
+  type(target(), "plate_length_m", "84");
+  const Assessment assessment(project_);
+  const describe::Finding* ofOne = findingOf(assessment, kTarget, "plate_length_is_of_all");
+  ASSERT_NE(ofOne, nullptr);
+  EXPECT_THAT(assess::told(*ofOne),
+              testing::HasSubstr("over all cylinders, from end to end: 252.00 mm"));
+  ASSERT_EQ(ofOne->mends.size(), 1U);
+
+  type(target(), "plate_length_m", "60");
+  type(target(), "spacer_m", "1.03; 0; 0");
+  Assessment nothing(project_);
+  const auto told = nothing.evaluation().tabulated(kTarget, out::plateOutline);
+  ASSERT_EQ(told.state, describe::State::Refused);
+  EXPECT_DOUBLE_EQ(nothing.evaluation().refusal(told.notes).limit, (2.0 * 84.0 + 72.0) * mm);
+}
+
+// The first dimension lines are 6 and 14 mm from the edge at 42 mm.
+TEST_F(PlateOfTheTriple, NamesACylinderWithoutAPlateClearOfItsDimensions) {
+  type(target(), "plates_in_stack", "one for each");
+  const auto drawn = [this](const char* spacers, const char* length) {
+    type(target(), "spacer_m", spacers);
+    type(target(), "plate_length_m", length);
+    Assessment assessment(project_);
+    return dxf(outlineFrom(assessment.evaluation().tabulated(kTarget, out::plateOutline).rows), {});
+  };
+  const std::string first = drawn("0; 0.95; 0.86", "280");
+  EXPECT_NE(first.find("TEXT\n8\nTEXT\n10\n-14.75\n20\n0\n40\n3\n1\ncylinder 1: no plate\n"),
+            std::string::npos)
+      << first;
+  EXPECT_NE(first.find("10\n225.5\n20\n55\n40\n3\n1\nR 5\n"), std::string::npos);
+  const std::string last = drawn("1.03; 0.95; 0", "220");
+  EXPECT_NE(last.find("\n1\ncylinder 3: no plate\n"), std::string::npos);
+  EXPECT_NE(last.find("10\n-26\n20\n-59.5\n40\n3\n1\nR 5\n"), std::string::npos)
+      << "at the end that is rounded";
+  const std::string broken = drawn("0; 0.95; 0.86", "220");
+  EXPECT_NE(broken.find("\n1\ncylinder 1:\n"), std::string::npos);
+  EXPECT_NE(broken.find("\n1\nno plate\n"), std::string::npos);
+  const std::string narrow = drawn("1.03; 0.95; 0", "120");
+  EXPECT_NE(narrow.find("\n1\ncylinder 3: no plate\n72\n1\n11\n135\n21\n0\n73\n2\n50\n90\n"),
+            std::string::npos)
+      << narrow;
 }
 
 TEST_F(PlateOfTheTriple, IsObjectedToWithAThinWallToAParting) {

@@ -368,12 +368,40 @@ TEST(PlateSheet, NamesTheCylinderThatHasNoPlateAndDrawsNone) {
   EXPECT_THAT(sheet.notes, testing::Contains("Cylinder 2: no plate is counted with."));
   EXPECT_THAT(sheet.notes, testing::Not(testing::Contains(HasSubstr("dashed lines"))));
   EXPECT_THAT(sheet.notes, testing::Not(testing::Contains(HasSubstr("tapered"))));
+  EXPECT_THAT(sheet.notes, testing::Contains(HasSubstr("apart are separate pieces")));
+  EXPECT_THAT(sheet.notes, testing::Contains(HasSubstr("Corners R 5.00")));
+  EXPECT_THAT(sheet.notes, testing::Contains(HasSubstr("without one is square")));
   const Grid* holes = gridHeaded(sheet, "Holes");
   ASSERT_NE(holes, nullptr);
   EXPECT_EQ(holes->rows[1][0], "2  bore 3");
+  EXPECT_EQ(holes->rows[4].back(), "cut") << "stud 3 at 42 mm";
   for (const std::vector<std::string>& row : holes->rows) {
     EXPECT_THAT(row[0], testing::Not(HasSubstr("no plate")));
   }
+}
+
+TEST(PlateSheet, OfAPlateBetweenTwoWithoutHasNoRoundCorner) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "spacer_m", "0; 0.95; 0");
+  const BenchSheet sheet = sheetFor(project, SheetKind::Plate);
+  EXPECT_THAT(sheet.notes, testing::Not(testing::Contains(HasSubstr("Corners R"))));
+  EXPECT_THAT(sheet.notes, testing::Not(testing::Contains(HasSubstr("separate pieces"))));
+}
+
+TEST(PlateSheet, OfAVSaysWhichPlatesAreNotDrawn) {
+  model::Project project = sample("burdock-719");
+  type(project.engines[1], "cylinder_axis_rad", "0; 90; 0");
+  const auto notes = [&](const char* spacers) {
+    type(project.engines[1], "spacer_m", spacers);
+    return sheetFor(project, SheetKind::Plate).notes;
+  };
+  EXPECT_THAT(notes("1.03; 0.95; 0.86"),
+              testing::Contains("Drawn for the bank of cylinder 1. Plates of other banks are not "
+                                "drawn: cylinder 2."));
+  EXPECT_THAT(notes("1.03; 0; 0.86"), testing::Not(testing::Contains(HasSubstr("bank"))));
+  const auto second = notes("-0.2; 0.95; 0");
+  EXPECT_THAT(second, testing::Contains("Cylinder 1: no plate, take 0.20\u00A0mm off."));
+  EXPECT_THAT(second, testing::Not(testing::Contains(HasSubstr("bank"))));
 }
 
 TEST(PlateSheet, OfUnlikeNeedsThatNobodyChoseAPlateForHasNone) {

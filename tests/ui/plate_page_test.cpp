@@ -2,10 +2,13 @@
 
 #include <QApplication>
 #include <QImage>
+#include <QPaintEngine>
 #include <QPainter>
 #include <QTest>
 #include <algorithm>
 #include <cmath>
+#include <string>
+#include <vector>
 
 #include "core/deck/results.h"
 #include "core/plate/outline.h"
@@ -183,6 +186,117 @@ TEST_F(PlatePage, DrawsNoOutlineForACylinderWithoutAPlate) {
     EXPECT_FALSE(drawn.isDark(drawn.at(along, outline.lower()))) << share;
     EXPECT_FALSE(drawn.isDark(drawn.at(along, outline.upper()))) << share;
     EXPECT_FALSE(drawn.isDark(drawn.at(along, quarter))) << share;
+  }
+}
+
+/// Where texts and lines of a drawing are put.
+class Places final : public QPaintEngine {
+ public:
+  struct Text {
+    QString words;
+    QRectF box;
+  };
+
+  Places() : QPaintEngine(AllFeatures) {}
+  bool begin(QPaintDevice* /*device*/) override { return true; }
+  bool end() override { return true; }
+  Type type() const override { return User; }
+  void updateState(const QPaintEngineState& /*state*/) override {}
+  void drawPixmap(const QRectF& /*to*/, const QPixmap& /*map*/, const QRectF& /*of*/) override {}
+  void drawTextItem(const QPointF& at, const QTextItem& item) override {
+    const QRectF box = QFontMetricsF(item.font(), paintDevice()).tightBoundingRect(item.text());
+    texts.push_back({item.text(), there().mapRect(box.translated(at))});
+  }
+  void drawLines(const QLineF* drawn, int count) override {
+    for (int i = 0; i < count; ++i) lines.push_back(there().map(drawn[i]));
+  }
+  void drawPath(const QPainterPath& /*path*/) override {}
+  void drawPolygon(const QPointF* /*corners*/, int /*count*/, PolygonDrawMode /*mode*/) override {}
+  void drawRects(const QRectF* /*rects*/, int /*count*/) override {}
+  void drawEllipse(const QRectF& circle) override { circles.push_back(there().mapRect(circle)); }
+
+  std::vector<Text> texts;
+  std::vector<QLineF> lines;
+  std::vector<QRectF> circles;
+
+ private:
+  QTransform there() const { return painter()->combinedTransform(); }
+};
+
+class PlacesOnPaper final : public QPaintDevice {
+ public:
+  explicit PlacesOnPaper(QSize size) : size_(size) {}
+  QPaintEngine* paintEngine() const override { return &places; }
+  mutable Places places;
+
+ protected:
+  int metric(PaintDeviceMetric metric) const override {
+    constexpr int kDots = 96;
+    switch (metric) {
+      case PdmWidth:
+        return size_.width();
+      case PdmHeight:
+        return size_.height();
+      case PdmDpiX:
+      case PdmDpiY:
+      case PdmPhysicalDpiX:
+      case PdmPhysicalDpiY:
+        return kDots;
+      case PdmDevicePixelRatioScaled:
+        return static_cast<int>(devicePixelRatioFScale());
+      default:
+        return 1;
+    }
+  }
+
+ private:
+  QSize size_;
+};
+
+TEST_F(PlatePage, NamesOfGapsAndDimensionsLieOverNothing) {
+  type(in::platesInStack, u"one_for_each"_s);
+  for (const auto& spacers : {u"0; 0.95; 0.86"_s, u"1.03; 0; 0.86"_s, u"1.03; 0.95; 0"_s,
+                              u"0; 0; 0.86"_s, u"0; 0.95; 0"_s}) {
+    for (const auto& length : {u"280"_s, u"264"_s}) {
+      type(in::spacer, spacers);
+      type(in::plateLength, length);
+      const plate::Outline outline =
+          plate::outlineFrom(document_.evaluation().tabulated(kTarget, out::plateOutline).rows);
+      for (const double millimetre : {1.0, 1.2, 1.7, 2.6, 3.78}) {  // [px]
+        for (const PlateLies lies : {PlateLies::Level, PlateLies::Upright}) {
+          const QSizeF room = millimetre * plateRoom(outline, lies) + QSizeF(80.0, 80.0);
+          PlacesOnPaper paper(room.toSize());
+          QPainter painter(&paper);
+          Medium medium;
+          medium.millimetre = millimetre;
+          medium.points = 8.0;
+          Drafting draft(painter, medium);
+          paintPlate(draft, QRectF({}, room).center(), outline, lies, taste_.style());
+          painter.end();
+          const std::vector<Places::Text>& texts = paper.places.texts;
+          const std::string where = (spacers + u", length "_s + length).toStdString() + ", " +
+                                    std::to_string(millimetre) + " px to the millimetre";
+          for (std::size_t i = 0; i < texts.size(); ++i) {
+            const auto& [words, box] = texts[i];
+            for (std::size_t j = 0; j < i; ++j) {
+              EXPECT_FALSE(box.intersects(texts[j].box))
+                  << words.toStdString() << " over " << texts[j].words.toStdString() << ", "
+                  << where;
+            }
+            const bool onPaperOfItsOwn = words.contains(u"bore"_s) || words.toInt() > 0;
+            if (onPaperOfItsOwn) continue;
+            for (const QLineF& line : paper.places.lines) {
+              const QRectF about = QRectF(line.p1(), line.p2()).normalized();
+              EXPECT_FALSE(box.intersects(about.adjusted(-0.2, -0.2, 0.2, 0.2)))
+                  << words.toStdString() << " over a line, " << where;
+            }
+            for (const QRectF& circle : paper.places.circles) {
+              EXPECT_FALSE(box.intersects(circle)) << words.toStdString() << ", " << where;
+            }
+          }
+        }
+      }
+    }
   }
 }
 

@@ -1,12 +1,16 @@
 #include "ui/drawings/plate_painter.h"
 
 #include <QLineF>
+#include <QStringList>
+#include <QTransform>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
 #include <vector>
 
 #include "ui/document/taste.h"
+#include "ui/drawings/boxes.h"
 
 namespace strokewright::ui {
 namespace {
@@ -35,11 +39,11 @@ class PlatePainter {
     for (const plate::Stretch& metal : outline_.stretches()) paintMetal(metal);
     paintAxis();
     for (const double parting : outline_.partings) paintParting(parting);
+    dimensionOverall();
+    dimensionAxis();
     for (const plate::Gap& gap : outline_.gaps) nameGap(gap);
     for (const plate::Hole& hole : outline_.holes) paintHole(hole);
     for (std::size_t i = 0; i < outline_.holes.size(); ++i) numberHole(i);
-    dimensionOverall();
-    dimensionAxis();
     nameCorner();
     nameThrustSide();
   }
@@ -64,8 +68,8 @@ class PlatePainter {
   /// At an end that is a gap's the corners are square, and its place is said.
   void paintMetal(const plate::Stretch& metal) {
     QPainterPath edge;
-    edge.addRoundedRect(boxOf({outline_.left(), outline_.right()}), scaled(outline_.corner),
-                        scaled(outline_.corner));
+    const double corner = scaled(outline_.corner());
+    edge.addRoundedRect(boxOf({outline_.left(), outline_.right()}), corner, corner);
     if (!outline_.gaps.empty()) {
       QPainterPath here;
       here.addRect(boxOf(metal));
@@ -78,14 +82,101 @@ class PlatePainter {
     }
   }
 
+  /// Within the gap, where it is narrow broken or turned; beside the edge where that is too wide.
   void nameGap(const plate::Gap& gap) {
-    written_.push_back(
-        draft_.label(at((gap.from + gap.to) / 2.0, outline_.across), fromCore(gap.name)));
+    const QString name = fromCore(gap.name);
+    const qsizetype colon = name.indexOf(QLatin1Char(':')) + 1;
+    const QStringList broken = {name.left(colon), name.mid(colon).trimmed()};
+    for (const double angle : {0.0, -90.0}) {
+      for (const QStringList& lines : {QStringList(name), broken}) {
+        const auto box = placeIn(boxOf({gap.from, gap.to}), sizeOf(lines, angle != 0.0));
+        if (!box) continue;
+        draft_.painter().fillRect(*box, draft_.ink().paper);
+        write(*box, lines, angle);
+        return;
+      }
+    }
+    writeBeside((gap.from + gap.to) / 2.0, name, draft_.ink().line);
+  }
+
+  /// The place nearest to the middle of the room that lies over nothing.
+  std::optional<QRectF> placeIn(const QRectF& room, QSizeF size) const {
+    constexpr int kSteps = 12;
+    const QSizeF slack = room.size() - size;
+    if (slack.width() < 0.0 || slack.height() < 0.0) return std::nullopt;
+    std::optional<QRectF> best;
+    double least = HUGE_VAL;
+    for (int i = 0; i <= kSteps; ++i) {
+      for (int j = 0; j <= kSteps; ++j) {
+        const QRectF tried(room.topLeft() + QPointF(slack.width() * i, slack.height() * j) / kSteps,
+                           size);
+        const double away = QLineF(tried.center(), room.center()).length();
+        if (away >= least || !isClearOfMetal(tried)) continue;
+        least = away;
+        best = tried;
+      }
+    }
+    return best;
+  }
+
+  /// Of the ends of plates, of holes with their centre lines, and of dimensions.
+  bool isClearOfMetal(const QRectF& box) const {
+    const auto meets = [&](const QRectF& other) { return other.intersects(box); };
+    return std::ranges::none_of(dimensions_, meets) && std::ranges::none_of(written_, meets) &&
+           std::ranges::none_of(cuts_, [&](double cut) { return isMet(box, cut, !upright()); }) &&
+           std::ranges::none_of(outline_.holes, [&](const plate::Hole& hole) {
+             const double reach = scaled(hole.diameter) / 2.0 + mm(kBeyond);
+             return distance(box, at(hole.along, hole.across)) < reach;
+           });
+  }
+
+  QSizeF sizeOf(const QStringList& lines, bool turned) const {
+    double width = 0.0;
+    for (const QString& line : lines) width = std::max(width, draft_.textWidth(line));
+    const QSizeF size(width + mm(kForNumber),
+                      draft_.textHeight() * static_cast<double>(lines.size()));
+    return turned ? size.transposed() : size;
+  }
+
+  /// Lines about the middle of the box, turned by an angle [degrees].
+  void write(const QRectF& box, const QStringList& lines, double angle, const QColor& colour = {}) {
+    QPainter& painter = draft_.painter();
+    painter.save();
+    painter.translate(box.center());
+    painter.rotate(angle);
+    double y = -0.5 * draft_.textHeight() * static_cast<double>(lines.size());
+    for (const QString& line : lines) {
+      draft_.text({0.0, y}, Qt::AlignHCenter | Qt::AlignTop, line, false, colour);
+      y += draft_.textHeight();
+    }
+    painter.restore();
+    written_.push_back(box);
+  }
+
+  /// Beside the edge at the thrust side, no further along than the plate.
+  QRectF boxBeside(double along, const QString& words) const {
+    const QPointF edge = at(along, outline_.lower());
+    const QRectF all = boxOf({outline_.left(), outline_.right()});
+    const double away = mm(2.0) + draft_.textHeight() / 2.0;
+    QRectF box({}, sizeOf({words}, upright()));
+    box.moveCenter(edge + (upright() ? QPointF(away, 0.0) : QPointF(0.0, away)));
+    if (upright()) {
+      box.moveTop(std::max(std::min(box.top(), all.bottom() - box.height()), all.top()));
+    } else {
+      box.moveLeft(std::max(std::min(box.left(), all.right() - box.width()), all.left()));
+    }
+    return box;
+  }
+
+  void writeBeside(double along, const QString& words, const QColor& colour) {
+    write(boxBeside(along, words), {words}, upright() ? 90.0 : 0.0, colour);
   }
 
   /// The line of the cylinder axes.
   void paintAxis() {
-    draft_.line(at(outline_.left(), 0.0), at(outline_.right(), 0.0), draft_.centre());
+    for (const plate::Stretch& metal : outline_.stretches()) {
+      draft_.line(at(metal.from, 0.0), at(metal.to, 0.0), draft_.centre());
+    }
   }
 
   void paintParting(double along) {
@@ -105,7 +196,9 @@ class PlatePainter {
     const QRectF place =
         draft_.text({mm(0.6), -mm(0.3)}, Qt::AlignLeft | Qt::AlignBottom, said(along));
     painter.restore();
-    if (!upright()) aboveEdge_.push_back(place.translated(end));
+    QTransform there = QTransform::fromTranslate(end.x(), end.y());
+    if (upright()) there.rotate(-90.0);
+    written_.push_back(there.mapRect(place));
     cuts_.push_back(upright() ? end.y() : end.x());
   }
 
@@ -182,7 +275,7 @@ class PlatePainter {
     for (const plate::Hole& hole : outline_.holes) {
       const QPointF centre = at(hole.along, hole.across);
       const double radius = scaled(hole.diameter) / 2.0;
-      if (nearest(box, centre) <= radius && furthest(box, centre) >= radius) over += 1.0;
+      if (distance(box, centre) <= radius && furthest(box, centre) >= radius) over += 1.0;
     }
     for (const double cut : cuts_) over += isMet(box, cut, !upright()) ? 1.0 : 0.0;
     const QPointF axis = at(0.0, 0.0);
@@ -201,16 +294,12 @@ class PlatePainter {
     for (std::size_t i = 0; i < outline_.holes.size(); ++i) {
       const plate::Hole& hole = outline_.holes[i];
       if (i == own || hole.isBore) continue;
-      const double away = nearest(box, at(hole.along, hole.across)) - 0.5 * scaled(hole.diameter);
+      const double away = distance(box, at(hole.along, hole.across)) - 0.5 * scaled(hole.diameter);
       if (away < 0.4 * draft_.textHeight()) return 0.5;
     }
     return 0.0;
   }
 
-  static double nearest(const QRectF& box, QPointF to) {
-    return std::hypot(std::max({box.left() - to.x(), 0.0, to.x() - box.right()}),
-                      std::max({box.top() - to.y(), 0.0, to.y() - box.bottom()}));
-  }
   static double furthest(const QRectF& box, QPointF from) {
     return std::hypot(std::max(from.x() - box.left(), box.right() - from.x()),
                       std::max(from.y() - box.top(), box.bottom() - from.y()));
@@ -221,10 +310,14 @@ class PlatePainter {
     const double length = made_.to - made_.from;
     const QString across = said(upright() ? outline_.width : length);
     const QString up = said(upright() ? length : outline_.width);
-    draft_.dimension(
-        {.from = edge.topLeft(), .to = edge.topRight(), .offset = toNextLine(), .text = across});
-    draft_.dimension(
-        {.from = edge.bottomLeft(), .to = edge.topLeft(), .offset = toNextLine(), .text = up});
+    dimension(edge.topLeft(), edge.topRight(), toNextLine(), across);
+    dimension(edge.bottomLeft(), edge.topLeft(), toNextLine(), up);
+  }
+
+  /// It takes all from the edge to its line.
+  void dimension(QPointF from, QPointF to, double offset, const QString& text) {
+    const QRectF drawn = draft_.dimension({.from = from, .to = to, .offset = offset, .text = text});
+    dimensions_.push_back(drawn.united(QRectF(from, to).normalized()));
   }
 
   /// From two edges to the axis of the first cylinder, which all places are counted from.
@@ -234,31 +327,39 @@ class PlatePainter {
     const double across = upright() ? outline_.upper() : -made_.from;
     const double up = upright() ? -made_.from : -outline_.lower();
     if (across > 0.0) {
-      draft_.dimension({.from = edge.topLeft(),
-                        .to = {axis.x(), edge.top()},
-                        .offset = toLine(),
-                        .text = said(across)});
+      dimension(edge.topLeft(), {axis.x(), edge.top()}, toLine(), said(across));
     }
-    if (up > 0.0) {
-      draft_.dimension({.from = edge.bottomLeft(),
-                        .to = {edge.left(), axis.y()},
-                        .offset = toLine(),
-                        .text = said(up)});
-    }
+    if (up > 0.0) dimension(edge.bottomLeft(), {edge.left(), axis.y()}, toLine(), said(up));
+    if (made_.from > 0.0 && !outline_.endsInGap(made_.from)) sayPlace(made_.from);
   }
 
+  /// At the first that is rounded and has nothing beside it, else at the last that is rounded.
   void nameCorner() {
-    if (outline_.endsInGap(made_.to)) return;
-    const double inwards = (1.0 - std::numbers::sqrt2 / 2.0) * scaled(outline_.corner);
-    const double above = std::max(mm(3.0), 0.7 * draft_.textHeight());
-    const QString text = QStringLiteral("R ") + said(outline_.corner);
-    const double left = box().right() - mm(7.0) - draft_.textWidth(text);
-    const bool taken =
-        std::ranges::any_of(aboveEdge_, [&](const QRectF& other) { return other.right() > left; });
-    const double down = taken ? -1.0 : 1.0;  // at the corner below
-    const QPointF corner = taken ? box().bottomRight() : box().topRight();
-    draft_.leader(corner + QPointF(-inwards, down * inwards),
-                  corner + QPointF(-mm(6.0), -down * above), text);
+    struct Corner {
+      QPointF at;
+      QPointF out;  ///< to the right, downwards
+      double end;   ///< along the crankshaft
+    };
+    const QRectF edge = box();
+    const Corner corners[] = {
+        {edge.topRight(), {1.0, -1.0}, made_.to},
+        {edge.bottomRight(), {1.0, 1.0}, upright() ? made_.from : made_.to},
+        {edge.bottomLeft(), {-1.0, 1.0}, made_.from},
+    };
+    const double inwards = (1.0 - std::numbers::sqrt2 / 2.0) * scaled(outline_.corner());
+    const double beyond = std::max(mm(3.0), 0.7 * draft_.textHeight());
+    const QString text = QStringLiteral("R ") + said(outline_.corner());
+    QLineF leader;
+    for (const Corner& corner : corners) {
+      if (outline_.endsInGap(corner.end)) continue;
+      leader = QLineF(corner.at - inwards * corner.out,
+                      corner.at + QPointF(-mm(6.0) * corner.out.x(), beyond * corner.out.y()));
+      QRectF takes({}, QSizeF(mm(6.0) + sizeOf({text}, false).width(), draft_.textHeight()));
+      takes.moveCenter({corner.at.x() - 0.5 * takes.width() * corner.out.x(), leader.y2()});
+      const auto meets = [&](const QRectF& other) { return other.intersects(takes); };
+      if (std::ranges::none_of(written_, meets)) break;
+    }
+    if (!leader.isNull()) written_.push_back(draft_.leader(leader.p1(), leader.p2(), text));
   }
 
   /// To the first dimension line from the edge; on a small screen the text needs the room.
@@ -269,20 +370,17 @@ class PlatePainter {
 
   QString said(double length) const { return fromCore(style_.number(units::Kind::Length, length)); }
 
+  /// In the middle, or where nothing else stands.
   void nameThrustSide() {
-    const QRectF edge = box();
     const QString words = QStringLiteral("thrust side");
-    QPainter& painter = draft_.painter();
-    painter.save();
-    if (upright()) {
-      painter.translate(edge.right() + mm(2.0), edge.center().y());
-      painter.rotate(90.0);
-    } else {
-      painter.translate(edge.center().x(), edge.bottom() + mm(2.0));
+    double along = 0.0;
+    for (const double share : {0.5, 0.35, 0.65, 0.2, 0.8}) {
+      along = std::lerp(made_.from, made_.to, share);
+      const QRectF taken = boxBeside(along, words);
+      const auto meets = [&](const QRectF& other) { return other.intersects(taken); };
+      if (std::ranges::none_of(written_, meets)) break;
     }
-    draft_.text(QPointF(0.0, upright() ? -mm(2.0) : 0.0), Qt::AlignHCenter | Qt::AlignTop, words,
-                false, draft_.ink().faint);
-    painter.restore();
+    writeBeside(along, words, draft_.ink().faint);
   }
 
   Drafting& draft_;
@@ -291,17 +389,16 @@ class PlatePainter {
   plate::Stretch made_;  ///< from the first plate to the last
   PlateLies lies_;
   const units::Style& style_;
-  std::vector<QRectF> written_;    ///< on the plate
-  std::vector<QRectF> aboveEdge_;  ///< places of partings, beside the dimensions
-  std::vector<double> cuts_;       ///< [device units] along the crankshaft
+  std::vector<QRectF> written_;     ///< but for dimensions
+  std::vector<QRectF> dimensions_;  ///< each with what lies between its line and the plate
+  std::vector<double> cuts_;        ///< [device units] along the crankshaft
 };
 
 }  // namespace
 
 QMarginsF plateMargins(PlateLies lies) {
   const bool upright = lies == PlateLies::Upright;
-  return {kForDimensions, kForDimensions, upright ? kForWords : kForNothing,
-          upright ? kForNothing : kForWords};
+  return {kForDimensions, kForDimensions, upright ? kForWords : kForNothing, kForWords};
 }
 
 QSizeF plateRoom(const plate::Outline& outline, PlateLies lies) {

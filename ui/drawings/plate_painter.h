@@ -25,7 +25,8 @@ QSizeF plateRoom(const plate::Outline& outline, PlateLies lies);
 
 /// One to one: outline and circles with centre lines, each with its number in the table of holes;
 /// overall dimensions, radius of the corners, and from two edges to the axis of the first cylinder,
-/// which the places in that table and those of the partings are counted from.
+/// which the places in that table and those of the partings are counted from; between them the
+/// names of cylinders without a plate.
 /// @param middle [device units] of the plate
 void paintPlate(Drafting& draft, QPointF middle, const plate::Outline& outline, PlateLies lies,
                 const units::Style& style);
