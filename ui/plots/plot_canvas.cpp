@@ -14,6 +14,8 @@
 #include <array>
 #include <cmath>
 
+#include "ui/drawings/boxes.h"
+
 namespace strokewright::ui {
 namespace {
 
@@ -406,15 +408,6 @@ class Annotations final : public Drawing {
                                  other.at != mark.at && other.shape != PlotMark::Shape::None &&
                                  distance(box, place(other.panel, other.at)) <= own;
                         });
-  }
-
-  static QPointF nearestIn(const QRectF& box, QPointF at) {
-    return {std::clamp(at.x(), box.left(), box.right()),
-            std::clamp(at.y(), box.top(), box.bottom())};
-  }
-  static double distance(const QRectF& box, QPointF at) {
-    const QPointF way = at - nearestIn(box, at);
-    return std::hypot(way.x(), way.y());
   }
 
   /// To the mark of a label that does not touch it.
