@@ -190,8 +190,10 @@ Pieces::Pieces(const Question& question) : wants(question.wants) {
   plates = platesOf(shelf, wants);
   baseSets = baseSetsOf(shelf, wants);
   headGaskets = headGasketsOf(shelf);
-  refuseUnder(static_cast<double>(headGaskets.size()), 1, Kind::Count,
-              "{1} head gaskets on the shelf leave nothing to choose: at least {2} is needed.");
+  refuseUnder(
+      static_cast<double>(headGaskets.size()), 1, Kind::Count,
+      "{1} head gaskets on the shelf leave nothing to choose: at least {2} is needed, of 0 mm "
+      "where none is fitted.");
   refuseUnder(static_cast<double>(baseSets.size()), 1, Kind::Count,
               "Base gaskets are needed, and there are {1} on the shelf: at least {2}.");
   refuseUnder(static_cast<double>(plates.size()), 1, Kind::Count,

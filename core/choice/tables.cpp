@@ -232,6 +232,23 @@ const Rule headGasketsOnTheShelf{
       }
     }};
 
+/// Two limits with nothing between them.
+const Rule limitsExclude{
+    .key = "choice_limits_exclude",
+    .source = "definition",
+    .judge = [](Reader& read, Speaker& speak) {
+      if (read.isDonor()) return;
+      for (const auto& [least, most] :
+           {std::pair{&in::squishLeast, &in::squishMost}, {&in::ratioLeast, &in::ratioMost}}) {
+        if (!read.stands(*least) || !read.stands(*most) || read(*least) <= read(*most)) continue;
+        speak.say(
+            Weight::Objects,
+            {"{1}, {2}, is over {3}, {4}: no stack can keep both.",
+             {least, Quantity{least->kind, read(*least)}, most, Quantity{most->kind, read(*most)}}},
+            {least, most});
+      }
+    }};
+
 /// What lies in one place of a cylinder, as it is typed.
 struct Typed {
   double length = 0.0;     ///< [m]
@@ -495,13 +512,15 @@ constexpr std::array<std::string_view, choice::kReasonCount> kReasons = {
 constexpr Column kBeaten[] = {
     {.key = "place", .name = "Place", .kind = Kind::Count},
     {.key = "cylinders", .name = "Cylinders", .words = true},
+    {.key = "why", .name = "Why it lost", .words = true},
     {.key = "plate_m", .name = "Plate", .kind = Kind::FineLength},
     {.key = "base_gasket_m", .name = "Base gasket", .kind = Kind::FineLength},
     {.key = "second_base_gasket_m", .name = "Second base gasket", .kind = Kind::FineLength},
     {.key = "head_gasket_m", .name = "Head gasket", .kind = Kind::FineLength},
     {.key = "squish_m", .name = "Squish gap", .symbol = "s", .kind = Kind::FineLength},
+    {.key = "squish_most_m", .name = "Squish gap up to", .symbol = "s", .kind = Kind::FineLength},
     {.key = "ratio", .name = "Ratio", .symbol = "ε", .kind = Kind::Ratio},
-    {.key = "why", .name = "Why it lost", .words = true},
+    {.key = "ratio_most", .name = "Ratio up to", .symbol = "ε", .kind = Kind::Ratio},
     {.key = "gap_is_m", .name = "Gap is", .kind = Kind::FineLength},
     {.key = "gap_limit_m", .name = "Gap limit", .kind = Kind::FineLength},
     {.key = "gap_apart_m", .name = "Gap apart", .kind = Kind::FineLength},
@@ -566,6 +585,8 @@ std::vector<Alike> alikeIn(const choice::Question& question, const choice::Stack
 
 /// Nothing where it is no more than the least.
 double mostOrNone(double least, double most) { return most > least ? most : describe::kAbsent; }
+
+double finiteOrNone(double number) { return std::isfinite(number) ? number : describe::kAbsent; }
 
 void addRows(const choice::Question& question, double place, const choice::Stack& stack,
              Rows& rows) {
@@ -655,7 +676,7 @@ void addHindrance(const choice::Question& question, Rows& rows) {
   const bool length = by == LostBy::Gap || by == LostBy::GapApart;
   const bool parts = by == LostBy::Parts;
   const auto where = [](bool kind, double value) {
-    return kind && std::isfinite(value) ? value : describe::kAbsent;
+    return kind ? finiteOrNone(value) : describe::kAbsent;
   };
   rows.add({std::move(says), flat ? describe::kAbsent : place, where(length, first.value),
             where(length, first.limit), where(!length && !parts, first.value),
@@ -669,21 +690,32 @@ void addRows(const choice::Question& question, double place, const choice::Loser
   const choice::Loss& loss = loser.loss;
   const LostBy by = lostBy(question, loss.reason);
   const auto number = [&](LostBy kind, double value) {
-    return kind == by && std::isfinite(value) ? value : describe::kAbsent;
+    return kind == by ? finiteOrNone(value) : describe::kAbsent;
   };
   const std::string why = wordsOf(question, loss);
   for (const Alike& alike : alikeIn(question, loser.stack)) {
     const choice::Set& set = alike.least.set;
-    rows.add({place, alike.cylinders, thicknessOrNone(question, set.plate),
+    rows.add({place,
+              alike.cylinders,
+              why,
+              thicknessOrNone(question, set.plate),
               thicknessOrNone(question, set.baseGaskets[0]),
               thicknessOrNone(question, set.baseGaskets[1]),
-              thicknessOrNone(question, set.headGasket), alike.least.squish,
-              std::isfinite(alike.least.ratio) ? alike.least.ratio : describe::kAbsent, why,
-              number(LostBy::Gap, loss.value), number(LostBy::Gap, loss.limit),
-              number(LostBy::GapApart, loss.value), number(LostBy::GapApart, loss.limit),
-              number(LostBy::Ratio, loss.value), number(LostBy::Ratio, loss.limit),
-              number(LostBy::RatioApart, loss.value), number(LostBy::RatioApart, loss.limit),
-              number(LostBy::Parts, loss.value), number(LostBy::Parts, loss.limit)});
+              thicknessOrNone(question, set.headGasket),
+              alike.least.squish,
+              mostOrNone(alike.least.squish, alike.most.squish),
+              finiteOrNone(alike.least.ratio),
+              finiteOrNone(mostOrNone(alike.least.ratio, alike.most.ratio)),
+              number(LostBy::Gap, loss.value),
+              number(LostBy::Gap, loss.limit),
+              number(LostBy::GapApart, loss.value),
+              number(LostBy::GapApart, loss.limit),
+              number(LostBy::Ratio, loss.value),
+              number(LostBy::Ratio, loss.limit),
+              number(LostBy::RatioApart, loss.value),
+              number(LostBy::RatioApart, loss.limit),
+              number(LostBy::Parts, loss.value),
+              number(LostBy::Parts, loss.limit)});
   }
 }
 
@@ -832,8 +864,8 @@ describe::Sentence noteIn(const describe::Rows& notes, std::size_t row) {
 }
 
 std::span<const Rule* const> rules() {
-  static constexpr std::array kRules = {&incompleteParts, &platesOnTheShelf,
-                                        &headGasketsOnTheShelf};
+  static constexpr std::array kRules = {&incompleteParts, &platesOnTheShelf, &headGasketsOnTheShelf,
+                                        &limitsExclude};
   return kRules;
 }
 

@@ -71,7 +71,8 @@ class ChoiceGrid {
           [&](const Stack& it) { return rows_["why"].words[static_cast<std::size_t>(it.first)]; });
       put("Is / limit", [&](const Stack& it) { return lostBy(it); });
       putParts(unlike);
-      put(headed("squish_m"), [&](const Stack& it) { return reach(it, "squish_m", "squish_m"); });
+      put(headed("squish_m"),
+          [&](const Stack& it) { return reach(it, "squish_m", "squish_most_m"); });
     });
   }
 

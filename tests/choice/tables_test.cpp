@@ -186,6 +186,36 @@ TEST_F(ShelfOfTheTriple, WhatIsADifferenceIsNotCalledAGap) {
   EXPECT_GT(apart, 0);
 }
 
+/// The least gap gives the most ratio: one is not to be read beside the other.
+TEST_F(ShelfOfTheTriple, TellsOfALoserFromWhatToWhatCylindersWithTheSamePartsGo) {
+  model::Engine& engine = project_.engines[kTarget];
+  type(engine, "plates_in_stack", "one_for_all");
+  type(engine, "gaskets_in_stack", "same_in_all");
+  type(engine, "deck_spread_m", "0.01");
+  Assessment assessment(project_);
+  const Tabulated beaten = assessment.evaluation().tabulated(kTarget, out::stacksBeaten);
+  ASSERT_GT(beaten.rows.size(), 0U);
+  EXPECT_EQ(beaten.rows["cylinders"].words[0], "all");
+  const double apart = beaten.rows["squish_most_m"].numbers[0] - beaten.rows["squish_m"].numbers[0];
+  EXPECT_NEAR(apart, beaten.rows["gap_apart_m"].numbers[0], 1e-9);
+  EXPECT_GT(beaten.rows["ratio_most"].numbers[0], beaten.rows["ratio"].numbers[0]);
+}
+
+TEST_F(ShelfOfTheTriple, ObjectsToLimitsThatExcludeEachOther) {
+  model::Engine& engine = project_.engines[kTarget];
+  type(engine, "squish_least_m", "1.4");
+  type(engine, "squish_most_m", "1.0");
+  const Assessment gaps(project_);
+  const describe::Finding* finding = findingOf(gaps, kTarget, "choice_limits_exclude");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_THAT(assess::told(*finding), testing::HasSubstr("1.40 mm, is over"));
+  type(engine, "squish_most_m", "1.4");
+  EXPECT_EQ(findingOf(Assessment(project_), kTarget, "choice_limits_exclude"), nullptr);
+  type(engine, "ratio_least", "10");
+  type(engine, "ratio_most", "9");
+  EXPECT_NE(findingOf(Assessment(project_), kTarget, "choice_limits_exclude"), nullptr);
+}
+
 TEST_F(ShelfOfTheTriple, TellsOfALoserWhatEachCylinderWouldGet) {
   std::vector<describe::Entries>& shelf = project_.lists[&list::shelf];
   for (describe::Entries& item : shelf) put(item, list::partQuantity, "1");

@@ -113,6 +113,16 @@ TEST_F(ChoicePage, TheKeyAndTheAnswerSpeakOfTheSelectedPlace) {
   EXPECT_FALSE(put()->isEnabled());
 }
 
+// Its place may be another stack's by then.
+TEST_F(ChoicePage, TheBestIsSpokenOfAgainOnceTheSelectedPlaceHoldsAnotherStack) {
+  TableView& stacks = table(out::stackChoices);
+  stacks.setCurrentIndex(stacks.model()->index(stacks.model()->rowCount() - 1, 0));
+  EXPECT_NE(put()->text(), u"put place 1 into the target"_s);
+  document_.type(kTarget, in::wantedSquish, u"1.1"_s);
+  EXPECT_EQ(put()->text(), u"put place 1 into the target"_s);
+  EXPECT_EQ(stacks.currentRow(), -1);
+}
+
 TEST_F(ChoicePage, ADoubleClickTakesTheRowThatWasPressed) {
   TableView& stacks = table(out::stackChoices);
   const QPoint second = stacks.visualRect(stacks.model()->index(3, 2)).center();

@@ -8,6 +8,7 @@
 #include <QItemSelectionModel>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMetaMethod>
 #include <QMouseEvent>
 #include <QPaintEvent>
 #include <QPainter>
@@ -326,8 +327,13 @@ void TableView::refresh() {
   if (engine_ < 0 || engine_ >= evaluation.engines()) return;
   stale_ = false;
   const int cylinder = std::min(cylinder_, evaluation.cylinders(engine_) - 1);
+  const QStringList spokenOf = textsOf(currentIndex());
   model_->fill(document_.evaluation().tabulated(engine_, table_, cylinder));
   layOut();
+  const bool heard = isSignalConnected(QMetaMethod::fromSignal(&TableView::rowChosen));
+  if (heard && currentIndex().isValid() && textsOf(currentIndex()) != spokenOf) {
+    selectionModel()->clear();  // what is spoken of elsewhere is no longer in that row
+  }
   tellRow();
 }
 
@@ -360,6 +366,14 @@ void TableView::layOut() {
     wanted_ = wanted;
     updateGeometry();
   }
+}
+
+QStringList TableView::textsOf(const QModelIndex& row) const {
+  QStringList texts;
+  for (int column = 0; row.isValid() && column < model_->columnCount(); ++column) {
+    texts += textAt(row.row(), column);
+  }
+  return texts;
 }
 
 double TableView::widthOf(const QString& text) const { return textWidthOf(text, font(), *this); }

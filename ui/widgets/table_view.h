@@ -53,7 +53,8 @@ class TableView final : public QTableView {
  Q_SIGNALS:
   /// Enter or double click, counted as currentRow().
   void rowTaken(int row);
-  /// The cursor came to another row, counted as currentRow(); -1: there is none.
+  /// The cursor came to another row, counted as currentRow(); -1: there is none, or the row it was
+  /// in holds something else now.
   void rowChosen(int row);
   /// Go to the field of this entry.
   void entryAsked(int engine, const describe::Input* input);
@@ -77,6 +78,7 @@ class TableView final : public QTableView {
   double widthOf(const QString& text) const;
   int textMargins() const;
   QString textAt(int row, int column) const;
+  QStringList textsOf(const QModelIndex& row) const;
   int widestWord(int column) const;
   void fitColumns();
   void fitRows();
