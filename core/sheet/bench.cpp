@@ -216,9 +216,10 @@ void writeOwn(BenchWork work, SheetKind kind) {
 }
 
 /// What stands on other sheets is not listed.
-void leaveOut(BenchSheet& sheet, bool (*which)(const Objection&)) {
-  std::ranges::copy_if(sheet.objections, std::back_inserter(sheet.leftOut), which);
-  std::erase_if(sheet.objections, which);
+void leaveOut(BenchSheet& sheet) {
+  const auto elsewhere = [&](const Objection& it) { return !standsOn(sheet.kind, it); };
+  std::ranges::copy_if(sheet.objections, std::back_inserter(sheet.leftOut), elsewhere);
+  std::erase_if(sheet.objections, elsewhere);
 }
 
 void sayInTerms(BenchSheet& sheet, const EngineTerms& terms) {
@@ -258,10 +259,8 @@ BenchSheet benchSheetOf(const assess::Assessment& assessment, const units::Style
                    .titleBlock = std::move(spec.titleBlock)};
   if (kind == SheetKind::Throws) {
     if (!spec.stars.empty()) sheet.star = std::move(spec.stars.front());
-    leaveOut(sheet, [](const Objection& it) { return it.subject != kOfTheThrows; });
-  } else {
-    leaveOut(sheet, [](const Objection& it) { return it.word == "remarks"; });
   }
+  leaveOut(sheet);
   if (sheet.engine < 0) {
     sheet.whyNoDrawing = "There is no engine yet.";
     return sheet;

@@ -37,8 +37,12 @@ using describe::Weight;
 
 namespace in = model::in;
 
+constexpr std::string_view kRefused = "refused";
 constexpr std::string_view kStack = "stack and gap";
 constexpr std::string_view kEntries = "entries";
+constexpr std::string_view kFillings = "fillings";
+constexpr std::string_view kCompression = "compression";
+constexpr std::string_view kOfTheThrows = "firing order";
 
 /// What a rule is about, by the room it stands in.
 struct Subject {
@@ -53,9 +57,9 @@ constexpr Subject kSubjects[] = {
     {kStack, &choice::rules},
     {"motion", &motion::rules},
     {"displacement", &chamber::rules},
-    {"compression", &compression::rules},
-    {"compression", &cutting::rules},
-    {"fillings", &burette::rules},
+    {kCompression, &compression::rules},
+    {kCompression, &cutting::rules},
+    {kFillings, &burette::rules},
     {"masses", &masses::rules},
     {"revs", &limits::rules},
     {"clearances", &clearance::rules},
@@ -116,23 +120,38 @@ class Listener {
  public:
   Listener(const assess::Assessment& assessment, const units::Style& style,
            std::span<const int> engines)
-      : assessment_(assessment), style_(style), engines_(engines) {}
+      : assessment_(assessment), style_(style), engines_(engines) {
+    listen();
+  }
 
-  std::vector<Objection> all() {
+  std::vector<Objection> all() const {
+    std::vector<Objection> objections;
+    for (const Said& said : said_) objections.push_back(objectionOf(said));
+    return objections;
+  }
+
+  std::vector<Objection> onlyOf(int engine) const {
+    std::vector<Objection> objections;
+    for (const Said& said : said_) {
+      if (said.engines == std::vector{engine}) objections.push_back(objectionOf(said));
+    }
+    return objections;
+  }
+
+ private:
+  void listen() {
     for (const Weight weight : {Weight::Forbids, Weight::Objects, Weight::Remarks}) {
       for (const int engine : engines_) hearFindings(engine, weight);
       if (weight != Weight::Forbids) continue;
       for (const int engine : engines_) hearRefusals(engine);
     }
     putStackFirst();
-    std::vector<Objection> objections;
-    for (const Said& said : said_) {
-      objections.push_back({std::string(said.word), named(said), std::string(said.subject)});
-    }
-    return objections;
   }
 
- private:
+  Objection objectionOf(const Said& said) const {
+    return {std::string(said.word), named(said), std::string(said.subject)};
+  }
+
   /// Among those of one weight.
   void putStackFirst() {
     for (auto first = said_.begin(); first != said_.end();) {
@@ -184,7 +203,7 @@ class Listener {
         if (cell.state != describe::State::Refused) continue;
         const describe::RefusedBecause& because = evaluation.refusal(cell);
         if (!forbidden(because.donors ? evaluation.referenceDonor() : engine, because)) {
-          hear("refused", word(because, style_), engine, subjectOf(because.input));
+          hear(kRefused, word(because, style_), engine, subjectOf(because.input));
         }
       }
     }
@@ -231,7 +250,7 @@ std::string counted(std::string_view noun, std::size_t count, std::vector<std::s
 
 std::string countOf(std::span<const Objection> leftOut) {
   constexpr std::pair<std::string_view, std::string_view> kNouns[] = {{"forbids", "prohibition"},
-                                                                      {"refused", "refusal"},
+                                                                      {kRefused, "refusal"},
                                                                       {"objects", "objection"},
                                                                       {"remarks", "remark"}};
   std::vector<std::string> parts;
@@ -251,6 +270,21 @@ std::string countOf(std::span<const Objection> leftOut) {
 std::vector<Objection> objectionsOf(const assess::Assessment& assessment, const units::Style& style,
                                     std::span<const int> engines) {
   return Listener(assessment, style, engines).all();
+}
+
+std::vector<Objection> objectionsOnlyOf(int engine, const assess::Assessment& assessment,
+                                        const units::Style& style, std::vector<int> others) {
+  others.push_back(engine);
+  return Listener(assessment, style, others).onlyOf(engine);
+}
+
+bool standsOn(SheetKind kind, const Objection& objection) {
+  if (objection.word == weightWord(Weight::Forbids) || objection.word == kRefused) return true;
+  if (kind == SheetKind::Throws) return objection.subject == kOfTheThrows;
+  if (objection.word == weightWord(Weight::Remarks)) return false;
+  if (objection.subject == kEntries) return kind != SheetKind::Plate;
+  if (kind != SheetKind::Burette) return objection.subject == kStack;
+  return objection.subject == kFillings || objection.subject == kCompression;
 }
 
 }  // namespace strokewright::sheet

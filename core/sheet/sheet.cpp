@@ -83,6 +83,7 @@ class Writer {
     writeGroups();
     writeStars();
     sheet_.objections = objectionsOf(assessment_, style_, ownFirst());
+    writeAsides();
     const auto shown = numbers_.asked();
     sheet_.restsOn = restsOn(assessment_, style_, sheet_.engine);
     sheet_.restsFurtherOn = restsFurtherOn(assessment_, style_, sheet_.engine, shown);
@@ -122,8 +123,9 @@ class Writer {
     const bool singleVariant =
         others.size() == 1 && engine(others[0]).part == model::Part::Variant && isKnown(others[0]);
     if (singleVariant && options_.variantColumn) return addColumn(others[0], "variant");
+    besides_ = std::move(others);
     std::vector<std::string> names;
-    std::ranges::transform(others, std::back_inserter(names),
+    std::ranges::transform(besides_, std::back_inserter(names),
                            [&](int other) { return shortened(engine(other).name); });
     sheet_.besides = join(names, ", ");
   }
@@ -146,6 +148,15 @@ class Writer {
       if (column.engine != sheet_.engine) numbers.push_back(column.engine);
     }
     return numbers;
+  }
+
+  void writeAsides() {
+    for (const int other : besides_) {
+      std::string count = countOf(objectionsOnlyOf(other, assessment_, style_, ownFirst()));
+      if (!count.empty()) {
+        sheet_.asides.push_back({shortened(engine(other).name), std::move(count)});
+      }
+    }
   }
 
   void writeTitle() {
@@ -794,6 +805,7 @@ class Writer {
   const SheetOptions& options_;
   const Numbers numbers_;
   int donor_;
+  std::vector<int> besides_;  ///< engines without a column
   Sheet sheet_;
 };
 

@@ -76,6 +76,14 @@ struct Objection {
   bool operator==(const Objection&) const = default;
 };
 
+/// How much is said of an engine without a column, and of no other of the sheet.
+struct Aside {
+  std::string engine;  ///< its name
+  std::string count;   ///< "3 objections on revs and clearances"
+
+  bool operator==(const Aside&) const = default;
+};
+
 /// A box to be filled in by hand.
 struct Box {
   std::string label;      ///< number of the cylinder where there are several
@@ -136,6 +144,7 @@ struct Sheet {
   /// before every cylinder has its throw.
   std::vector<Star> stars;
   std::vector<Objection> objections;  ///< the heaviest first, of equals those on the stack
+  std::vector<Aside> asides;          ///< of engines of which there is something to say
   /// What is assumed or by default of what decides; may be empty.
   std::string restsOn;
   std::string restsFurtherOn;  ///< the same of the rest; from books, computed, none; may be empty

@@ -196,11 +196,13 @@ void writeCylinders(BenchWork& work) {
 /// A row for each cylinder, and of each plate its thickness, the gap, the same at worst, and the
 /// ratio.
 void writePlates(BenchWork& work) {
+  constexpr std::pair<std::string_view, std::string_view> kShown[] = {
+      {"thickness_m", "t"}, {"squish_m", "s"}, {"squish_at_worst_m", "s at worst"}, {"ratio", "ε"}};
   const auto told = work.tabulated(out::platesCompared);
   if (!told.rows) return;
   const describe::Rows& rows = *told.rows;
   Grid grid{
-      "Plates compared: thickness t, squish gap s, at worst s_min, and ratio ε with each", {}, {}};
+      "Plates compared: thickness t, squish gap s, s at worst, and ratio ε with each", {}, {}};
   grid.columns = {"Cylinder"};
   grid.rows.resize(static_cast<std::size_t>(work.cylinders()));
   for (std::size_t i = 0; i < grid.rows.size(); ++i)
@@ -208,11 +210,11 @@ void writePlates(BenchWork& work) {
   for (std::size_t row = 0; row < rows.size(); ++row) {
     const auto at = static_cast<Eigen::Index>(row);
     const auto cylinder = row % grid.rows.size();
-    for (const std::string_view key : {"thickness_m", "squish_m", "squish_at_worst_m", "ratio"}) {
+    for (const auto& [key, said] : kShown) {
       const auto column = std::ranges::find(rows.columns(), key, &describe::Column::key);
       if (cylinder == 0) {
-        grid.columns.push_back(work.headed(
-            rows["plate"].words[row] + ": " + std::string(column->symbol), column->kind));
+        grid.columns.push_back(
+            work.headed(rows["plate"].words[row] + ": " + std::string(said), column->kind));
       }
       grid.rows[cylinder].push_back(
           work.number(column->kind, rows[key].numbers[at], column->decimals));

@@ -21,7 +21,10 @@
 #include "core/model/entry_text.h"
 #include "core/model/inputs.h"
 #include "core/motion/results.h"
+#include "core/sheet/bench.h"
 #include "core/sheet/engine_terms.h"
+#include "core/sheet/kind.h"
+#include "core/sheet/objections.h"
 #include "core/storage/project_text.h"
 
 namespace strokewright::sheet {
@@ -400,6 +403,51 @@ TEST(Sheet, NamesSeveralVariantsInsteadOfGivingThemColumns) {
   const Sheet sheet = sheetFor(project);
   EXPECT_EQ(sheet.columns.size(), 2u);
   EXPECT_EQ(sheet.besides, "short rod, long rod");
+}
+
+TEST(Sheet, CountsWhatIsSaidOfAVariantAloneWhereItHasNoColumn) {
+  const model::Project project = sample("burdock-719");
+  EXPECT_TRUE(sheetFor(project).asides.empty());
+  const Sheet narrow = sheetFor(project, {}, {.variantColumn = false});
+  ASSERT_EQ(narrow.asides.size(), 1u);
+  EXPECT_EQ(narrow.asides[0].engine, "short rod");
+  const std::vector<Objection> all = sheetFor(project).objections;
+  const auto more = static_cast<std::size_t>(std::ranges::count_if(
+      all, [](const Objection& it) { return it.sentence.starts_with("short rod: "); }));
+  ASSERT_GT(more, 0u);
+  EXPECT_EQ(all.size() - more, narrow.objections.size());
+  EXPECT_EQ(narrow.asides[0].count,
+            countOf(objectionsOnlyOf(2, assess::Assessment(project), {}, {1, 0})));
+}
+
+TEST(Objections, StandOnTheBenchSheetsOfTheirEntriesAndWhatForbidsOnEveryOne) {
+  const Objection forbids{"forbids", "", "revs"};
+  const Objection refused{"refused", "", "motion"};
+  const Objection ofRevs{"objects", "", "revs"};
+  const Objection ofStack{"objects", "", "stack and gap"};
+  const Objection ofFillings{"objects", "", "fillings"};
+  const Objection remarks{"remarks", "", "stack and gap"};
+  for (const SheetName& name : sheetNames()) {
+    if (name.kind == SheetKind::Spec) continue;
+    EXPECT_TRUE(standsOn(name.kind, forbids)) << name.key;
+    EXPECT_TRUE(standsOn(name.kind, refused)) << name.key;
+    EXPECT_FALSE(standsOn(name.kind, ofRevs)) << name.key;
+    EXPECT_FALSE(standsOn(name.kind, remarks)) << name.key;
+    const bool ofChain = name.kind != SheetKind::Burette && name.kind != SheetKind::Throws;
+    EXPECT_EQ(standsOn(name.kind, ofStack), ofChain) << name.key;
+    EXPECT_EQ(standsOn(name.kind, ofFillings), name.kind == SheetKind::Burette) << name.key;
+  }
+}
+
+TEST(BenchSheets, HaveNoSymbolWithAnUnderscoreInTheirTables) {
+  const model::Project project = sample("burdock-719");
+  const assess::Assessment assessment(project);
+  for (const SheetName& name : sheetNames()) {
+    for (const Grid& grid : benchSheetOf(assessment, {}, {}, name.kind).grids) {
+      EXPECT_EQ(grid.heading.find('_'), std::string::npos) << grid.heading;
+      for (const std::string& it : grid.columns) EXPECT_EQ(it.find('_'), std::string::npos) << it;
+    }
+  }
 }
 
 TEST(Sheet, SaysWhatANumberWaitsFor) {
