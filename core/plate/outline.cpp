@@ -248,6 +248,7 @@ Outline outlineAsEntered(Reader& read) {
   const double bore = read(in::plateBore);
   const std::vector<Seat> seats = seatsOf(read);
   std::vector<Hole> holes;
+  holes.reserve(seats.size());
   for (const Seat& seat : seats) {
     holes.push_back({nameOfBore(seat.number), seat.along, 0.0, bore, true});
   }
