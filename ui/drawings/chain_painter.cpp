@@ -50,9 +50,8 @@ class ChainPainter {
     for (const sheet::Link& link : chain_.ofCase) {
       widest = std::max(widest, draft_.textWidth(textOf(link)));
     }
-    constexpr double kToText = kToLine + 2.0;
     return std::max(area.center().x(),
-                    area.left() + widest + mm(kToText + kBlock + kBetween / 2.0));
+                    area.left() + widest + mm(kToLine + kToText + kBlock + kBetween / 2.0));
   }
 
   double left(bool ofCase) const {

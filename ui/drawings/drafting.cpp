@@ -16,8 +16,9 @@ namespace {
 constexpr double kMillimetresPerInch = 25.4;
 constexpr double kArrowLength = 2.2;  // [mm], with an opening of 15°
 constexpr double kArrowHalfWidth = 0.29;
-constexpr double kBeyond = 1.2;   // [mm] extension lines run past the dimension line
-constexpr double kTextGap = 0.7;  // [mm] between text and line
+constexpr double kTextGap = 0.7;                // [mm] between text and line
+constexpr double kShift = 0.4;                  // [mm] of a text, that is hardly seen
+constexpr double kBeyond = kToText - kTextGap;  // [mm] extension lines run past the dimension line
 
 QColor mixed(const QColor& a, const QColor& b, double share) {
   const auto mix = [&](int from, int to) {
@@ -218,14 +219,27 @@ QRectF Drafting::dimension(const Dimension& it) {
   }
   const bool roomy = length > mm(2.2 * kArrowLength);
   const QPointF tail = along * mm(2.0 * kArrowLength);
-  line(roomy ? from : from - tail, roomy ? to : to + tail, pen);
+  const double over = it.reading == Reading::Beyond ? roomAlong(it.text, it.bold) : 0.0;
+  const QPointF end = to + along * over;
+  line(roomy ? from : from - tail, roomy || over > mm(2.0 * kArrowLength) ? end : to + tail, pen);
   arrow(from, roomy ? -along : along, colour);
   arrow(to, roomy ? along : -along, colour);
 
   const QPointF middle = (from + to) / 2.0;
   const QRectF box = QRectF(from, to).normalized().adjusted(-mm(1.5), -mm(1.0), mm(1.5), mm(1.0));
-  return box | (it.reading == Reading::Along ? textAlong(middle, along, it)
-                                             : textBeside(middle, left, it));
+  switch (it.reading) {
+    case Reading::Along:
+      return box | textAlong(middle, along, it);
+    case Reading::Beyond:
+      return box | textAlong((to + end) / 2.0, along, it);
+    case Reading::Level:
+      break;
+  }
+  return box | textBeside(middle, left, it);
+}
+
+double Drafting::roomAlong(const QString& text, bool bold) const {
+  return textWidth(text, bold) + mm(2.0 * kTextGap);
 }
 
 QRectF Drafting::textAlong(QPointF middle, QPointF direction, const Dimension& it) {
@@ -250,10 +264,8 @@ QRectF Drafting::textAlong(QPointF middle, QPointF direction, const Dimension& i
 QRectF Drafting::textBeside(QPointF middle, QPointF side, const Dimension& it) {
   const bool toTheLeft = side.x() * (it.offset < 0.0 ? -1.0 : 1.0) < 0.0;
   const QColor colour = it.colour.isValid() ? it.colour : ink().line;
-  double gap = mm(kTextGap + (std::abs(it.textShift) > 0.0 ? 2.0 : 0.0));
-  if (toTheLeft) gap = -gap;
-  const QPointF at = middle + QPointF(gap, it.textShift);
-  if (it.textShift != 0.0) {
+  const QPointF at = middle + QPointF(toTheLeft ? -mm(kToText) : mm(kToText), it.textShift);
+  if (std::abs(it.textShift) > mm(kShift)) {
     QPen pen = narrow();
     pen.setColor(it.colour.isValid() ? it.colour : ink().faint);
     line(middle, at - QPointF(toTheLeft ? -mm(0.3) : mm(0.3), 0.0), pen);

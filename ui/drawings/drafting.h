@@ -43,9 +43,13 @@ struct Medium {
 
 /// How the text of a dimension lies.
 enum class Reading {
-  Along,  ///< on the dimension line, readable from below or from the right
-  Level,  ///< beside the dimension line
+  Along,   ///< on the dimension line, readable from below or from the right
+  Beyond,  ///< likewise, on the dimension line drawn out over its end: too short to carry it
+  Level,   ///< beside the dimension line
 };
+
+/// [mm] from a dimension line to its level text, clear of the ends of the extension lines.
+inline constexpr double kToText = 1.9;
 
 class Drafting {
  public:
@@ -103,6 +107,8 @@ class Drafting {
   /// arrows come from outside.
   /// @returns the box of line and text, for picking.
   QRectF dimension(const Dimension& dimension);
+  /// [device units] Along a dimension line, clear of the extension lines at its ends.
+  double roomAlong(const QString& text, bool bold = false) const;
 
   /// A leader with a filled arrow at its tip, then a text beside its end.
   QRectF leader(QPointF tip, QPointF end, const QString& text, bool bold = false);

@@ -125,11 +125,11 @@ class StackPainter {
   }
 
   void placeAcross() {
-    const double left = area_.left() + leftTextWidth() + draft_.mm(kToLine + 1.6 + kEdge);
+    const double left = area_.left() + leftTextWidth() + draft_.mm(kToLine + kToText + kEdge);
     const double right =
         area_.right() -
         std::max(draft_.textWidth(squishName(), true), draft_.textWidth(squishText(), true)) -
-        draft_.mm(kToLine + 1.6 + kEdge);
+        draft_.mm(kToLine + kToText + kEdge);
     const double width = std::max(right - left, draft_.mm(8.0));
     metalLeft_ = left;
     const double piston = draft_.textWidth(belowDeck().join(QChar(u' '))) + draft_.mm(4.5);
@@ -461,8 +461,6 @@ class StackPainter {
   }
 
   void drawLink(const Link& link) {
-    const double shift = link.textAt - (link.high + link.low) / 2.0;
-    const bool moved = std::abs(shift) > draft_.mm(0.4);
     mark(link.input, draft_.dimension({.from = QPointF(metalLeft_, link.low),
                                        .to = QPointF(metalLeft_, link.high),
                                        .offset = draft_.mm(kToLine),
@@ -470,7 +468,7 @@ class StackPainter {
                                        .reading = Reading::Level,
                                        .bold = link.bold,
                                        .colour = colourOf(link.input),
-                                       .textShift = moved ? shift : 0.0}));
+                                       .textShift = link.textAt - (link.high + link.low) / 2.0}));
   }
 
   void mark(const Input* input, const QRectF& area) { drawn_.marks.push_back({input, area}); }
@@ -478,7 +476,7 @@ class StackPainter {
   void dimensionRight() {
     const double x = pistonRight_;
     if (it_.squishGap) {
-      const QPointF middle(x + draft_.mm(kToLine + 0.7), (band_ + crown_) / 2.0);
+      const QPointF middle(x + draft_.mm(kToLine + kToText), (band_ + crown_) / 2.0);
       draft_.line(QPointF(bandEnd_, band_), QPointF(x, band_), draft_.narrow());
       QRectF area = draft_.dimension({.from = QPointF(x, band_),
                                       .to = QPointF(x, crown_),
