@@ -114,6 +114,44 @@ TEST_F(LimitsView, WhereItIsNarrowEveryBarHasItsName) {
   }
 }
 
+TEST_F(LimitsView, NoBarHasAnothersNumberWithoutTheTargets) {
+  for (const char* name : {"burdock-719", "culvert-1040", "tansy-270", "teasel-125"}) {
+    ASSERT_TRUE(document_.open(sample(QString::fromLatin1(name))));
+    for (const QSize size : {QSize(460, 300), QSize(600, 260), QSize(700, 900)}) {
+      view_.resize(size);
+      QApplication::processEvents();
+      const PlotScene& chart = scene();
+      ASSERT_FALSE(chart.panels[0].y.names.front().second.isEmpty()) << "names beside";
+      PlotCanvas canvas(nullptr);
+      const std::vector<PlotLabel> labels =
+          labelsOf(canvas, chart, view_.findChild<PlotWidget*>()->size());
+      const auto stands = [&](const PlotMark& mark) {
+        return std::ranges::any_of(labels, [&](const PlotLabel& label) {
+          const double y = canvas.toWidget(0, mark.at).y();
+          return label.words == mark.label &&
+                 std::abs(label.box.center().y() - y) <= std::max(label.box.height(), 1.0);
+        });
+      };
+      for (const PlotMark& mark : chart.marks) {
+        const bool ofTheTarget = mark.after < 0 && mark.at.y() < 0.0;
+        if (!ofTheTarget) continue;
+        EXPECT_TRUE(stands(mark)) << name << size.width() << mark.label.toStdString();
+      }
+    }
+  }
+}
+
+TEST_F(LimitsView, BesideALimitThatWaitsNoOthersNumberStands) {
+  const auto numbers = [&] {
+    return std::ranges::count_if(scene().marks,
+                                 [](const PlotMark& mark) { return mark.after >= 0; });
+  };
+  const auto before = numbers();
+  EXPECT_GT(before, 0);
+  document_.type(kTarget, in::rodLeastSection, QString());
+  EXPECT_LT(numbers(), before);
+}
+
 TEST_F(LimitsView, BreathingStandsApartAndIsNeverTheHeavyOne) {
   const auto& names = scene().panels.front().y.names;
   ASSERT_EQ(names.size(), 6u);

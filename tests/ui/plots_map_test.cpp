@@ -13,6 +13,7 @@
 #include "core/limits/results.h"
 #include "core/motion/results.h"
 #include "core/tradeoff/map.h"
+#include "tests/ui/drawn_labels.h"
 #include "tests/ui/fixture.h"
 #include "ui/plots/bore_stroke_map.h"
 #include "ui/plots/bore_stroke_scene.h"
@@ -107,6 +108,38 @@ TEST_F(MapView, RegionsBeginWhereTheCoreHasTheirLines) {
   const double foot = *all.front().aboveStroke;
   EXPECT_LT(trial.at({0.068, foot + 1e-5}, out::ceilingPistonSpeed).value, held.speed);
   EXPECT_GT(trial.at({0.068, foot - 1e-5}, out::ceilingPistonSpeed).value, held.speed);
+}
+
+TEST_F(MapView, EveryRegionIsNamedHoweverNarrowTheMap) {
+  for (const char* name : {"burdock-719", "tansy-270"}) {
+    open(QString::fromLatin1(name));
+    for (const QSize size : {QSize(320, 340), QSize(450, 330), QSize(800, 500)}) {
+      PlotCanvas canvas(nullptr);
+      const std::vector<PlotLabel> labels = labelsOf(canvas, plot().scene(), size);
+      for (const PlotRegion& region : plot().scene().regions) {
+        if (region.least.y() > plot().scene().panels[0].y.to) continue;
+        EXPECT_TRUE(std::ranges::any_of(
+            labels, [&](const PlotLabel& label) { return label.words == region.label; }))
+            << name << size.width() << region.label.toStdString();
+      }
+    }
+  }
+}
+
+TEST_F(MapView, NoNameOfAnEngineStandsOnTheLeaderOfACurve) {
+  open(QStringLiteral("culvert-1040"));
+  PlotCanvas canvas(nullptr);
+  const std::vector<PlotLabel> labels = labelsOf(canvas, plot().scene(), {300, 330});
+  const QRectF room = canvas.panelRect(0);
+  for (const PlotLabel& curve : labels) {
+    if (curve.box.left() < room.right()) continue;
+    for (const PlotLabel& label : labels) {
+      const double y = curve.box.center().y();
+      EXPECT_FALSE(label.box.right() > room.right() + 1.0 && label.box.left() < room.right() &&
+                   label.box.top() < y && y < label.box.bottom())
+          << label.words.toStdString();
+    }
+  }
 }
 
 TEST_F(MapView, CurvesOfEqualDisplacementHoldTheirDisplacement) {

@@ -270,6 +270,35 @@ TEST_F(Plot, BareWordsMoveOffALineThatWouldRunThroughThem) {
   EXPECT_GE(labels.front().box.left(), canvas.toWidget(0, {110.0, 30.0}).x() - 1.0);
 }
 
+TEST_F(Plot, ALabelIsLeftOutWithTheOneItComesAfter) {
+  PlotScene scene = smallScene();
+  scene.curves.clear();
+  scene.marks = {{.at = {100.0, 40.0}, .shape = PlotMark::Shape::None},
+                 {.at = {100.0, 20.0},
+                  .label = QStringLiteral("10 645 rpm"),
+                  .shape = PlotMark::Shape::None,
+                  .after = 0}};
+  PlotCanvas canvas(nullptr);
+  EXPECT_EQ(labelsOf(canvas, scene, {500, 200}).size(), 0u);
+  scene.marks.front().label = QStringLiteral("10 000 rpm");
+  EXPECT_EQ(labelsOf(canvas, scene, {500, 200}).size(), 2u);
+}
+
+TEST_F(Plot, AnAreaTooSmallForItsWordsHasThemBesideIt) {
+  PlotScene scene = smallScene();
+  scene.curves.clear();
+  scene.regions = {{.label = QStringLiteral("the crown meets the head"),
+                    .least = {0.0, -60.0},
+                    .most = {360.0, 4.0}}};
+  for (const QSize size : {QSize(500, 200), QSize(200, 200)}) {
+    PlotCanvas canvas(nullptr);
+    const std::vector<PlotLabel> labels = labelsOf(canvas, scene, size);
+    ASSERT_EQ(labels.size(), 1u) << size.width();
+    EXPECT_LE(labels.front().box.bottom(), canvas.toWidget(0, {0.0, 4.0}).y());
+    EXPECT_TRUE(canvas.panelRect(0).contains(labels.front().box));
+  }
+}
+
 TEST_F(Plot, WithNothingToShowThereAreNoAxesAndNoStopForTheTabKey) {
   PlotScene scene = smallScene();
   scene.curves.clear();

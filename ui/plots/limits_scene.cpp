@@ -62,18 +62,18 @@ class Chart {
     drawWanted(target);  // before the bars, whose numbers leave its name the room
     // Above the first row stands what is wanted; beside it, the more bars a row has, the lower is a
     // row of text.
-    double row = above_ ? 1.0 + more - kHead - kName : 0.3 * more - 0.3;
-    std::vector<double> rows;
+    double row = above_ ? 1.0 + more - kHead - kName - kWanted : 0.3 * more - kWanted;
+    std::vector<Row> rows;
     for (const Line& line : lines()) {
       row -= (line.governs ? 1.0 : 1.6) + more + (above_ ? kName : 0.0);
       scene_.panels[0].y.names.emplace_back(row, above_ ? QString() : line.name);
-      drawTarget(target, line, row);
-      rows.push_back(row);
+      rows.push_back({row, drawTarget(target, line, row)});
     }
     // After all of the target's, whose numbers come first where there is little room.
     for (std::size_t k = 0; k < beside.size(); ++k) {
       for (std::size_t i = 0; i < rows.size(); ++i) {
-        drawBeside(beside[k], lines()[i], rows[i] - kBeside * static_cast<double>(k + 1));
+        drawBeside(beside[k], lines()[i], rows[i].middle - kBeside * static_cast<double>(k + 1),
+                   rows[i].number);
       }
     }
     const double foot = row - (above_ ? 1.1 : 0.7) - more;
@@ -95,8 +95,14 @@ class Chart {
  private:
   static constexpr double kBeside = 0.28;          // from one bar to the next, of a row
   static constexpr double kName = 1.5;             // a name above its bars, of a row
+  static constexpr double kWanted = 0.75;          // more for what is wanted, of a row
   static constexpr double kHead = 0.42;            // above a row's middle: there its bars begin
   static constexpr std::size_t kMostVariants = 3;  // each in its own kind of line
+
+  struct Row {
+    double middle;
+    int number;  ///< place of the mark with the target's; -1: it has none
+  };
 
   /// The donor and the first variants, whose bars stand below the target's.
   std::vector<int> besideTarget() const {
@@ -155,9 +161,13 @@ class Chart {
           whyNot(assessment_, taste_, target, *line.ceiling));
   }
 
-  void drawTarget(int target, const Line& line, double row) {
+  /// @return place of the mark with its number; -1: none
+  int drawTarget(int target, const Line& line, double row) {
     const auto speed = target < 0 ? std::nullopt : lowest(assessment_, target, *line.ceiling);
-    if (!speed) return sayWhyNot(target, line, row);
+    if (!speed) {
+      sayWhyNot(target, line, row);
+      return -1;
+    }
     const bool first = line.governs && assessment_(target, out::revCeiling).value == *speed;
     drawBar(*speed, row + 0.02, 0.36,
             {.ink = line.governs ? (first ? Ink::Vermilion : Ink::Blue) : Ink::Faint,
@@ -171,16 +181,21 @@ class Chart {
     if (!above_) write({shown(*speed), row + 0.2}, text);
     nameAbove(line, row, text);
     note(target, line, *speed);
+    return static_cast<int>(scene_.marks.size()) - 1;
   }
 
-  void drawBeside(int engine, const Line& line, double foot) {
+  /// @param number the target's, without which this one would be taken for it
+  void drawBeside(int engine, const Line& line, double foot, int number) {
     const auto speed = lowest(assessment_, engine, *line.ceiling);
     if (!speed) return;
     drawBar(*speed, foot, 0.24,
             {.ink = Ink::Text,
              .fill = PlotRegion::Fill::Open,
              .outline = lineOf(assessment_.project(), engine)});
-    if (!above_) write({shown(*speed), foot + 0.12}, taste_.shown(Kind::Speed, *speed));
+    if (!above_ && number >= 0) {
+      write({shown(*speed), foot + 0.12}, taste_.shown(Kind::Speed, *speed));
+      scene_.marks.back().after = number;
+    }
     note(engine, line, *speed);
   }
 

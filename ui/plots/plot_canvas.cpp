@@ -103,6 +103,26 @@ QSharedPointer<QCPAxisTicker> tickerFor(const QCPAxis& drawn, const PlotAxis& ax
   return words;
 }
 
+/// The words in at most so many lines, as short as can be; "9500 rpm" with its hard space is one.
+QString inLines(const QString& words, int lines) {
+  const QStringList parts = words.split(u' ');
+  const auto within = [&](qsizetype letters) {
+    QStringList broken{parts.front()};
+    for (const QString& part : parts.sliced(1)) {
+      const bool fits = broken.back().size() + 1 + part.size() <= letters;
+      if (fits) {
+        broken.back() += u' ' + part;
+      } else {
+        broken << part;
+      }
+    }
+    return broken;
+  };
+  qsizetype letters = words.size() / lines;
+  while (within(letters).size() > lines) ++letters;
+  return within(letters).join(u'\n');
+}
+
 /// Labels that keep out of each other's way, and off the marks.
 class LabelPlaces {
  public:
@@ -158,7 +178,11 @@ class Drawing : public QCPLayerable {
   }
   QRectF boxOf(const QString& text) const {
     const QFontMetricsF metrics(look_.theme.font);
-    return {0.0, 0.0, metrics.horizontalAdvance(text) + 2.0 * kPad, metrics.height()};
+    double widest = 0.0;
+    const QStringList lines = text.split(u'\n');
+    for (const QString& line : lines) widest = std::max(widest, metrics.horizontalAdvance(line));
+    return {0.0, 0.0, widest + 2.0 * kPad,
+            metrics.height() + static_cast<double>(lines.size() - 1) * metrics.lineSpacing()};
   }
 
   Look look_;
@@ -253,8 +277,10 @@ class Annotations final : public Drawing {
     }
     labelCurves(*painter, places, false);  // in the margin, where they can only stand as they do
     drawn_ = drawnCurves();
+    std::vector<bool> named;
     for (const PlotMark& mark : look_.scene.marks) {
-      labelMark(*painter, mark, places);
+      const bool may = mark.after < 0 || named[static_cast<std::size_t>(mark.after)];
+      named.push_back(may && labelMark(*painter, mark, places));
     }
     labelCurves(*painter, places, true);
     for (const PlotRegion& region : look_.scene.regions) {
@@ -316,87 +342,105 @@ class Annotations final : public Drawing {
     places.take(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r));
   }
 
-  void labelMark(QCPPainter& painter, const PlotMark& mark, LabelPlaces& places) const {
+  /// @return the label stands
+  bool labelMark(QCPPainter& painter, const PlotMark& mark, LabelPlaces& places) const {
     const QRectF room = rect(mark.panel)->rect();
     if (mark.label.isEmpty() || !room.adjusted(-1, -1, 1, 1).contains(place(mark.panel, mark.at))) {
-      return;
+      return false;
     }
-    if (mark.shape == PlotMark::Shape::None) {
-      labelEnd(painter, mark, room, places);
-    } else {
-      labelPoint(painter, mark, room, places);
-    }
+    return mark.shape == PlotMark::Shape::None ? labelEnd(painter, mark, room, places)
+                                               : labelPoint(painter, mark, room, places);
   }
 
-  /// Bare words belong to what ends there, a bar or a line: beside its end, never on a bar; a
-  /// little farther on where a line runs through them; left out where there is no room.
-  void labelEnd(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
+  /// Bare words belong to what ends there, a bar or a line: beside its end, never on a bar, first
+  /// where they cover no other; a little higher or lower where others stand, or farther on where a
+  /// line runs through them; left out where there is no room.
+  bool labelEnd(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
                 LabelPlaces& places) const {
     const QPointF at = place(mark.panel, mark.at);
-    const QString words =
-        QFontMetricsF(look_.theme.font)
-            .elidedText(mark.label, Qt::ElideRight, room.width() - 2.0 * kPad - 2.0);
+    const double widest = room.width() - 2.0;
+    const QString words = boxOf(mark.label).width() <= widest
+                              ? mark.label
+                              : QFontMetricsF(look_.theme.font)
+                                    .elidedText(mark.label, Qt::ElideRight, widest - 2.0 * kPad);
+    const bool names = at.x() < room.left() + 1.0;  // its row, from the axis on
     QRectF box = boxOf(words);
-    const auto stands = [&](double left, bool clear) {
-      box.moveTopLeft({left, at.y() - box.height() / 2});
+    enum class Over { Nothing, Lines, Bars };
+    const auto stands = [&](double left, double down, Over over) {
+      box.moveTopLeft({left, at.y() - box.height() / 2 + down});
       box.moveTop(std::max(room.top(), std::min(box.top(), room.bottom() - box.height())));
       const QRectF within = box.adjusted(kLabelRim, 0.0, -kLabelRim, 0.0);  // the line is beside it
       const bool before = left < at.x();
       return room.contains(box) && places.isFree(within) &&
              !(before && coversArea(mark.panel, within)) &&
-             !(clear && coversCurve(mark.panel, within));
+             !(over != Over::Bars && !names && coversBar(mark.panel, within)) &&
+             !(over == Over::Nothing && coversCurve(mark.panel, within));
     };
-    std::vector<double> lefts{at.x(), at.x() - box.width()};
-    const bool names = at.x() < room.left() + 1.0;  // its row, from the axis on
-    const double farthest = !names && stands(at.x(), false) ? box.width() : 0.0;
-    for (double on = kLabelInset; on < farthest; on += kLabelInset) lefts.push_back(at.x() + on);
-    for (const bool clear : {true, false}) {
-      for (const double left : lefts) {
-        if (!stands(left, clear)) continue;
-        places.take(box, words);
+    const auto somewhere = [&](double down, Over over) {
+      std::vector<double> lefts{at.x(), at.x() - box.width()};
+      const double farthest = !names && stands(at.x(), down, Over::Lines) ? box.width() : 0.0;
+      for (double on = kLabelInset; on < farthest; on += kLabelInset) lefts.push_back(at.x() + on);
+      return std::any_of(lefts.begin(), lefts.end(),
+                         [&](double left) { return stands(left, down, over); });
+    };
+    for (const Over over : {Over::Nothing, Over::Lines, Over::Bars}) {
+      for (const double share : {0.0, 0.25, -0.25, 0.5, -0.5}) {
+        const bool steps = mark.after < 0 || share == 0.0;  // the others keep to their bars
+        if (!steps || !somewhere(share * box.height(), over)) continue;
+        places.take(box, mark.label);
         write(painter, box.adjusted(kLabelRim, 0.0, -kLabelRim, 0.0), words, Ink::Text, true);
-        return;
+        return true;
       }
     }
+    return false;
   }
 
   /// Next to its mark and nearer to it than to any other, first where no curve is; away from it,
-  /// led to it, where there is no room.
-  void labelPoint(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
+  /// led to it, where there is no room. One that keeps clear stays within the frame where it can.
+  bool labelPoint(QCPPainter& painter, const PlotMark& mark, const QRectF& room,
                   LabelPlaces& places) const {
     const QPointF at = place(mark.panel, mark.at);
-    QRectF box = boxOf(mark.label);
+    const QRectF beyond = room.adjusted(0, 0, rightMargin(), 0);
     const double gap = kMarkRadius + 1.0;
-    const double w = box.width();
-    const double h = box.height();
-    const QPointF beside(gap, -h / 2);
-    const std::array offsets{QPointF(gap, -h - gap),      beside,
-                             QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
-                             QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
-                             QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap),
-                             QPointF(gap, -2 * h - gap),  QPointF(-w - gap, h + gap)};
-    const QRectF limits = room.adjusted(0, 0, rightMargin(), 0);
-    const auto stands = [&](QPointF corner, bool clear) {
+    QString words;
+    QRectF box;
+    const auto stands = [&](QPointF corner, const QRectF& limits, bool clear) {
       box.moveTopLeft(corner);
-      if (!limits.contains(box) || !places.isFree(box)) return false;
-      if (clear && coversCurve(mark.panel, box)) return false;
-      places.take(box, mark.label);
-      return true;
+      return limits.contains(box) && places.isFree(box) && !(clear && coversCurve(mark.panel, box));
     };
-    const auto near = [&](bool clear) {
+    const auto near = [&](const QRectF& limits, bool clear) {
+      const double w = box.width();
+      const double h = box.height();
+      const std::array offsets{QPointF(gap, -h - gap),      QPointF(gap, -h / 2),
+                               QPointF(gap, gap),           QPointF(-w - gap, -h / 2),
+                               QPointF(-w - gap, -h - gap), QPointF(-w - gap, gap),
+                               QPointF(-w / 2, -h - gap),   QPointF(-w / 2, gap),
+                               QPointF(gap, -2 * h - gap),  QPointF(-w - gap, h + gap)};
       return std::any_of(offsets.begin(), offsets.end(), [&](QPointF offset) {
-        return belongs(QRectF(at + offset, box.size()), mark) && stands(at + offset, clear);
+        return belongs(QRectF(at + offset, box.size()), mark) && stands(at + offset, limits, clear);
       });
     };
-    const auto inPanel = [&](QPointF corner) { return stands(corner, true); };
     const auto away = [&] {
-      const std::vector<QPointF> corners = cornersAround(at + beside, box.size(), room);
-      return std::any_of(corners.begin(), corners.end(), inPanel);
+      const std::vector<QPointF> corners =
+          cornersAround(at + QPointF(gap, -box.height() / 2), box.size(), room);
+      return std::any_of(corners.begin(), corners.end(),
+                         [&](QPointF corner) { return stands(corner, room, true); });
     };
-    if (near(true) || (!mark.keepsClear && near(false)) || away()) {
-      if (!mark.keepsClear) leadTo(painter, box, at);  // those say whose they are
-      write(painter, box, mark.label, Ink::Text);
+    const auto clearOfFrame = [&](int lines) {
+      words = inLines(mark.label, lines);
+      box = boxOf(words);
+      return near(room, true) || away();
+    };
+    if (!mark.keepsClear || !(clearOfFrame(1) || clearOfFrame(2) || clearOfFrame(3))) {
+      words = mark.label;
+      box = boxOf(words);
+      if (!near(beyond, true) && (mark.keepsClear || !(near(beyond, false) || away())))
+        return false;
     }
+    places.take(box, mark.label);
+    if (!mark.keepsClear) leadTo(painter, box, at);  // those say whose they are
+    write(painter, box, words, Ink::Text);
+    return true;
   }
 
   /// No other mark is as near to the label as its own.
@@ -421,9 +465,16 @@ class Annotations final : public Drawing {
 
   bool coversArea(int panel, const QRectF& box) const {
     return std::any_of(look_.scene.regions.begin(), look_.scene.regions.end(),
-                       [&](const PlotRegion& region) {
-                         return region.panel == panel && areaOf(region).intersects(box);
-                       });
+                       [&](const PlotRegion& region) { return covers(panel, box, region); });
+  }
+  bool coversBar(int panel, const QRectF& box) const {
+    return std::any_of(
+        look_.scene.regions.begin(), look_.scene.regions.end(), [&](const PlotRegion& region) {
+          return region.fill == PlotRegion::Fill::Solid && covers(panel, box, region);
+        });
+  }
+  bool covers(int panel, const QRectF& box, const PlotRegion& region) const {
+    return region.panel == panel && areaOf(region).intersects(box);
   }
 
   /// Where a label of this size could stand in a panel, the nearest first.
@@ -570,23 +621,35 @@ class Annotations final : public Drawing {
     for (const End& end : ends) {
       painter.setPen(
           QPen(look_.theme[end.curve->ink], end.curve->heavy ? 2.0 : 0.0, end.curve->line));
-      painter.drawLine(end.at, QPointF(end.box.left() + 2.0, end.box.center().y()));
+      const QPointF word(end.box.left() + 2.0, end.box.center().y());
+      painter.drawLine(end.at, word);
+      places.take(QRectF(end.at, word).normalized().adjusted(0.0, -1.0, 0.0, 1.0));
       places.take(end.box, end.curve->label);
       painter.setPen(look_.theme.text);
       painter.drawText(end.box, Qt::AlignCenter, end.curve->label);
     }
   }
 
+  /// Within the area, in as few lines as have room; else beside it, led to it.
+  void labelRegion(QCPPainter& painter, const PlotRegion& region, LabelPlaces& places) const {
+    constexpr std::array kLines{1, 2, 3};
+    const QRectF visible = areaOf(region) & QRectF(rect(region.panel)->rect());
+    if (region.label.isEmpty() || visible.isEmpty()) return;
+    const auto by = [&](auto way) {
+      return std::any_of(kLines.begin(), kLines.end(), [&](int lines) {
+        return (this->*way)(painter, region, inLines(region.label, lines), places);
+      });
+    };
+    if (!by(&Annotations::labelWithin)) by(&Annotations::labelOutside);
+  }
+
   /// Just above the line where the area begins; higher up, with a leader to it, where others are in
   /// the way.
-  void labelRegion(QCPPainter& painter, const PlotRegion& region, LabelPlaces& places) const {
+  bool labelWithin(QCPPainter& painter, const PlotRegion& region, const QString& words,
+                   LabelPlaces& places) const {
     const QRectF area = areaOf(region);
     const QRectF visible = area & QRectF(rect(region.panel)->rect());
-    QRectF box = boxOf(region.label);
-    if (region.label.isEmpty() || visible.width() < box.width() + kLabelInset ||
-        visible.height() < box.height()) {
-      return;
-    }
+    QRectF box = boxOf(words);
     const double lowest = visible.bottom() - kLabelGap - box.height();
     for (double top = lowest; top > visible.top(); top -= 0.5 * box.height()) {
       for (double left = visible.left() + kLabelInset; left + box.width() < visible.right();
@@ -601,10 +664,45 @@ class Annotations final : public Drawing {
           places.take(leader);
           lead(painter, leader);
         }
-        write(painter, box, region.label, Ink::Text);
-        return;
+        write(painter, box, words, Ink::Text);
+        return true;
       }
     }
+    return false;
+  }
+
+  /// As near as there is room to where the area begins; to its middle, where that is not seen.
+  bool labelOutside(QCPPainter& painter, const PlotRegion& region, const QString& words,
+                    LabelPlaces& places) const {
+    const QRectF room = rect(region.panel)->rect();
+    const QRectF area = areaOf(region);
+    const QRectF visible = area & room;
+    const QRectF own = visible.adjusted(0.0, -kLabelGap, 0.0, kLabelGap);
+    const double y = area.bottom() == visible.bottom() ? visible.bottom() : visible.center().y();
+    QRectF box = boxOf(words);
+    for (const bool clear : {true, false}) {
+      for (const double share : {0.5, 0.1, 0.9}) {
+        const QPointF at(visible.left() + share * visible.width(), y);
+        const QPointF nearest = at - QPointF(box.width() / 2, box.height() / 2);
+        for (const QPointF& corner : cornersAround(nearest, box.size(), room)) {
+          box.moveTopLeft(corner);
+          const QPointF from = nearestIn(box, at);
+          const QRectF leader = QRectF(from, at).normalized().adjusted(-0.5, 0.0, 0.5, 0.0);
+          if (box.intersects(own) || !isClear(box, region, places) || !places.isFree(leader) ||
+              (clear && coversCurve(region.panel, box))) {
+            continue;
+          }
+          places.take(box, region.label);
+          places.take(leader);
+          painter.setPen(QPen(look_.theme.faint, 0.0));
+          painter.drawLine(from, at);
+          drawDot(painter, at);
+          write(painter, box, words, Ink::Text);
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /// No label stands there, and the line of no other area runs through it.
@@ -626,8 +724,11 @@ class Annotations final : public Drawing {
   void lead(QCPPainter& painter, const QRectF& leader) const {
     painter.setPen(QPen(look_.theme.faint, 0.0));
     painter.drawPolyline(QPolygonF({leader.topRight(), leader.topLeft(), leader.bottomLeft()}));
+    drawDot(painter, leader.bottomLeft());
+  }
+  void drawDot(QCPPainter& painter, QPointF at) const {
     painter.setBrush(look_.theme.faint);
-    painter.drawEllipse(leader.bottomLeft(), 1.5, 1.5);
+    painter.drawEllipse(at, 1.5, 1.5);
   }
 };
 

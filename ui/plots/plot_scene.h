@@ -62,6 +62,7 @@ struct PlotMark {
   enum class Shape : std::uint8_t { Disc, Ring, Square, Diamond, None } shape = Shape::Disc;
   bool draggable = false;
   bool keepsClear = false;  ///< its label is left out where it would cover a curve
+  int after = -1;           ///< place of the mark without whose label it has none; -1: none
 };
 
 /// Data behind a plot whose table is not described in the core, in the units shown.
