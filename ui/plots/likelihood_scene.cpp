@@ -24,8 +24,6 @@ using describe::Rows;
 using describe::State;
 using units::Kind;
 
-constexpr int kLowest = 2;  // height of the words of percentiles; limits stand above them
-
 QString tr(const char* text) { return QCoreApplication::translate("LikelihoodScene", text); }
 
 /// What is drawn of one number.
@@ -113,17 +111,17 @@ class Chart {
     panel.x.to = shown(bins_.high);
   }
 
-  /// A line up to the words that name it, on one of the heights above the bars.
-  void addLine(double value, const QString& words, int height, Ink ink, Qt::PenStyle line) {
-    constexpr int kHeights = 3;
-    const PlotAxis& y = scene_.panels[0].y;
-    const double top = y.to - (y.to - most_) * (height + 0.5) / kHeights;
+  /// A line up to the words that name it.
+  void addLine(double value, const QString& words, double top, Ink ink, Qt::PenStyle line) {
     scene_.curves.push_back(lineBetween({shown(value), 0.0}, {shown(value), top}, {}, ink, line));
     scene_.marks.push_back(
         {.at = {shown(value), top}, .label = words, .ink = ink, .shape = PlotMark::Shape::None});
   }
 
+  /// Named beside the bars, which are low there.
   void addPercentiles() {
+    constexpr double kHeight = 0.6;  // of the highest bar
+    QStringList ends;
     const describe::Tabulated table =
         document_.evaluation().tabulated(engine_, out::likelihood, cylinder_);
     if (table.state != State::Value) return;
@@ -133,9 +131,15 @@ class Chart {
       if (below != 0.025 && below != 0.5 && below != 0.975) continue;
       const double value = table.rows[side_.percentile].numbers[at];
       const bool middle = below == 0.5;  // of the bars anyway: its words would only crowd
-      addLine(value, middle ? QString() : taste_.number(side_.result.kind, value, decimals()),
-              kLowest, Ink::Faint, Qt::DashLine);
+      const QString number = taste_.number(side_.result.kind, value, decimals());
+      addLine(value, middle ? QString() : number, (middle ? 1.0 : kHeight) * most_, Ink::Faint,
+              Qt::DashLine);
+      if (!middle) ends << number;
     }
+    if (ends.size() != 2) return;
+    QString& title = scene_.panels[0].y.title;
+    title = tr("%1 · %2 from %3 to %4")
+                .arg(title, taste_.shown(Kind::Share, 0.95, 0), ends.front(), ends.back());
   }
 
   int decimals() const { return side_.result.kind == Kind::FineLength ? 3 : 2; }
@@ -151,7 +155,10 @@ class Chart {
       if (value < bins_.low - kBeside * whole || value > bins_.high + kBeside * whole) continue;
       x.from = std::min(x.from, shown(value) - 0.02 * shown(whole));
       x.to = std::max(x.to, shown(value) + 0.02 * shown(whole));
-      addLine(value, taste_.label(*input), lines_++ % kLowest,
+      constexpr int kHeights = 2;  // above the bars
+      const double to = scene_.panels[0].y.to;
+      addLine(value, taste_.label(*input),
+              to - (to - most_) * (lines_++ % kHeights + 0.5) / kHeights,
               input == side_.least ? Ink::Vermilion : Ink::Text, Qt::SolidLine);
     }
   }
