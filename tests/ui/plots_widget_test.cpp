@@ -14,6 +14,7 @@
 #include "tests/ui/drawn_labels.h"
 #include "tests/ui/fixture.h"
 #include "tests/ui/print_page.h"
+#include "ui/plots/likelihood_scene.h"
 #include "ui/plots/plot_export.h"
 #include "ui/plots/plot_theme.h"
 #include "ui/plots/plot_widget.h"
@@ -339,6 +340,31 @@ TEST_F(Plot, APictureIsLightWhateverTheScreen) {
 TEST_F(Plot, AnUnknownKindOfFileIsRefusedInWords) {
   EXPECT_FALSE(
       savePlot(smallScene(), {300, 200}, folder_.filePath(QStringLiteral("plot.xyz"))).isEmpty());
+}
+
+TEST_F(WithDocument, TheNumbersInAChartOfChancesAreThoseItsTitleNames) {
+  for (const char* name : {"burdock-719", "culvert-1040", "tansy-270"}) {
+    ASSERT_TRUE(document_.open(sample(QString::fromLatin1(name))));
+    const CylinderShown which{document_.project().target(), 0};
+    for (const PlotScene& chart :
+         {gapScene(document_, which, {}), ratioScene(document_, which, {})}) {
+      const QStringList words = chart.panels[0]
+                                    .y.title.split(QStringLiteral(" from "))
+                                    .back()
+                                    .split(QStringLiteral(" to "));
+      ASSERT_EQ(words.size(), 2) << name;
+      PlotCanvas canvas(nullptr);
+      const std::vector<PlotLabel> labels = labelsOf(canvas, chart, {310, 150});
+      for (const PlotMark& mark : chart.marks) {
+        if (mark.label.isEmpty()) continue;
+        EXPECT_NE(std::ranges::find(labels, mark.label, &PlotLabel::words), labels.end())
+            << name << mark.label.toStdString();
+      }
+      for (const QString& word : words) {
+        EXPECT_NE(std::ranges::find(chart.marks, word, &PlotMark::label), chart.marks.end());
+      }
+    }
+  }
 }
 
 }  // namespace
