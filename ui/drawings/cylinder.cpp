@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/clearance/results.h"
 #include "core/deck/results.h"
 #include "core/describe/refusal.h"
 #include "core/describe/wording.h"
@@ -145,6 +146,8 @@ class CylinderReader {
     drawn_.rodHalfWidth = measure(in::rodHalfWidth);
     drawn_.ringWidth = measure(in::ringWidth);
     readLinerBottom();
+    drawn_.skirtToWeb = result(out::skirtToWeb);
+    drawn_.skirtOut = result(out::skirtOut);
     if (stands(in::chamberVolume)) {
       drawn_.chamberVolume = value(in::chamberVolume);
     } else {

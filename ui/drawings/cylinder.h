@@ -47,6 +47,8 @@ struct Cylinder {
   double crownVolume = 0.0;                 ///< [m3] positive: a dome, negative: a dish
   std::optional<double> deckClearance;      ///< [m] where there is a result
   std::optional<double> squishGap;          ///< [m] where there is a result
+  std::optional<double> skirtToWeb;         ///< [m] where there is a result
+  std::optional<double> skirtOut;           ///< [m] of the liner, where there is a result
   const describe::Input* wanted = nullptr;  ///< the figure the spacer is made for
 
   QStringList notGiven;  ///< names of entries that were assumed

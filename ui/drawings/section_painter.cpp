@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 #include "core/units/style.h"
 #include "ui/document/taste.h"
@@ -54,22 +55,20 @@ double capHeight(double volume, double radius) {
   return height;
 }
 
-/// Numbers beside a dimension line are worth this much of the scale.
-constexpr double kWorthTheRoom = 0.8;
-
 class SectionPainter {
  public:
   SectionPainter(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                  const units::Style& style, const SectionOptions& options)
-      : draft_(draft),
-        area_(area),
-        it_(cylinder),
-        style_(style),
-        standardScale_(options.standardScale) {
+      : draft_(draft), area_(area), it_(cylinder), style_(style), options_(options) {
     pose_ = motion::pose(it_.mechanism, options.crankAngle);
+    const auto stands = [&](double angle) {
+      return std::abs(std::remainder(options.crankAngle - angle, 2.0 * std::numbers::pi)) < 1e-3;
+    };
     const double top = motion::topDeadCentreAngle(it_.mechanism);
-    drawn_.atTop =
-        std::abs(std::remainder(options.crankAngle - top, 2.0 * std::numbers::pi)) < 1e-3;
+    drawn_.atTop = stands(top);
+    // A throw that points straight down is not seen to stand beside an offset bottom dead centre.
+    atBottom_ = stands(motion::bottomDeadCentreAngle(it_.mechanism)) || stands(std::numbers::pi);
+    crownAtTop_ = motion::pose(it_.mechanism, top).gudgeonPin.y + it_.compressionHeight;
     place();
   }
 
@@ -110,59 +109,63 @@ class SectionPainter {
                     reach_ * scale) +
            draft_.mm(kDimension + kEdge);
   }
-  double rightOf(double scale) const {
-    return reach_ * scale + draft_.mm(kToDimension + kEdge) +
-           (roomBeside_ ? besideLine(scale) : 0.0);
+  double rightOf(double scale, bool level) const {
+    return reach_ * scale + draft_.mm(kToDimension + kEdge) + (level ? besideLine_ : 0.0);
   }
-  /// Room beyond the dimension line on the right for what is too short to carry its number.
-  double besideLine(double scale) const {
-    double widest = 0.0;
-    for (const Measure& measure : {it_.throwRadius, it_.rodLength, it_.compressionHeight}) {
-      const QString text = length(measure);
-      if (carries(measure * scale, text)) continue;
-      widest = std::max(widest, draft_.textWidth(text) + draft_.mm(1.0));
+  double above(double scale, bool level) const {
+    const double number = std::max(crownAtTop_, it_.deckHeight) * scale + overLine_;
+    return level ? headTop() * scale : std::max(headTop() * scale, number);
+  }
+  double below(double scale, bool level) const {
+    return level ? crankReach() * scale : std::max(crankReach() * scale, overLine_);
+  }
+  /// What the widest number on the right takes beside its dimension line or over its end.
+  void measureNumbers() {
+    for (const QString& text : {length(it_.compressionHeight), length(2.0 * it_.throwRadius)}) {
+      besideLine_ = std::max(besideLine_, draft_.mm(kToText) + draft_.textWidth(text));
+      overLine_ = std::max(overLine_, draft_.roomAlong(text));
     }
-    return widest;
+    for (const Clearance& one : clearances()) {
+      besideLine_ = std::max(besideLine_, draft_.mm(kToText) + draft_.textWidth(one.text, true));
+    }
   }
-  /// A dimension line is as long as its number, clear of the lines at its ends.
-  bool carries(double line, const QString& text) const {
-    return line > draft_.textWidth(text) + draft_.mm(0.3);
-  }
-  bool fits(double scale) const {
-    return leftOf(scale) + rightOf(scale) <= area_.width() &&
-           (headTop() + crankReach()) * scale + draft_.mm(2.0 * kEdge) <= area_.height();
+  bool fits(double scale, bool level) const {
+    return leftOf(scale) + rightOf(scale, level) <= area_.width() &&
+           above(scale, level) + below(scale, level) + draft_.mm(2.0 * kEdge) <= area_.height();
   }
 
   /// Chooses scale and origin so that every crank angle finds room.
   void place() {
     reach_ = std::max(outside(kCrankcase) + std::abs(it_.boreAxis), crankReach());
-    const double perMetre = draft_.mm(1000.0);
-    if (standardScale_) {
-      const auto chosen = std::ranges::find_if(
-          kReductions, [&](double reduction) { return fits(perMetre / reduction); });
-      drawn_.reduction = chosen != kReductions.end() ? *chosen : kReductions.back();
-    } else {
-      const double largest = largestFitting();
-      roomBeside_ = true;
-      const double withRoom = largestFitting();
-      roomBeside_ = withRoom > kWorthTheRoom * largest;
-      drawn_.reduction = perMetre / (roomBeside_ ? withRoom : largest);
-    }
-    scale_ = perMetre / drawn_.reduction;
-    const double spareWide = area_.width() - leftOf(scale_) - rightOf(scale_);
-    const double spareHigh = area_.height() - (headTop() + crankReach()) * scale_;
+    measureNumbers();
+    const double withLevel = reductionWith(true);
+    // Those of clearances are always level.
+    const double withBeyond = clearances().empty() ? reductionWith(false) : withLevel;
+    level_ = withLevel <= withBeyond;
+    drawn_.reduction = std::min(withLevel, withBeyond);
+    scale_ = draft_.mm(1000.0) / drawn_.reduction;
+    const double spareWide = area_.width() - leftOf(scale_) - rightOf(scale_, level_);
+    const double spareHigh = area_.height() - above(scale_, level_) - below(scale_, level_);
     origin_ = QPointF(area_.left() + leftOf(scale_) + spareWide / 2.0,
-                      area_.top() + spareHigh / 2.0 + headTop() * scale_);
+                      area_.top() + spareHigh / 2.0 + above(scale_, level_));
   }
 
-  double largestFitting() const {
-    double low = 1e-6 * draft_.mm(1000.0);
-    double high = 1e3 * draft_.mm(1000.0);
+  /// The least that finds room.
+  /// @param level numbers too wide for their dimension lines stand beside them
+  double reductionWith(bool level) const {
+    const double perMetre = draft_.mm(1000.0);
+    if (options_.standardScale) {
+      const auto chosen = std::ranges::find_if(
+          kReductions, [&](double reduction) { return fits(perMetre / reduction, level); });
+      return chosen != kReductions.end() ? *chosen : kReductions.back();
+    }
+    double low = 1e-6 * perMetre;
+    double high = 1e3 * perMetre;
     for (int i = 0; i < 60; ++i) {
       const double middle = std::sqrt(low * high);
-      (fits(middle) ? low : high) = middle;
+      (fits(middle, level) ? low : high) = middle;
     }
-    return low;
+    return perMetre / low;
   }
 
   QPointF at(double x, double y) const { return origin_ + QPointF(x, -y) * scale_; }
@@ -455,27 +458,75 @@ class SectionPainter {
     return it_.deckClearance ? length(value) : QStringLiteral("?");
   }
 
+  /// A number that the line is too short for stands to its right where there is room, or else over
+  /// its end where no other dimension begins.
+  enum class End { Upper, Lower };
+
   void vertical(double x, double edgeLow, double low, double edgeHigh, double high,
-                const QString& text) {
-    const QPointF from(edgeLow, at(0.0, low).y());
-    const QPointF to(edgeHigh, at(0.0, high).y());
-    // The line itself stands at x; its extension lines begin at the part.
-    for (const QPointF& edge : {from, to}) {
-      const double beyond = x < edge.x() ? -draft_.mm(1.2) : draft_.mm(1.2);
-      draft_.line(edge, QPointF(x + beyond, edge.y()), draft_.narrow());
-    }
-    const QPointF lower(x, from.y());
-    const QPointF upper(x, to.y());
-    const bool carried = carries(std::abs(from.y() - to.y()), text);
-    // Level text stands to the left of the way: downwards that is away from the parts.
-    const bool away =
-        x > origin_.x() && !carried && x + draft_.textWidth(text) + draft_.mm(1.0) <= area_.right();
-    const bool along = carried || (!away && !standardScale_ &&
-                                   std::abs(from.y() - to.y()) > 0.6 * draft_.textWidth(text));
-    draft_.dimension({.from = away ? upper : lower,
-                      .to = away ? lower : upper,
+                const QString& text, End end = End::Upper) {
+    extend(x, edgeLow, low);
+    extend(x, edgeHigh, high);
+    const QPointF lower(x, at(0.0, std::min(low, high)).y());
+    const QPointF upper(x, at(0.0, std::max(low, high)).y());
+    const bool carried = std::abs(lower.y() - upper.y()) > draft_.roomAlong(text);
+    const bool level = !carried && level_ && x > origin_.x();
+    const bool upwards = end == End::Upper && !level;  // level text stands to the left of the way
+    draft_.dimension({.from = upwards ? lower : upper,
+                      .to = upwards ? upper : lower,
                       .text = text,
-                      .reading = along ? Reading::Along : Reading::Level});
+                      .reading = carried ? Reading::Along
+                                 : level ? Reading::Level
+                                         : Reading::Beyond});
+  }
+
+  /// From a part to the dimension line at x.
+  void extend(double x, double edge, double level) {
+    const double y = at(0.0, level).y();
+    const double beyond = x < edge ? -draft_.mm(1.2) : draft_.mm(1.2);
+    draft_.line(QPointF(edge, y), QPointF(x + beyond, y), draft_.narrow());
+  }
+
+  /// What the skirt keeps at bottom dead centre, between two edges [m] from bore and crank axis.
+  struct Clearance {
+    QPointF one;
+    QPointF other;
+    QString text;
+  };
+
+  /// Those that are known and asked for, from above.
+  std::vector<Clearance> clearances() const {
+    std::vector<Clearance> all;
+    if (!options_.clearances) return all;
+    const QPointF skirt(it_.bore / 2.0, pose_.gudgeonPin.y - it_.skirt);
+    if (it_.skirtOut && *it_.skirtOut > 0.0) {
+      all.push_back({QPointF(outside(kSpigotWall), it_.linerBottom), skirt,
+                     length(*it_.skirtOut, Kind::FineLength)});
+    }
+    if (it_.skirtToWeb) {
+      all.push_back({skirt, QPointF(smallEndRadius(), it_.counterweight),
+                     length(*it_.skirtToWeb, Kind::FineLength)});
+    }
+    return all;
+  }
+
+  /// Their numbers stand beside the line, clear of each other.
+  void paintClearances(double x) {
+    double least = area_.top();
+    for (const Clearance& it : clearances()) {
+      for (const QPointF& edge : {it.one, it.other}) {
+        extend(x, beside(edge.x(), 0.0).x() + draft_.mm(0.8), edge.y());
+      }
+      const double high = at(0.0, std::max(it.one.y(), it.other.y())).y();
+      const double low = at(0.0, std::min(it.one.y(), it.other.y())).y();
+      const double text = std::max((high + low) / 2.0, least);
+      draft_.dimension({.from = QPointF(x, high),
+                        .to = QPointF(x, low),
+                        .text = it.text,
+                        .reading = Reading::Level,
+                        .bold = true,
+                        .textShift = text - (high + low) / 2.0});
+      least = text + draft_.textHeight();
+    }
   }
 
   void paintDimensions() {
@@ -487,13 +538,14 @@ class SectionPainter {
       const double throwTop = pose_.crankpin.y;
       const double pin = pose_.gudgeonPin.y;
       vertical(right, shaft + draft_.mm(1.5), 0.0, at(bigEndRadius(), 0.0).x() + draft_.mm(0.8),
-               throwTop, length(it_.throwRadius));
+               throwTop, length(it_.throwRadius), End::Lower);
       vertical(right, at(bigEndRadius(), 0.0).x() + draft_.mm(0.8), throwTop, flange, pin,
                length(it_.rodLength));
       vertical(right, flange, pin, flange, crown(), length(it_.compressionHeight));
     } else {
       const double below = it_.deckHeight - crown();
       vertical(right, flange, crown(), flange, it_.deckHeight, height(below));
+      if (atBottom_) paintClearances(right);
     }
     const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + kToCallouts);
     const double leftmost = std::min(left, at(-crankReach(), 0.0).x() - draft_.mm(3.0));
@@ -522,22 +574,27 @@ class SectionPainter {
 
   void sayPlate(QPointF foot) {
     const QString word = it_.spacer > 0.0 ? QStringLiteral("spacer") : QStringLiteral("skim");
-    draft_.leader(plateTip(), foot, word, true);
+    const bool bold = !options_.clearances;  // then those are the answer
+    draft_.leader(plateTip(), foot, word, bold);
     draft_.text(foot + QPointF(-draft_.mm(0.7), draft_.textHeight()), Qt::AlignRight,
-                length(std::abs(it_.spacer.value)), true);
+                length(std::abs(it_.spacer.value)), bold);
   }
 
   Drafting& draft_;
   const QRectF area_;
   const Cylinder& it_;
   const units::Style& style_;
-  bool standardScale_;
-  bool roomBeside_ = false;  ///< is kept for numbers beside the dimension lines on the right
+  const SectionOptions& options_;
   motion::Pose pose_;
   double scale_ = 1.0;  ///< [device units per m]
   double reach_ = 0.0;  ///< [m] of the widest part from the crank axis
   QPointF origin_;      ///< the crank axis [device units]
   SectionDrawn drawn_;
+  bool atBottom_ = false;
+  bool level_ = false;       ///< numbers have room to the right of the dimension line
+  double besideLine_ = 0.0;  ///< [device units]
+  double overLine_ = 0.0;    ///< [device units]
+  double crownAtTop_ = 0.0;  ///< [m] above the crank axis
 };
 
 }  // namespace

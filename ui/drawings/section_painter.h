@@ -11,6 +11,7 @@ namespace strokewright::ui {
 struct SectionOptions {
   double crankAngle = 0.0;     ///< [rad]
   bool standardScale = false;  ///< 1 : 2, 1 : 2.5, …, as on a drawing; otherwise fit the area
+  bool clearances = false;     ///< what the skirt keeps at bottom dead centre is the answer
 };
 
 /// What came of it, to be said beside the drawing.
@@ -23,7 +24,7 @@ struct SectionDrawn {
 ///
 /// Outlines from the builder's numbers are wide, assumed ones narrow with two dots between dashes.
 /// At top dead centre throw, rod and compression height are dimensioned; elsewhere how far the
-/// crown stands below the deck.
+/// crown stands below the deck, and at the bottom the clearances, where they are the answer.
 SectionDrawn paintSection(Drafting& draft, const QRectF& area, const Cylinder& cylinder,
                           const units::Style& style, const SectionOptions& options);
 

@@ -21,12 +21,20 @@ void SectionView::setCrankAngle(double angle) {
   describe();
 }
 
+void SectionView::showClearances() {
+  clearances_ = true;
+  update();
+}
+
 void SectionView::draw(Drafting& draft, const Cylinder& cylinder) {
-  const QString note = taste().inTerms(notFromNumbers(cylinder));
+  const QString note =
+      tr("Section of cylinder %1. %2.")
+          .arg(QString::number(cylinder.number), taste().inTerms(notFromNumbers(cylinder)));
   const QRect foot = footBox(note);
   draft.painter().setPen(draft.ink().faint);
   draft.painter().drawText(foot, Qt::AlignLeft | Qt::TextWordWrap, note);
-  paintSection(draft, aboveFoot(foot), cylinder, taste().style(), {.crankAngle = crankAngle_});
+  paintSection(draft, aboveFoot(foot), cylinder, taste().style(),
+               {.crankAngle = crankAngle_, .clearances = clearances_});
 }
 
 QString SectionView::inWords(const Cylinder& cylinder) const {

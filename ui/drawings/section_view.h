@@ -12,6 +12,7 @@ class SectionView final : public CylinderView {
   SectionView(Document& document, Taste& taste, QWidget* parent = nullptr);
 
   void setCrankAngle(double angle);  ///< [rad] after the throw stands along the cylinder axis
+  void showClearances();             ///< of the skirt at bottom dead centre: they are the answer
 
  protected:
   void draw(Drafting& draft, const Cylinder& cylinder) override;
@@ -19,6 +20,7 @@ class SectionView final : public CylinderView {
 
  private:
   double crankAngle_ = 0.0;
+  bool clearances_ = false;
 };
 
 }  // namespace strokewright::ui
