@@ -1,15 +1,19 @@
 #include <gtest/gtest.h>
 
+#include <QComboBox>
 #include <QSignalSpy>
 #include <QTest>
 #include <numbers>
 
 #include "core/deck/results.h"
 #include "tests/ui/fixture.h"
+#include "tests/ui/painted.h"
 #include "ui/drawings/section_painter.h"
 #include "ui/drawings/section_view.h"
 #include "ui/drawings/stack_painter.h"
 #include "ui/drawings/stack_view.h"
+#include "ui/pages/desk.h"
+#include "ui/pages/drawing_pane.h"
 
 namespace strokewright::ui {
 namespace {
@@ -105,6 +109,59 @@ TEST_F(Drawings, AreReducedAsDrawingsAre) {
                                           {.crankAngle = 0.0, .standardScale = true});
   EXPECT_DOUBLE_EQ(drawn.reduction, 3.0);
   EXPECT_TRUE(drawn.atTop);
+}
+
+TEST_F(Drawings, KeepTheirNumbersClearOfTheLines) {
+  painted(400, [](Drafting& draft, const QRectF& /*area*/) {
+    const QString text = QStringLiteral("27.50");
+    const QPointF low(200.0, 210.0);
+    const QPointF high(200.0, 200.0);
+    const double room = draft.roomAlong(text);
+    EXPECT_GT(room, draft.textWidth(text) + draft.mm(1.0));
+    const QRectF beyond =
+        draft.dimension({.from = low, .to = high, .text = text, .reading = Reading::Beyond});
+    EXPECT_NEAR(beyond.top(), high.y() - 0.5 * (room + draft.textWidth(text)), 0.1);
+    const QRectF beside = draft.dimension(
+        {.from = low, .to = high, .offset = 8.0, .text = text, .reading = Reading::Level});
+    EXPECT_NEAR(beside.left(), low.x() - 8.0 - draft.mm(kToText) - draft.textWidth(text), 0.1);
+  });
+}
+
+TEST_F(Drawings, DimensionWhatTheSkirtKeepsAtTheBottomWhereThatIsAsked) {
+  const auto drawn = [&](double crankAngle, bool asked, double toWeb) {
+    Cylinder it = cylinder();
+    EXPECT_NEAR(it.skirtToWeb.value_or(0.0), 0.004, 1e-9);
+    EXPECT_NEAR(it.skirtOut.value_or(0.0), 0.012, 1e-9);
+    it.skirtToWeb = toWeb;
+    return painted(500, [&](Drafting& draft, const QRectF& area) {
+      paintSection(draft, area, it, units::Style(),
+                   {.crankAngle = crankAngle, .clearances = asked});
+    });
+  };
+  constexpr double kBottom = std::numbers::pi;
+  EXPECT_NE(drawn(kBottom, true, 0.004), drawn(kBottom, true, 0.006));
+  EXPECT_EQ(drawn(kBottom, false, 0.004), drawn(kBottom, false, 0.006));
+  EXPECT_EQ(drawn(kBottom / 2.0, true, 0.004), drawn(kBottom / 2.0, true, 0.006));
+}
+
+TEST_F(Drawings, AreChosenWhereThereIsNoRoomForBoth) {
+  Desk desk(document_, taste_);
+  QWidget page;
+  DrawingPane pane(desk, DrawingPane::Shows::SectionAndStack, 0, &page);
+  auto* stack = pane.findChild<StackView*>();
+  auto* section = pane.findChild<SectionView*>();
+  QComboBox* choice = nullptr;
+  for (QComboBox* box : pane.findChildren<QComboBox*>()) {
+    if (box->accessibleName() == QStringLiteral("Drawing shown")) choice = box;
+  }
+  ASSERT_NE(choice, nullptr);
+  pane.resize(stack->minimumSizeHint().width(), 400);
+  page.show();
+  EXPECT_TRUE(stack->isVisible() && !section->isVisible() && choice->isVisible());
+  choice->setCurrentIndex(1);
+  EXPECT_TRUE(!stack->isVisible() && section->isVisible() && choice->isVisible());
+  pane.resize(2 * (stack->minimumSizeHint().width() + section->minimumSizeHint().width()), 400);
+  EXPECT_TRUE(stack->isVisible() && section->isVisible() && !choice->isVisible());
 }
 
 TEST_F(Drawings, FitWhateverIsTyped) {

@@ -24,10 +24,11 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr int kBetween = 8;      ///< [px] stack and section
-constexpr int kFullTurn = 360;   ///< [°]
-constexpr int kFineTurn = 1;     ///< [°] by an arrow key
-constexpr int kCoarseTurn = 10;  ///< [°] by a page key
+constexpr int kBetween = 8;       ///< [px] stack and section
+constexpr int kShortestName = 6;  ///< letters of an engine, where the row is full
+constexpr int kFullTurn = 360;    ///< [°]
+constexpr int kFineTurn = 1;      ///< [°] by an arrow key
+constexpr int kCoarseTurn = 10;   ///< [°] by a page key
 
 double radians(int degrees) {
   return units::toSi(*units::findUnit(units::Kind::Angle, "°"), degrees);
@@ -41,20 +42,28 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
       engine_(new QComboBox(this)),
       cylinder_(new QComboBox(this)),
       cylinderLabel_(new QuietLabel(tr("cylinder"), this)),
+      drawing_(new QComboBox(this)),
       section_(new SectionView(desk.document, desk.taste)),
       crank_(new QWidget(this)),
       slider_(new QSlider(Qt::Horizontal, crank_)),
       angle_(new QLabel(crank_)) {
   engine_->setAccessibleName(tr("Engine drawn"));
   engine_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  engine_->setMinimumContentsLength(kShortestName);
   cylinder_->setAccessibleName(tr("Cylinder drawn"));
   cylinderLabel_->setBuddy(cylinder_);
+  drawing_->setAccessibleName(tr("Drawing shown"));
+  drawing_->addItems({tr("stack"), tr("section")});
+  drawing_->hide();
   section_->setAccessibleName(tr("Section of the cylinder"));
 
   auto* side = new QSplitter(Qt::Horizontal, this);
   side->setChildrenCollapsible(false);
   side->setHandleWidth(kBetween);
   side->addWidget(section_);
+  if (shows == Shows::Clearances) {
+    section_->showClearances();
+  }
   if (shows == Shows::SectionAndStack) {
     addStack(*side);
   }
@@ -67,6 +76,7 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
   chooser->addWidget(engine_);
   chooser->addWidget(cylinderLabel_);
   chooser->addWidget(cylinder_);
+  chooser->addWidget(drawing_);
   chooser->addStretch(1);
   auto* crank = new QHBoxLayout(crank_);
   crank->setContentsMargins(0, 0, 0, 0);
@@ -91,6 +101,7 @@ DrawingPane::DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent)
     fillCylinders();
   });
   connect(cylinder_, &QComboBox::activated, this, [this](int row) { desk_.showCylinder(row - 1); });
+  connect(drawing_, &QComboBox::currentIndexChanged, this, &DrawingPane::arrange);
   connect(&desk_, &Desk::cylinderChanged, this, &DrawingPane::refresh);
   connect(&desk_.document, &Document::projectChanged, this, &DrawingPane::refresh);
   connect(&desk_.taste, &Taste::changed, this, [this] { turn(slider_->value()); });
@@ -118,12 +129,18 @@ QSize DrawingPane::minimumSizeHint() const {
 
 void DrawingPane::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  if (stack_ != nullptr) {
-    const bool both = width() >= stack_->minimumSizeHint().width() + kBetween +
-                                     section_->minimumSizeHint().width();
-    section_->setVisible(both);
-    crank_->setVisible(both);
-  }
+  arrange();
+}
+
+void DrawingPane::arrange() {
+  if (stack_ == nullptr) return;
+  const bool both =
+      width() >= stack_->minimumSizeHint().width() + kBetween + section_->minimumSizeHint().width();
+  const bool section = drawing_->currentIndex() == drawing_->count() - 1;
+  drawing_->setVisible(!both);
+  stack_->setVisible(both || !section);
+  section_->setVisible(both || section);
+  crank_->setVisible(both || section);
 }
 
 int DrawingPane::engine() const {

@@ -16,12 +16,12 @@ class StackView;
 
 /// A dimension of the stack that is pressed leads to its entry; the entry that has the focus or the
 /// pointer lights up in the stack, and the other way round. Where both have no room beside each
-/// other the stack is shown, which the page is about.
+/// other one chooses; at first the stack is shown, which the page is about.
 class DrawingPane final : public QWidget {
   Q_OBJECT
 
  public:
-  enum class Shows { Section, SectionAndStack };
+  enum class Shows { Section, Clearances, SectionAndStack };
   /// @param degrees [°] crank angle at first, 0 to 360.
   DrawingPane(Desk& desk, Shows shows, int degrees, QWidget* parent = nullptr);
 
@@ -32,6 +32,7 @@ class DrawingPane final : public QWidget {
 
  private:
   void addStack(QSplitter& side);
+  void arrange();
   void refresh();
   void fillEngines();
   void fillCylinders();
@@ -42,6 +43,7 @@ class DrawingPane final : public QWidget {
   QComboBox* engine_;
   QComboBox* cylinder_;
   QLabel* cylinderLabel_;
+  QComboBox* drawing_;  ///< stack or section, where there is no room for both
   SectionView* section_;
   StackView* stack_ = nullptr;
   QWidget* crank_;  ///< slider and angle: of the section alone

@@ -36,7 +36,7 @@ Answer answer(const Desk& desk) {
 }
 
 QWidget* picture(Desk& desk, QWidget* parent) {
-  return new DrawingPane(desk, DrawingPane::Shows::Section, kBottomDeadCentre, parent);
+  return new DrawingPane(desk, DrawingPane::Shows::Clearances, kBottomDeadCentre, parent);
 }
 
 }  // namespace
