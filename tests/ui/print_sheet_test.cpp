@@ -270,16 +270,67 @@ TEST_F(PrintedSheet, SaysTheScaleOfItsDrawingsAndWhereTheCrownStands) {
   }
 }
 
-TEST_F(PrintedSheet, OfEverySampleHasBothPlotsOnEitherPaper) {
+/// [mm] From its heading to the foot of the numbers below it.
+double heightOfMotionPlot(const QString& pdf) {
+  const std::vector<PrintedWord> words = printedWords(pdf);
+  const auto heading = std::ranges::find(words, QStringLiteral("Acceleration"), &PrintedWord::text);
+  if (heading == words.end()) return 0.0;
+  const auto lastAngle = std::ranges::find_if(words, [&](const PrintedWord& it) {
+    return it.text == QStringLiteral("360°") && it.box.left() > heading->box.left();
+  });
+  if (lastAngle == words.end()) return 0.0;
+  return (lastAngle->box.bottom() - heading->box.top()) / kPointsPerMillimetre;
+}
+
+TEST_F(PrintedSheet, OfEverySampleHasPlotsThatCanBeReadOrLeavesTheMapOutWithAWord) {
   for (const char* name : {"burdock-719", "culvert-1040", "tansy-270", "teasel-125"}) {
     ASSERT_TRUE(document_.open(sample(QLatin1StringView(name))));
     for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
       ASSERT_TRUE(writeSheetPdf(document_.assessment(), units::Style(), {}, paper, pdf_, nullptr));
-      const QString text = printedText(pdf_).simplified();
-      for (const char* words : {"Acceleration downwards", "Stroke over bore"}) {
-        EXPECT_TRUE(text.contains(QLatin1StringView(words))) << name << ' ' << paper;
-      }
+      const QString text =
+          ran(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), pdf_, QStringLiteral("-")})
+              .simplified();
+      const bool map = text.contains(QStringLiteral("Stroke over bore"));
+      const bool motion = text.contains(QStringLiteral("Acceleration downwards"));
+      EXPECT_TRUE(map || paper != QPageSize::A4) << name;
+      EXPECT_TRUE(motion || !map) << name;
+      EXPECT_TRUE(!motion || heightOfMotionPlot(pdf_) > 27.0) << name << ' ' << paper;
+      EXPECT_EQ(motion && !map, text.contains(QStringLiteral("for the map: see"))) << name;
+      EXPECT_EQ(!motion, text.contains(QStringLiteral("for the plots: see"))) << name;
     }
+  }
+}
+
+TEST_F(PrintedSheet, OfAVariantWithoutAColumnSaysHowMuchIsSaidOfIt) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
+  ASSERT_TRUE(
+      writeSheetPdf(document_.assessment(), units::Style(), {}, QPageSize::Letter, pdf_, nullptr));
+  const QString text = printedText(pdf_).simplified();
+  EXPECT_TRUE(text.contains(QStringLiteral("also: short rod"))) << text.toStdString();
+  EXPECT_TRUE(text.contains(QRegularExpression(QStringLiteral("On the sheet of short rod: \\d"))))
+      << text.toStdString();
+}
+
+// Each number stands closer to the name it belongs to than to the next one.
+TEST_F(PrintedSheet, PutsTheNumberOfABoxCloseToItsName) {
+  ASSERT_TRUE(document_.open(sample(QStringLiteral("burdock-719"))));
+  for (const auto kind : {sheet::SheetKind::Spec, sheet::SheetKind::Survey}) {
+    const QString name =
+        kind == sheet::SheetKind::Spec ? QStringLiteral("spacer") : QStringLiteral("cylinder");
+    const QString number =
+        kind == sheet::SheetKind::Spec ? QStringLiteral("1.030") : QStringLiteral("98.12");
+    ASSERT_TRUE(writeSheetPdf(document_.assessment(), units::Style(), {.kind = kind}, QPageSize::A4,
+                              pdf_, nullptr));
+    const std::vector<PrintedWord> words = printedWords(pdf_);
+    bool found = false;
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+      if (words[i].text != number || words[i + 1].text != name) continue;
+      found = true;
+      const double before = words[i].box.left() - words[i - 1].box.right();
+      const double after = words[i + 1].box.left() - words[i].box.right();
+      EXPECT_LT(1.3 * before, after) << name.toStdString();
+    }
+    EXPECT_TRUE(found) << name.toStdString();
   }
 }
 

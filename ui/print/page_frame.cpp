@@ -18,6 +18,8 @@ constexpr double kHead = 11.5;
 constexpr double kTitleBlock = 10.5;
 constexpr double kFrame = 0.7;  // line width
 
+constexpr int kNarrowCautions = 90;  // [%] of the font's own width, where that spares a line
+
 }  // namespace
 
 Medium paperMedium(double millimetre, int stretch) {
@@ -48,8 +50,10 @@ void PageFrame::rule(double y) {
   draft_.line(QPointF(outer_.left(), y), QPointF(outer_.right(), y), draft_.wide());
 }
 
-TextFlow PageFrame::fullWidth() {
-  return TextFlow(draft_.font(), *draft_.painter().device(), [this](double) {
+TextFlow PageFrame::fullWidth(int stretch) {
+  QFont font = draft_.font();
+  if (stretch != 0) font.setStretch(stretch);
+  return TextFlow(font, *draft_.painter().device(), [this](double) {
     return LineRoom{inner_.left(), inner_.width()};
   });
 }
@@ -107,7 +111,10 @@ double PageFrame::paintTitleBlock(const sheet::TitleBlock& block) {
 double PageFrame::paintCautions(const std::string& cautions, double bottom) {
   if (cautions.empty()) return bottom;
   const Paragraph paragraph{QStringLiteral("Take care."), fromCore(cautions)};
-  const TextFlow flow = fullWidth();
+  const TextFlow natural = fullWidth();
+  const TextFlow narrow = fullWidth(kNarrowCautions);
+  const bool spares = narrow.height(paragraph, 0.0) < natural.height(paragraph, 0.0);
+  const TextFlow& flow = spares ? narrow : natural;  // a last line of a word or two
   const double top = bottom - mm(1.0) - flow.height(paragraph, 0.0);
   flow.draw(draft_.painter(), draft_.ink().line, paragraph, top);
   return top - mm(1.0);

@@ -42,7 +42,8 @@ class PageFrame {
   /// A wide line from edge to edge.
   void rule(double y);
   /// Lines from edge to edge.
-  TextFlow fullWidth();
+  /// @param stretch [%] of the font's own width; 0: that of the page
+  TextFlow fullWidth(int stretch = 0);
   QString elided(const QString& text, double width, const QFont& font);
 
  private:

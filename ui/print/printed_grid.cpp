@@ -10,6 +10,7 @@ namespace {
 // All in millimetres.
 constexpr double kPitch = 4.0;
 constexpr double kColumnGap = 2.4;
+constexpr double kEnoughColumnGap = 3.4;  // before headings take what is left
 constexpr double kMostColumnGap = 9.0;
 constexpr double kHalvesGap = 8.0;
 constexpr double kWidening = 1.0;
@@ -62,10 +63,13 @@ void PrintedGrid::breakHeading(Column& column, std::size_t place) {
   }
 }
 
-/// Headings of many lines take the room that is left, as long as there is some.
+/// Headings of many lines take the room that is left beside columns that stand apart, as long as
+/// there is some.
 void PrintedGrid::widenTallHeadings() {
   const double step = draft_.mm(kWidening);
-  for (; natural_ + step <= width_; natural_ += step) {
+  const double apart = draft_.mm(kEnoughColumnGap - kColumnGap);
+  const double room = width_ - apart * (static_cast<double>(columns_.size()) - 1.0);
+  for (; natural_ + step <= room; natural_ += step) {
     const auto tallest = std::ranges::max_element(
         columns_, {}, [](const Column& column) { return column.heading.size(); });
     if (tallest == columns_.end() || tallest->heading.size() <= kMostHeadingLines) return;

@@ -25,16 +25,19 @@ namespace {
 // All in millimetres.
 constexpr double kClosing = 10.0;
 constexpr double kBox = 6.0;
-constexpr double kBetween = 3.0;    // between them
-constexpr double kMostPitch = 4.1;  // from row to row of the table
+constexpr double kBetweenBoxes = 3.2;
+constexpr double kAfterLabel = 2.0;  // to the number that belongs to it
+constexpr double kBetween = 3.0;     // between them
+constexpr double kMostPitch = 4.1;   // from row to row of the table
 constexpr double kPitchStep = 0.05;
 constexpr double kClosestPitch = 0.94;  // times the height of the type: figures have no descent
 constexpr double kPlotWidth = 44.0;
 constexpr double kNarrowPlot = 36.0;  // width
 constexpr double kMostPlot = 42.0;    // height
 constexpr double kEnoughPlot = 30.0;  // before words give way
-constexpr double kLeastPlot = 19.0;
+constexpr double kLeastPlot = 28.0;   // before a curve and its key lie over each other
 constexpr double kBetweenPlots = 2.0;
+constexpr int kPlots = 2;  // the motion and the map
 constexpr double kBesidePlots = 3.0;
 constexpr double kLeastStack = 44.0;  // height of the enlarged stack
 constexpr double kMostStack = 60.0;
@@ -51,21 +54,28 @@ constexpr int kBoxesInARow = 6;
 /// [%] of the font's own width, of what speaks against it where room is short.
 constexpr std::array kWords = {100, 85, 75};
 
+/// Under the motion where the map finds no room.
+const Paragraph kInsteadOfMap{{}, QStringLiteral("No room for the map: see the window.")};
+
 /// How the grounds and the plots make room for one another and for what speaks against it.
 struct Layout {
   int grounds;        ///< [%] of the font's own width
   bool wholeGrounds;  ///< not only those of what decides
+  int plots;          ///< how many; the motion stays longest
   double plotWidth;   ///< [mm]
-  double leastPlot;   ///< [mm] height; 0: none
+  double leastPlot;   ///< [mm] height
   /// Words run on across the page below the plots, instead of standing in two columns there.
   bool across = false;
 };
-constexpr std::array<Layout, 6> kLayouts = {{{100, true, kPlotWidth, kMostPlot},
-                                             {100, false, kPlotWidth, kEnoughPlot},
-                                             {85, false, kPlotWidth, kLeastPlot},
-                                             {75, false, kNarrowPlot, kLeastPlot, true},
-                                             {85, true, 0.0, 0.0},
-                                             {75, false, 0.0, 0.0}}};
+constexpr std::array<Layout, 9> kLayouts = {{{100, true, kPlots, kPlotWidth, kMostPlot},
+                                             {100, false, kPlots, kPlotWidth, kEnoughPlot},
+                                             {85, false, kPlots, kPlotWidth, kLeastPlot},
+                                             {75, false, kPlots, kNarrowPlot, kLeastPlot, true},
+                                             {85, false, 1, kPlotWidth, kLeastPlot, true},
+                                             {75, false, 1, kPlotWidth, kLeastPlot, true},
+                                             {75, false, 1, kNarrowPlot, kLeastPlot, true},
+                                             {85, true, 0, 0.0, 0.0},
+                                             {75, false, 0, 0.0, 0.0}}};
 
 /// How the table is made to fit.
 struct Choice {
@@ -131,24 +141,28 @@ class Page {
   double paintClosing(double bottom) {
     const double top = bottom - mm(kClosing);
     const double from = frame_.paintCheckBar(sheet_.checkBar, bottom - mm(2.5)) + mm(5.0);
-    const double width =
-        (inner_.right() - from) / std::max<double>(1.0, static_cast<double>(sheet_.closing.size()));
+    const double width = (inner_.right() + mm(kBetweenBoxes) - from) /
+                         std::max<double>(1.0, static_cast<double>(sheet_.closing.size()));
     double x = from;
     for (const sheet::Box& box : sheet_.closing) {
-      paintBox(QRectF(x, top, width - mm(1.5), mm(kClosing)), fromCore(box.label),
+      paintBox(QRectF(x, top, width - mm(kBetweenBoxes), mm(kClosing)), fromCore(box.label),
                fromCore(box.drawn));
       x += width;
     }
     return top - mm(1.0);
   }
 
-  /// A caption with the number drawn, and the box under it.
+  /// A caption with the number drawn close to it, so that it is not read as the next one's, and the
+  /// box under it.
   void paintBox(const QRectF& cell, const QString& label, const QString& drawn) {
     const QPointF middle(0.0, (cell.height() - mm(kBox)) / 2.0);
-    const bool fits = draft_.textWidth(label) + draft_.textWidth(drawn) + mm(1.0) <= cell.width();
-    Drafting& words = fits ? draft_ : narrow_;
-    words.text(cell.topLeft() + middle, Qt::AlignLeft, label, false, draft_.ink().faint);
-    words.text(cell.topRight() + middle, Qt::AlignRight, drawn);
+    const double all = draft_.textWidth(label) + mm(kAfterLabel) + draft_.textWidth(drawn);
+    Drafting& words = all <= cell.width() ? draft_ : narrow_;
+    const QPointF left = cell.topLeft() + middle;
+    words.text(left, Qt::AlignLeft, label, false, draft_.ink().faint);
+    const double after = label.isEmpty() ? 0.0 : words.textWidth(label) + mm(kAfterLabel);
+    const double most = cell.width() - words.textWidth(drawn);
+    words.text(left + QPointF(std::min(after, most), 0.0), Qt::AlignLeft, drawn);
     draft_.rectangle(QRectF(cell.left(), cell.bottom() - mm(kBox), cell.width(), mm(kBox)),
                      draft_.narrow());
   }
@@ -180,13 +194,13 @@ class Page {
   double cellHeight() const { return draft_.textHeight() + mm(kBox + 1.0); }
 
   void paintInOneRow(double top, double count) {
-    const double width = std::min((inner_.width() + mm(1.5)) / count, mm(40.0));
+    const double width = std::min((inner_.width() + mm(kBetweenBoxes)) / count, mm(40.0));
     double x = inner_.left();
     for (const sheet::Measured& measured : sheet_.asBuilt) {
       for (const sheet::Box& box : measured.boxes) {
         QString label = fromCore(box.what.empty() ? measured.what : box.what);
         if (!box.label.empty()) label += QLatin1Char(' ') + fromCore(box.label);
-        paintBox(QRectF(x, top, width - mm(1.5), cellHeight() - mm(0.6)), label,
+        paintBox(QRectF(x, top, width - mm(kBetweenBoxes), cellHeight() - mm(0.6)), label,
                  fromCore(box.drawn));
         x += width;
       }
@@ -222,7 +236,7 @@ class Page {
     };
     if (wholeGrounds_ || sheet_.restsFurtherOn.empty()) {
       say("Rests on", sheet_.restsOn);
-      say(sheet_.restsOn.empty() ? "Rests on" : "and", sheet_.restsFurtherOn);
+      say(sheet_.restsOn.empty() ? "Rests on" : "Rests also on", sheet_.restsFurtherOn);
     } else {
       say("Rests on", sheet_.restsOn + (sheet_.restsOn.empty() ? "" : " ") +
                           "What else stands by default, from books or computed: see the window.");
@@ -270,7 +284,8 @@ class Page {
     return {fromCore(objection.word), fromCore(objection.sentence)};
   }
 
-  /// The first ones, and how many of what are left out.
+  /// The first ones, how many of what are left out, what is said of engines without a column, and
+  /// that plots find no room.
   std::vector<Paragraph> objections(std::size_t count) const {
     std::vector<Paragraph> paragraphs;
     for (std::size_t i = 0; i < count; ++i) {
@@ -284,6 +299,14 @@ class Page {
     } else if (paragraphs.empty()) {
       paragraphs.push_back({QStringLiteral("Nothing"), QStringLiteral("speaks against it.")});
     }
+    for (const sheet::Aside& aside : sheet_.asides) {
+      paragraphs.push_back({QStringLiteral("On the sheet of %1:").arg(fromCore(aside.engine)),
+                            fromCore(aside.count) + QLatin1Char('.')});
+    }
+    if (plots_ == 0) {
+      paragraphs.push_back(
+          {QStringLiteral("No room"), QStringLiteral("for the plots: see the window.")});
+    }
     return paragraphs;
   }
 
@@ -295,7 +318,9 @@ class Page {
     });
   }
 
-  double plotsLeft() const { return inner_.right() - mm(2.0 * plotWidth_ + kBetweenPlots); }
+  double plotsLeft() const {
+    return inner_.right() - mm(plots_ * plotWidth_ + (plots_ - 1) * kBetweenPlots);
+  }
   double besideWidth() const { return plotsLeft() - mm(kBesidePlots) - inner_.left(); }
   double halfWidth() const { return (inner_.width() - mm(kBetweenColumns)) / 2.0; }
 
@@ -395,13 +420,14 @@ class Page {
   }
 
   /// Rows close up first, then the grounds are shortened and the plots become small while words
-  /// narrow; what speaks against it comes before the plots, and only what finds no room even so is
-  /// counted, the least weighty first.
+  /// narrow, then the map is left out and after it the motion; what speaks against it comes before
+  /// the plots, and only what finds no room even so is counted, the least weighty first.
   void arrange() {
     pitch_ = kClosestPitch * narrow_.textHeight() / mm(1.0);
     const std::size_t all = sheet_.objections.size();
     const bool found = std::ranges::any_of(kLayouts, [&](const Layout& layout) {
       setGrounds(layout.grounds, layout.wholeGrounds);
+      plots_ = layout.plots;
       plotWidth_ = layout.plotWidth;
       across_ = layout.across;
       return std::ranges::any_of(kWords,
@@ -414,9 +440,9 @@ class Page {
   }
 
   bool take(const Measured& it, const Layout& layout) {
-    if (layout.leastPlot <= 0.0) return take(it, 0.0);
+    if (layout.plots == 0) return take(it, 0.0);
     for (double plots = kMostPlot; plots >= layout.leastPlot; plots -= 1.0) {
-      if (take(it, mm(plots))) return true;
+      if (take(it, mm(plots) + insteadOfMapHeight())) return true;
     }
     return false;
   }
@@ -592,11 +618,20 @@ class Page {
                             : number + QStringLiteral("\u00A0:\u00A01");
   }
 
+  TextFlow insteadOfMap() { return column(narrow_.font().stretch(), plotsLeft(), mm(plotWidth_)); }
+  double insteadOfMapHeight() {
+    return plots_ == 1 ? insteadOfMap().height(kInsteadOfMap, 0.0) : 0.0;
+  }
+
   void paintPlots() {
     if (plotHeight_ <= 0.0) return;
     const double top = split_ + mm(1.2);
-    const QRectF left(plotsLeft(), top, mm(plotWidth_), plotHeight_);
+    const QRectF left(plotsLeft(), top, mm(plotWidth_), plotHeight_ - insteadOfMapHeight());
     paintAccelerationPlot(narrow_, left, assessment_, style_, sheet_);
+    if (plots_ < kPlots) {
+      insteadOfMap().draw(draft_.painter(), draft_.ink().faint, kInsteadOfMap, left.bottom());
+      return;
+    }
     paintBoreStrokePlot(narrow_, left.translated(mm(plotWidth_ + kBetweenPlots), 0.0), assessment_,
                         style_, sheet_);
   }
@@ -620,6 +655,7 @@ class Page {
   bool wholeGrounds_ = true;    ///< with those from books
   double pitch_ = kMostPitch;
   bool across_ = false;
+  int plots_ = kPlots;
   double plotWidth_ = kPlotWidth;  ///< [mm]
   double plotHeight_ = 0.0;        ///< [device units]
   double noteHeight_ = 0.0;        ///< [device units] of the words under the section
