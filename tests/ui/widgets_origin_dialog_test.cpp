@@ -53,6 +53,8 @@ TEST_F(Origins, ADateThatIsNoneIsSaidBesideItAndKept) {
     date()->setText(QString::fromLatin1(none));
     EXPECT_TRUE(objects()) << none;
     EXPECT_EQ(dialog_->answer().date, none);
+    QApplication::processEvents();
+    EXPECT_GT(date()->width(), date()->fontMetrics().horizontalAdvance(date()->text() + u'0'));
   }
   date()->setText(QStringLiteral("2026-05-31"));
   EXPECT_FALSE(objects());

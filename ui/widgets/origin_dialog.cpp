@@ -49,6 +49,7 @@ OriginDialog::OriginDialog(const Document& document, const EntryPlace& place, QW
   instrument_->setPlaceholderText(fromCore(place.input->instrument));
   date_->setText(fromCore(entry.date));
   date_->setPlaceholderText(tr("year-month-day"));
+  date_->setMinimumWidth(18 * fontMetrics().averageCharWidth());
   QPalette spoken;
   spoken.setColor(QPalette::WindowText, ink::objects(palette()));
   noDate_->setPalette(spoken);
@@ -78,7 +79,7 @@ void OriginDialog::judgeDate() {
   const QString typed = date_->text().trimmed();
   const bool read =
       typed.isEmpty() || QDate::fromString(typed, QStringLiteral("yyyy-MM-dd")).isValid();
-  noDate_->setText(read ? QString() : tr("! not read: year-month-day, as 2026-05-31"));
+  noDate_->setText(read ? QString() : tr("! not read: as 2026-05-31"));
   noDate_->setVisible(!read);
   date_->setAccessibleDescription(noDate_->text());
 }
