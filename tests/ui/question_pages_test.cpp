@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QElapsedTimer>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollBar>
@@ -30,6 +31,7 @@
 #include "ui/pages/measure_first.h"
 #include "ui/pages/page.h"
 #include "ui/pages/what_if_view.h"
+#include "ui/plots/bore_stroke_map.h"
 #include "ui/plots/fillings_scene.h"
 #include "ui/plots/likelihood_plot.h"
 #include "ui/plots/plot_widget.h"
@@ -296,6 +298,31 @@ TEST_F(Question, TheSurveySpeaksOfTheDonorWhileOnlyHisTwoWaysAreKnown) {
   ASSERT_EQ(document_.assessment()(kDonor, out::deckClosure).state, describe::State::Value);
   EXPECT_FALSE(answer.number.isEmpty());
   EXPECT_TRUE(answer.sentence.startsWith(u"on the donor"_s)) << answer.sentence.toStdString();
+}
+
+TEST_F(Question, AnEmptyPictureSaysThatNothingIsDrawnYet) {
+  PlotWidget plot;
+  plot.setScene({});
+  const auto* said = plot.findChild<QLabel*>();
+  ASSERT_NE(said, nullptr);
+  EXPECT_TRUE(said->isVisibleTo(&plot));
+  plot.setScene(runningScene(document_, kTarget, 0).scene);
+  EXPECT_FALSE(said->isVisibleTo(&plot));
+}
+
+TEST_F(Question, TheMapOfNoCylindersSpeaksOfNone) {
+  for (const int engine : {kDonor, kTarget}) {
+    document_.type(engine, in::cylinderCount, {});
+    document_.type(engine, in::bore, {});
+  }
+  BoreStrokeMap map(document_, taste_);
+  map.show();
+  QApplication::processEvents();
+  QStringList said;
+  for (const QLabel* label : map.findChildren<QLabel*>()) said += label->text();
+  EXPECT_FALSE(said.join(u' ').contains(u"1 cylinders"_s)) << said.join(u' ').toStdString();
+  EXPECT_TRUE(said.join(u' ').contains(u"waits for number of cylinders"_s))
+      << said.join(u' ').toStdString();
 }
 
 // How sure ---------------------------------------------------------------------------------------

@@ -14,6 +14,7 @@
 #include "core/firing/results.h"
 #include "tests/ui/fixture.h"
 #include "ui/drawings/crank_view.h"
+#include "ui/drawings/star_view.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/notice_bar.h"
 #include "ui/pages/page.h"
@@ -57,6 +58,16 @@ class ThrowsPage : public WithDocument {
 
   MainWindow window_{document_, taste_};
 };
+
+TEST_F(ThrowsPage, DrawsNoThrowOfAnEngineWithoutANumberOfCylinders) {
+  auto* star = window_.page()->findChild<StarView*>();
+  const QImage drawn = star->grab().toImage();
+  document_.type(kTarget, in::throwAhead, {});
+  const QImage none = star->grab().toImage();
+  EXPECT_NE(none, drawn);
+  document_.type(kTarget, in::cylinderCount, {});
+  EXPECT_EQ(star->grab().toImage(), none);
+}
 
 TEST_F(ThrowsPage, ADoubleClickPutsTheOrderIntoTheEntry) {
   TableView& orders = table(out::firingOrders);

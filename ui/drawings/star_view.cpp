@@ -22,6 +22,7 @@ namespace in = model::in;
 Star starOf(const Document& document, int engine) {
   const describe::Evaluation& evaluation = document.assessment().evaluation();
   Star star;
+  if (!evaluation.inputStands(engine, in::cylinderCount)) return star;
   const int n = evaluation.cylinders(engine);
   for (int i = 0; i < n; ++i) {
     if (n > 1 && !evaluation.inputStands(engine, in::throwAhead, i)) return {};

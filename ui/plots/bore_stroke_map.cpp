@@ -137,6 +137,8 @@ class BoreStrokeMap::Parts {
   QString captionText() const {
     const model::Project& project = document.project();
     const describe::Evaluation& evaluation = document.assessment().evaluation();
+    const QString why = whyNot(document.assessment(), taste, trial->target(), out::displacement);
+    if (plot->scene().empty()) return tr("The target %1.").arg(why);
     const QString follows =
         trial->squishIsHeld()
             ? tr("The spacer follows the squish gap wanted, %1")
@@ -159,7 +161,6 @@ class BoreStrokeMap::Parts {
     if (document.assessment()(trial->target(), out::workingSpeed).state != State::Value) {
       text += tr(" Regions of the rev limits wait for the revs wanted.");
     }
-    const QString why = whyNot(document.assessment(), taste, trial->target(), out::displacement);
     if (!why.isEmpty()) text += tr(" The target %1.").arg(why);
     return text;
   }

@@ -6,6 +6,7 @@
 #include <QContextMenuEvent>
 #include <QFileDialog>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QMenu>
 #include <QMessageBox>
 #include <QMouseEvent>
@@ -40,7 +41,12 @@ bool sensible(PlotRange range, const PlotAxis& axis) {
 
 class PlotWidget::Parts {
  public:
-  explicit Parts(PlotWidget* widget) : owner(widget), canvas(widget) {}
+  explicit Parts(PlotWidget* widget)
+      : owner(widget), canvas(widget), nothing(new QLabel(tr("Nothing is drawn yet."), widget)) {
+    nothing->setAlignment(Qt::AlignCenter);
+    nothing->setWordWrap(true);
+    nothing->setEnabled(false);  // a quiet word
+  }
 
   int panels() const { return static_cast<int>(canvas.scene().panels.size()); }
   const PlotPanel& panel(int i) const { return canvas.scene().panels[static_cast<std::size_t>(i)]; }
@@ -125,6 +131,7 @@ class PlotWidget::Parts {
 
   PlotWidget* owner;
   PlotCanvas canvas;
+  QLabel* nothing;  ///< in the place of an empty picture
   std::optional<PlotCursor> cursor;
   bool follows = false;
   bool isMoved = false;  ///< zoomed or moved by the person
@@ -149,6 +156,7 @@ void PlotWidget::setScene(PlotScene scene) {
   const bool empty = scene.empty();
   parts_->canvas.setScene(std::move(scene));
   parts_->canvas.widget()->setVisible(!empty);
+  parts_->nothing->setVisible(empty);
   setFocusPolicy(empty ? Qt::NoFocus : Qt::StrongFocus);
   if (!keeps) fit();
 }
@@ -348,6 +356,7 @@ void PlotWidget::wheelEvent(QWheelEvent* event) {
 
 void PlotWidget::resizeEvent(QResizeEvent* event) {
   parts_->canvas.widget()->setGeometry(rect());
+  parts_->nothing->setGeometry(rect());
   QWidget::resizeEvent(event);
 }
 
