@@ -37,8 +37,8 @@ constexpr double kBigEndOutside = 1.34;
 constexpr double kDegrees = 180.0 / std::numbers::pi;  // in a radian
 
 // Margins of the drawing [mm].
-constexpr double kCallouts = 12.5;    // room for the words beside the barrel
-constexpr double kToCallouts = 3.0;   // from there to the dimension line
+constexpr double kCallouts = 15.5;    // from the barrel to the dimension line, at least
+constexpr double kToPlate = 2.5;      // from the plate to its words, sideways and upwards
 constexpr double kToDimension = 4.5;  // from the widest part to the dimension line
 constexpr double kDimension = 3.6;    // beyond that line: its text
 constexpr double kEdge = 1.5;
@@ -105,8 +105,7 @@ class SectionPainter {
 
   /// Room from the crank axis to the edges [device units], dimensions included.
   double leftOf(double scale) const {
-    return std::max((outside(kFlange) - it_.boreAxis) * scale + draft_.mm(kCallouts + kToCallouts),
-                    reach_ * scale) +
+    return std::max((outside(kFlange) - it_.boreAxis) * scale + callouts_, reach_ * scale) +
            draft_.mm(kDimension + kEdge);
   }
   double rightOf(double scale, bool level) const {
@@ -119,8 +118,14 @@ class SectionPainter {
   double below(double scale, bool level) const {
     return level ? crankReach() * scale : std::max(crankReach() * scale, overLine_);
   }
-  /// What the widest number on the right takes beside its dimension line or over its end.
-  void measureNumbers() {
+  /// What words and numbers take: those beside the barrel, and the widest number on the right
+  /// beside its dimension line or over its end.
+  void measureWords() {
+    callouts_ = draft_.mm(kCallouts);
+    for (const QString& text : plateWords()) {
+      callouts_ = std::max(
+          callouts_, draft_.mm(kToPlate + kToText) + draft_.textWidth(text, !options_.clearances));
+    }
     for (const QString& text : {length(it_.compressionHeight), length(2.0 * it_.throwRadius)}) {
       besideLine_ = std::max(besideLine_, draft_.mm(kToText) + draft_.textWidth(text));
       overLine_ = std::max(overLine_, draft_.roomAlong(text));
@@ -137,7 +142,7 @@ class SectionPainter {
   /// Chooses scale and origin so that every crank angle finds room.
   void place() {
     reach_ = std::max(outside(kCrankcase) + std::abs(it_.boreAxis), crankReach());
-    measureNumbers();
+    measureWords();
     const double withLevel = reductionWith(true);
     // Those of clearances are always level.
     const double withBeyond = clearances().empty() ? reductionWith(false) : withLevel;
@@ -547,7 +552,7 @@ class SectionPainter {
       vertical(right, flange, crown(), flange, it_.deckHeight, height(below));
       if (atBottom_) paintClearances(right);
     }
-    const double left = beside(-outside(kFlange), 0.0).x() - draft_.mm(kCallouts + kToCallouts);
+    const double left = beside(-outside(kFlange), 0.0).x() - callouts_;
     const double leftmost = std::min(left, at(-crankReach(), 0.0).x() - draft_.mm(3.0));
     vertical(leftmost, at(-crankReach(), 0.0).x() - draft_.mm(2.0), 0.0,
              beside(-outside(kFlange), 0.0).x() - draft_.mm(0.8), it_.deckHeight,
@@ -556,16 +561,22 @@ class SectionPainter {
   }
 
   void paintCallouts() {
-    const bool plate = !it_.direct && it_.spacer != 0.0;
     const double end = beside(-outside(kFlange), 0.0).x();
     const double middle = (it_.linerBottom + it_.deckHeight) / 2.0 + 0.12 * it_.bore;
     QPointF wall = beside(-it_.bore / 2.0, middle);
-    if (plate) {
-      const QPointF foot = plateTip() - QPointF(draft_.mm(2.5), draft_.mm(2.5));
+    if (!plateWords().isEmpty()) {
+      const QPointF foot = plateTip() - QPointF(draft_.mm(kToPlate), draft_.mm(kToPlate));
       sayPlate(foot);
       wall.setY(std::min(wall.y(), foot.y() - 1.2 * draft_.textHeight()));
     }
     draft_.leader(wall, QPointF(end, wall.y()), QStringLiteral("Ø\u202F") + length(it_.bore));
+  }
+
+  /// One below the other; none where there is no plate.
+  QStringList plateWords() const {
+    if (it_.direct || it_.spacer == 0.0) return {};
+    return {it_.spacer > 0.0 ? QStringLiteral("spacer") : QStringLiteral("skim"),
+            length(std::abs(it_.spacer.value))};
   }
 
   QPointF plateTip() const {
@@ -573,11 +584,11 @@ class SectionPainter {
   }
 
   void sayPlate(QPointF foot) {
-    const QString word = it_.spacer > 0.0 ? QStringLiteral("spacer") : QStringLiteral("skim");
     const bool bold = !options_.clearances;  // then those are the answer
-    draft_.leader(plateTip(), foot, word, bold);
-    draft_.text(foot + QPointF(-draft_.mm(0.7), draft_.textHeight()), Qt::AlignRight,
-                length(std::abs(it_.spacer.value)), bold);
+    const QStringList words = plateWords();
+    draft_.leader(plateTip(), foot, words.front(), bold);
+    draft_.text(foot + QPointF(-draft_.mm(0.7), draft_.textHeight()), Qt::AlignRight, words.back(),
+                bold);
   }
 
   Drafting& draft_;
@@ -592,6 +603,7 @@ class SectionPainter {
   SectionDrawn drawn_;
   bool atBottom_ = false;
   bool level_ = false;       ///< numbers have room to the right of the dimension line
+  double callouts_ = 0.0;    ///< [device units]
   double besideLine_ = 0.0;  ///< [device units]
   double overLine_ = 0.0;    ///< [device units]
   double crownAtTop_ = 0.0;  ///< [m] above the crank axis
