@@ -140,6 +140,15 @@ TEST_F(ChoicePage, IsNotNeededWhileTheShelfIsEmpty) {
   EXPECT_EQ(stateOf(desk, choicePage()).standing, Standing::NotNeeded);
 }
 
+TEST_F(ChoicePage, IsOpenWhileNoStackFits) {
+  const Desk desk(document_, taste_);
+  EXPECT_EQ(stateOf(desk, choicePage()).standing, Standing::Settled);
+  document_.type(kTarget, in::squishLeast, u"1.4"_s);
+  document_.type(kTarget, in::squishMost, u"1.4"_s);
+  ASSERT_EQ(table(out::stackChoices).model()->rowCount(), 0);
+  EXPECT_EQ(stateOf(desk, choicePage()).standing, Standing::Open);
+}
+
 TEST_F(ChoicePage, SaysThatTheShelfIsEmpty) {
   document_.edit(u"empty"_s, [](model::Project& project) { project.lists.clear(); });
   EXPECT_EQ(answer().sentence, u"The shelf is empty: enter gaskets and plates."_s);

@@ -218,6 +218,11 @@ PageDescription choicePage() {
       .decides = {&out::squishGap},
       .needed =
           [](const Desk& desk) { return !desk.document.items({&model::list::shelf}).empty(); },
+      .open =
+          [](const Desk& desk) {
+            const Tabulated stacks = tabulated(desk, out::stackChoices);
+            return stacks.state == describe::State::Value && stacks.rows.size() == 0;
+          },
       .answer = &answer,
       .tables = {{&out::stackChoices, tr("no stack fits"), &putRow, &speakOfRow, tr("Best stacks")},
                  {.table = &out::stacksLost,

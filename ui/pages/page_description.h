@@ -72,6 +72,8 @@ struct PageDescription {
   bool checks = false;        ///< by another way: nothing on the sheet waits for it
   /// The question is put at all; nullptr: where something that decides or is awaited applies.
   bool (*needed)(const Desk& desk) = nullptr;
+  /// Though what decides is known there is no answer yet; nullptr: then there is one.
+  bool (*open)(const Desk& desk) = nullptr;
   Answer (*answer)(const Desk& desk) = nullptr;
   QWidget* (*picture)(Desk& desk, QWidget* parent) = nullptr;  ///< nullptr: none
   std::vector<TableOnPage> tables = {};                        ///< below the picture, or instead

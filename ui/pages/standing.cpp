@@ -38,6 +38,7 @@ bool decided(const Desk& desk, const PageDescription& page) {
   const auto isWaiting = [&desk](const describe::Result* result) { return waits(desk, *result); };
   return desk.subject() >= 0 && std::ranges::all_of(page.decides, isKnown) &&
          std::ranges::none_of(page.awaits, isWaiting) &&
+         !(page.open != nullptr && page.open(desk)) &&
          !(page.speaksOfAll && !missingEntries(desk).empty());
 }
 
