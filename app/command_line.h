@@ -3,7 +3,6 @@
 
 #include <functional>
 #include <iosfwd>
-#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -21,10 +20,15 @@ struct SheetCall {
   std::string path;   ///< a PDF; of the plate also .svg or .dxf
 };
 
+/// What became of it.
+struct SheetOutcome {
+  bool written = true;
+  std::string says = {};  ///< why it was not written; or of what was, what is otherwise than asked
+};
+
 /// Writes a sheet of one engine.
-/// @returns why it could not be written, in a sentence; nothing when it was.
-using SheetWriter = std::function<std::optional<std::string>(const assess::Assessment& assessment,
-                                                             const SheetCall& call)>;
+using SheetWriter =
+    std::function<SheetOutcome(const assess::Assessment& assessment, const SheetCall& call)>;
 
 /// Whether the arguments (without the name of the program) ask for the window: none at all, or one
 /// that names a file.

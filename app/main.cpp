@@ -31,8 +31,7 @@ void introduce() {
 /// Qt makes the C library use the reader's decimal mark; nothing here may depend on that.
 void keepPoint() { std::setlocale(LC_NUMERIC, "C"); }
 
-std::optional<std::string> writeSheet(const assess::Assessment& assessment,
-                                      const app::SheetCall& call) {
+app::SheetOutcome writeSheet(const assess::Assessment& assessment, const app::SheetCall& call) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
   int argc = 1;
   std::string name = "strokewright";
@@ -41,13 +40,14 @@ std::optional<std::string> writeSheet(const assess::Assessment& assessment,
   const QGuiApplication application(argc, argv);
   keepPoint();
   const ui::Taste taste;
+  const ui::SheetOrder order{.engine = call.engine, .kind = call.kind};
+  const auto paper = ui::paperOf(ui::fromCore(call.paper)).value_or(ui::defaultPaper());
+  const QString path = ui::fromCore(call.path);
   QString error;
-  const bool written =
-      ui::writeSheetFile(assessment, taste.style(), {.engine = call.engine, .kind = call.kind},
-                         ui::paperOf(ui::fromCore(call.paper)).value_or(ui::defaultPaper()),
-                         ui::fromCore(call.path), &error);
-  if (written) return std::nullopt;
-  return error.toStdString();
+  if (!ui::writeSheetFile(assessment, taste.style(), order, paper, path, &error)) {
+    return {false, error.toStdString()};
+  }
+  return {true, ui::otherPaper(assessment, taste.style(), order, paper, path).toStdString()};
 }
 
 /// X11 and Wayland say in the environment where they are; without them Qt would abort.

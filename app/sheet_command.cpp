@@ -53,11 +53,12 @@ int sheet(const Arguments& arguments, std::ostream& err, const SheetWriter& writ
   if (opened.project.engines.empty())
     throw Unusable({"The project has no engine to draw a sheet of."});
   const assess::Assessment assessment(opened.project);
-  const auto error = writeSheet(assessment, {.kind = asked,
-                                             .engine = opened.named.value_or(-1),
-                                             .paper = paper ? paperOf(*paper) : "",
-                                             .path = path});
-  if (error) throw Unusable({*error});
+  const SheetOutcome outcome = writeSheet(assessment, {.kind = asked,
+                                                       .engine = opened.named.value_or(-1),
+                                                       .paper = paper ? paperOf(*paper) : "",
+                                                       .path = path});
+  if (!outcome.written) throw Unusable({outcome.says});
+  if (!outcome.says.empty()) err << outcome.says << '\n';
   const std::vector<std::string> forbids = whatForbids(assessment, opened.named);
   if (forbids.empty()) return 0;
   err << "“" << path << "” is written, but must not leave for the bench. " << forbids.front();

@@ -17,9 +17,9 @@ using testing::HasSubstr;
 /// A writer that remembers what it was to write.
 struct Asked : SheetCall {
   SheetWriter writer() {
-    return [this](const assess::Assessment&, const SheetCall& call) -> std::optional<std::string> {
+    return [this](const assess::Assessment&, const SheetCall& call) {
       static_cast<SheetCall&>(*this) = call;
-      return std::nullopt;
+      return SheetOutcome{};
     };
   }
 };
@@ -98,11 +98,20 @@ TEST(Sheet, IsNotWrittenOverTheProjectWhateverItIsCalled) {
 
 TEST(Sheet, ThatCannotBeWrittenSaysWhy) {
   const auto full = [](const assess::Assessment&, const SheetCall&) {
-    return std::optional<std::string>("The disk is full.");
+    return SheetOutcome{false, "The disk is full."};
   };
   const Ran it = ran({"sheet", sample("burdock-719"), "-o", "out.pdf"}, full);
   EXPECT_EQ(it.status, 2);
   EXPECT_EQ(it.err, "The disk is full.\n");
+}
+
+TEST(Sheet, OnOtherPaperThanWasAskedForSaysSo) {
+  const auto larger = [](const assess::Assessment&, const SheetCall&) {
+    return SheetOutcome{true, "It is on A3."};
+  };
+  const Ran it = ran({"sheet", sample("burdock-719"), "--kind", "plate", "-o", "o.pdf"}, larger);
+  EXPECT_EQ(it.status, 0);
+  EXPECT_EQ(it.err, "It is on A3.\n");
 }
 
 TEST(Sheet, IsTheSpecSheetUnlessAnotherIsNamed) {

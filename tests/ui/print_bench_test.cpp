@@ -320,6 +320,21 @@ TEST_F(PlateOnPaper, TakesLargerPaperWhereItNeedsIt) {
   EXPECT_EQ(sheetPaper(assessment, {}, {}, QPageSize::A4).pageSize().id(), QPageSize::A4);
 }
 
+TEST_F(PlateOnPaper, SaysWhichOtherPaperItTookAndWhy) {
+  const model::Project triple = withPlate("burdock-719");
+  const assess::Assessment assessment(triple);
+  const auto said = [&](const SheetOrder& order, QPageSize::PageSizeId paper, const char* path) {
+    return otherPaper(assessment, {}, order, paper, QLatin1StringView(path)).toStdString();
+  };
+  EXPECT_EQ(said(order_, QPageSize::A4, "plate.pdf"),
+            "plate.pdf is on paper of A3, landscape: at full size the plate finds no room on A4 "
+            "upright.");
+  EXPECT_EQ(said(order_, QPageSize::A4, "plate.dxf"), "");
+  EXPECT_EQ(said({}, QPageSize::A4, "spec.pdf"), "");
+  const model::Project single = withPlate("teasel-125");
+  EXPECT_EQ(otherPaper(assess::Assessment(single), {}, order_, QPageSize::A4, {}), QString());
+}
+
 TEST_F(PlateOnPaper, LiesOnTheSmallestPaperWithItsWordsBesideIt) {
   model::Project twin = withPlate("tansy-270");
   model::Engine& engine = twin.engines[static_cast<std::size_t>(twin.target())];

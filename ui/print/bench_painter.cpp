@@ -29,15 +29,17 @@ using sheet::SheetKind;
 namespace in = model::in;
 
 // All in millimetres.
-constexpr double kGap = 1.6;        // between parts of the page
-constexpr double kClosing = 9.0;    // check bar and signature
-constexpr double kWords = 66.0;     // width of what says how to measure
-constexpr double kOneBox = 15.0;    // least width of a place of one box
-constexpr double kReading = 11.5;   // least width of one of several readings beside each other
-constexpr double kOfSeveral = 8.4;  // least width of each of several
-constexpr double kMostBox = 26.0;   // width
-constexpr double kBetween = 1.4;    // places
-constexpr double kLeastBox = 4.6;   // height
+constexpr double kGap = 1.6;           // between parts of the page
+constexpr double kClosing = 9.0;       // check bar and signature
+constexpr double kWords = 66.0;        // width of what says how to measure
+constexpr double kOneBox = 15.0;       // least width of a place of one box
+constexpr double kReading = 11.5;      // least width of one of several readings beside each other
+constexpr double kOfSeveral = 8.2;     // least width of each of several
+constexpr double kMostBox = 26.0;      // width
+constexpr double kBetween = 3.0;       // places
+constexpr double kLeastBetween = 1.4;  // where captions are as wide as their boxes
+constexpr double kAfterName = 2.0;     // of a place, to the number that belongs to it
+constexpr double kLeastBox = 4.6;      // height
 constexpr double kMostBoxHeight = 13.0;
 constexpr double kBoxStep = 0.2;
 constexpr double kBlockGap = 1.8;
@@ -209,23 +211,33 @@ class BenchPage {
     std::size_t places = 1;  ///< in a line
     double width = 0.0;      ///< [device units] of a place
     int readings = 1;
-    int across = 1;  ///< readings beside each other
-    int rows = 1;    ///< of them
+    int across = 1;             ///< readings beside each other
+    int rows = 1;               ///< of them
+    double between = kBetween;  ///< [mm] places
   };
 
+  /// Places stand apart unless their captions need the room.
   Boxes boxesOf(const sheet::Asked& asked, const BoxSize& size) const {
+    const Boxes boxes = boxesApart(asked, size, kBetween);
+    const bool fit = std::ranges::all_of(asked.places, [&](const sheet::Box& place) {
+      return captionWidth(fromCore(place.label), place) <= boxes.width;
+    });
+    return fit ? boxes : boxesApart(asked, size, kLeastBetween);
+  }
+
+  Boxes boxesApart(const sheet::Asked& asked, const BoxSize& size, double between) const {
     const auto columns = columnsOf(asked);
-    Boxes boxes{.readings = std::min(asked.readings, size.readings)};
+    Boxes boxes{.readings = std::min(asked.readings, size.readings), .between = between};
     double least = kOfSeveral * static_cast<double>(columns);
     if (columns == 1) least = boxes.readings > 1 ? std::max(kOneBox, 2.0 * kReading) : kOneBox;
-    const double room = inner().right() - boxesLeft() + mm(kBetween);
-    const auto places = static_cast<std::size_t>(room / mm(least + kBetween));
+    const double room = inner().right() - boxesLeft() + mm(between);
+    const auto places = static_cast<std::size_t>(room / mm(least + between));
     boxes.places =
         std::clamp<std::size_t>(places, 1, std::max<std::size_t>(1, asked.places.size()));
     const double most =
         kMostBox * static_cast<double>(std::max(columns, static_cast<std::size_t>(boxes.readings)));
     boxes.width =
-        std::min(room / static_cast<double>(boxes.places), mm(most + kBetween)) - mm(kBetween);
+        std::min(room / static_cast<double>(boxes.places), mm(most + between)) - mm(between);
     if (columns == 1) {
       boxes.across = std::clamp(static_cast<int>(boxes.width / mm(kReading)), 1, boxes.readings);
     }
@@ -368,7 +380,7 @@ class BenchPage {
     const bool named = placesFindRoomForNames(asked, boxes.width);
     for (std::size_t i = 0; i < asked.places.size(); ++i) {
       const double left =
-          boxesLeft() + static_cast<double>(i % boxes.places) * (boxes.width + mm(kBetween));
+          boxesLeft() + static_cast<double>(i % boxes.places) * (boxes.width + mm(boxes.between));
       const double line = top + static_cast<double>(i / boxes.places) * lineHeight(asked, size_);
       const sheet::Box& place = asked.places[i];
       paintCaption(place, named ? nameOfPlace(asked, place) : fromCore(place.label),
@@ -388,15 +400,21 @@ class BenchPage {
 
   bool placesFindRoomForNames(const sheet::Asked& asked, double width) const {
     return std::ranges::all_of(asked.places, [&](const sheet::Box& place) {
-      return draft_.textWidth(nameOfPlace(asked, place)) + mm(1.5) +
-                 draft_.textWidth(fromCore(place.drawn), true) <=
-             width;
+      return captionWidth(nameOfPlace(asked, place), place) <= width;
     });
   }
 
+  double captionWidth(const QString& name, const sheet::Box& place) const {
+    return draft_.textWidth(name) + mm(kAfterName) + draft_.textWidth(fromCore(place.drawn), true);
+  }
+
+  /// The number close to the name, so that it is not read as that of the next place.
   void paintCaption(const sheet::Box& place, const QString& name, QPointF topLeft, double width) {
     draft_.text(topLeft, Qt::AlignLeft | Qt::AlignTop, name, false, draft_.ink().faint);
-    draft_.text(topLeft + QPointF(width, 0.0), Qt::AlignRight | Qt::AlignTop, fromCore(place.drawn),
+    const double after = name.isEmpty() ? 0.0 : draft_.textWidth(name) + mm(kAfterName);
+    const QString drawn = fromCore(place.drawn);
+    const double most = width - draft_.textWidth(drawn, true);
+    draft_.text(topLeft + QPointF(std::min(after, most), 0.0), Qt::AlignLeft | Qt::AlignTop, drawn,
                 true);
   }
 
@@ -677,6 +695,12 @@ QPageLayout wholePage(const QPageSize& paper, QPageLayout::Orientation orientati
   return layout;
 }
 
+QString nameOf(const QPageLayout& page) {
+  const bool lying = page.orientation() == QPageLayout::Landscape;
+  return page.pageSize().name().section(u' ', 0, 0) +
+         (lying ? QStringLiteral(", landscape") : QString());
+}
+
 QPageLayout takePaper(sheet::BenchSheet& sheet, QPageSize::PageSizeId wanted) {
   const QPageLayout asWanted = wholePage(QPageSize(wanted), QPageLayout::Portrait);
   const auto fits = [&](const QPageLayout& page) {
@@ -684,11 +708,8 @@ QPageLayout takePaper(sheet::BenchSheet& sheet, QPageSize::PageSizeId wanted) {
   };
   if (!sheet.plate || fits(asWanted)) return asWanted;
   const auto sayTaken = [&, note = sheet.notes.size()](const QPageLayout& page) {
-    const bool lying = page.orientation() == QPageLayout::Landscape;
-    const QString paper = page.pageSize().name().section(u' ', 0, 0) +
-                          (lying ? QStringLiteral(", landscape") : QString());
     sheet.notes.resize(note + 1);
-    sheet.notes[note] = "Drawn for paper of " + paper.toStdString() +
+    sheet.notes[note] = "Drawn for paper of " + nameOf(page).toStdString() +
                         ": print it at 100 % on that; a smaller paper would scale the plate.";
   };
   const bool wide = sheet.plate->length > sheet.plate->width;

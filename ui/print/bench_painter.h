@@ -32,6 +32,9 @@ CrankFigure takeCrank(sheet::BenchSheet& sheet, const assess::Assessment& assess
 /// The whole of a paper, without margins.
 QPageLayout wholePage(const QPageSize& paper, QPageLayout::Orientation orientation);
 
+/// "A3, landscape"
+QString nameOf(const QPageLayout& page);
+
 /// The paper itself, upright or lying, or the next larger one of its kind on which the plate of
 /// this sheet lies at full size; where none is large enough, one cut to size. A sheet that takes
 /// another paper than was wanted says so in its notes.

@@ -102,6 +102,10 @@ units::Style inMillimetres(units::Style style) {
   return style;
 }
 
+bool isDxf(const QString& path) {
+  return path.endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive);
+}
+
 QString titleOf(const assess::Assessment& assessment, const SheetOrder& order) {
   const std::string& name = assessment.project().name;
   return name.empty() ? order.projectName : fromCore(name);
@@ -178,7 +182,7 @@ bool writePlateDxf(const assess::Assessment& assessment, const SheetOrder& order
 bool writeSheetFile(const assess::Assessment& assessment, const units::Style& style,
                     const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path,
                     QString* error) {
-  if (path.endsWith(QLatin1String(".dxf"), Qt::CaseInsensitive)) {
+  if (isDxf(path)) {
     return writePlateDxf(assessment, order, path, error);
   }
   const bool svg = path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive);
@@ -219,6 +223,15 @@ QPageLayout sheetPaper(const assess::Assessment& assessment, const units::Style&
     return wholePage(QPageSize(paper), QPageLayout::Portrait);
   }
   return ReadySheet(assessment, style, order, paper).page();
+}
+
+QString otherPaper(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path) {
+  if (isDxf(path)) return {};
+  const QPageLayout taken = sheetPaper(assessment, style, order, paper);
+  if (taken == wholePage(QPageSize(paper), QPageLayout::Portrait)) return {};
+  return tr("%1 is on paper of %2: at full size the plate finds no room on %3 upright.")
+      .arg(path, nameOf(taken), nameOf(wholePage(QPageSize(paper), QPageLayout::Portrait)));
 }
 
 QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style,

@@ -70,6 +70,11 @@ bool printSheet(const assess::Assessment& assessment, const units::Style& style,
 QPageLayout sheetPaper(const assess::Assessment& assessment, const units::Style& style,
                        const SheetOrder& order, QPageSize::PageSizeId paper);
 
+/// Says in a sentence which paper a written sheet took instead of the one that was wanted, and why;
+/// empty where it is the one wanted, and of a drawing without paper.
+QString otherPaper(const assess::Assessment& assessment, const units::Style& style,
+                   const SheetOrder& order, QPageSize::PageSizeId paper, const QString& path);
+
 /// The page as a picture, laid out as it will be printed whatever the width.
 /// @param width [px] of the whole page
 QImage sheetPicture(const assess::Assessment& assessment, const units::Style& style,
