@@ -255,9 +255,14 @@ TEST_F(Window, TheTitleBlockOfALowWindowSaysWhatItsPartsAre) {
   ASSERT_TRUE(document_.saveAs(inFolder(u"burdock.strokewright"_s)));
   show(pages().front());
   const auto* strip = window_.findChild<TitleStrip*>();
-  for (const QSize size : {QSize(1366, 700), QSize(911, 512), QSize(760, 512)}) {
+  for (const QSize size : {QSize(1366, 700), QSize(1366, 512), QSize(911, 512), QSize(760, 512)}) {
     window_.resize(size);
     settle();
+    const QLabel* caption = strip->findChildren<QLabel*>().first();
+    const bool below = size.height() > 600;
+    if (caption->isVisible()) {
+      EXPECT_EQ(caption->parentWidget()->height() > caption->height() + 5, below);
+    }
     QStringList seen;
     for (const QLabel* label : strip->findChildren<QLabel*>()) {
       if (!label->isVisible()) continue;

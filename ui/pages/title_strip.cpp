@@ -117,6 +117,7 @@ void TitleStrip::setLow(bool low) {
   for (const Cell& cell : parts_) {
     cell.parts->setDirection(low ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     cell.parts->setSpacing(low ? fontMetrics().horizontalAdvance(u' ') : 0);
+    cell.parts->update();
   }
   cells_->setSpacing(low ? kBetweenLow : kBetween);
   fit();
