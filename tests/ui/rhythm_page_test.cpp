@@ -1,5 +1,6 @@
 /// The page of the rhythm: its bars, and what is played and saved of it.
 
+#include <QApplication>
 #include <QComboBox>
 #include <QDesktopServices>
 #include <QLabel>
@@ -230,6 +231,34 @@ TEST_F(RhythmPage, HasABarForEachOrderBesideTheDonors) {
   EXPECT_NEAR(donors.most.y(), 1.0 / 3.0, 1e-9);
   EXPECT_EQ(donors.outline, Qt::DashLine);
   EXPECT_LT(donors.least.x(), own.least.x());
+}
+
+TEST_F(RhythmPage, ShowsNameAndSpeedWholeInANarrowPlace) {
+  document_.edit(u"name"_s, [](model::Project& project) {
+    project.engines[kTarget].name = "Burdock 719 of the second series";
+  });
+  QWidget window;
+  window.resize(1000, 500);
+  RhythmView view(
+      document_, taste_, [] { return int{kTarget}; }, &window);
+  const QWidget* engine = view.findChild<QComboBox*>();
+  const auto* speed = view.findChild<QLineEdit*>();
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return engine->width() == engine->sizeHint().width(); }));
+  for (const int width : {view.minimumSizeHint().width(), 1000}) {
+    view.resize(width, 500);
+    QApplication::processEvents();
+    EXPECT_GE(engine->width(), engine->sizeHint().width());
+    EXPECT_GT(speed->width(), speed->fontMetrics().horizontalAdvance(speed->placeholderText()));
+    int right = 0;
+    for (const auto* button : view.findChildren<QPushButton*>()) {
+      EXPECT_GE(button->width(), button->sizeHint().width());
+      EXPECT_EQ(button->y() > speed->geometry().bottom(), width < 1000);
+      right = std::max(right, button->geometry().right());
+    }
+    EXPECT_LT(right, width);
+  }
 }
 
 TEST_F(RhythmPage, SaysThatItIsNoExhaust) {

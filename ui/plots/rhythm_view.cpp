@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QDesktopServices>
+#include <QEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -11,6 +12,7 @@
 #include <QSignalBlocker>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "core/describe/refusal.h"
@@ -30,6 +32,7 @@
 
 namespace strokewright::ui {
 
+using namespace Qt::StringLiterals;
 namespace in = model::in;
 using describe::Quantity;
 using units::Kind;
@@ -47,13 +50,14 @@ RhythmView::RhythmView(Document& document, Taste& taste, std::function<int()> wh
       speed_(new QLineEdit(this)),
       listen_(new QPushButton(tr("&Listen"), this)),
       save_(new QPushButton(tr("Save &sound as…"), this)),
+      controls_(new QBoxLayout(QBoxLayout::LeftToRight)),
       problem_(new QLabel(this)),
       refresher_(new Refresher(document, taste, *this, [this] { refresh(); })) {
   engine_->setAccessibleName(tr("Engine to be heard"));
   engine_->setFocusPolicy(Qt::StrongFocus);
+  engine_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   speed_->setAccessibleName(tr("Speed at which it is heard"));
   leaveUndoToDocument(*speed_);
-  speed_->setMaximumWidth(speed_->fontMetrics().averageCharWidth() * 14);
   listen_->setToolTip(
       tr("Writes three seconds to a file of its own and opens it with the player of the desktop"));
   layOut();
@@ -64,14 +68,18 @@ RhythmView::RhythmView(Document& document, Taste& taste, std::function<int()> wh
 }
 
 void RhythmView::layOut() {
-  auto* row = new QHBoxLayout;
-  row->setContentsMargins(0, 0, 0, 0);
-  row->addWidget(engine_);
-  row->addWidget(new QLabel(tr("at"), this));
-  row->addWidget(speed_);
-  row->addWidget(listen_);
-  row->addWidget(save_);
-  row->addStretch(1);
+  auto* heard = new QHBoxLayout;
+  heard->addWidget(engine_);
+  heard->addWidget(new QLabel(tr("at"), this));
+  heard->addWidget(speed_);
+  heard->addStretch(1);
+  auto* sound = new QHBoxLayout;
+  sound->addWidget(listen_);
+  sound->addWidget(save_);
+  sound->addStretch(1);
+  controls_->setContentsMargins(0, 0, 0, 0);
+  controls_->addLayout(heard);
+  controls_->addLayout(sound, 1);
   problem_->setWordWrap(true);
   problem_->hide();
   auto* caution = new QLabel(
@@ -83,9 +91,34 @@ void RhythmView::layOut() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
   column->addWidget(bars_, 1);
-  column->addLayout(row);
+  column->addLayout(controls_);
   column->addWidget(problem_);
   column->addWidget(caution);
+}
+
+/// What is done with the sound stands below what is heard where both find no room in one line.
+void RhythmView::breakControls() {
+  const int heard = controls_->itemAt(0)->sizeHint().width();
+  const int sound = controls_->itemAt(1)->sizeHint().width();
+  const bool fits = heard + controls_->spacing() + sound <= width();
+  const auto direction = fits ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
+  if (direction == controls_->direction()) return;
+  controls_->setDirection(direction);
+  controls_->update();
+}
+
+/// As wide as the wider of the two lines.
+QSize RhythmView::minimumSizeHint() const {
+  int width = bars_->minimumSizeHint().width();
+  for (int i = 0; i < controls_->count(); ++i) {
+    width = std::max(width, controls_->itemAt(i)->minimumSize().width());
+  }
+  return {width, QWidget::minimumSizeHint().height()};
+}
+
+bool RhythmView::event(QEvent* event) {
+  if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) breakControls();
+  return QWidget::event(event);
 }
 
 void RhythmView::refresh() {
@@ -96,12 +129,16 @@ void RhythmView::refresh() {
   const double usual = wanted ? evaluation.inputValue(heard, in::wantedSpeed)
                               : units::toSi(units::unitsOf(Kind::Speed).front(), 3000.0);
   const QString shown = taste_.shown(Kind::Speed, usual);
-  speed_->setPlaceholderText(wanted ? shown : tr("such as %1").arg(shown));
+  const QString hint = wanted ? shown : tr("such as %1").arg(shown);
+  speed_->setPlaceholderText(hint);
+  speed_->setFixedWidth(speed_->fontMetrics().horizontalAdvance(hint + u"000"_s));
   judgeSpeed();
 }
 
-/// The subject and, where there is one beside it, the donor; who was chosen stays.
+/// The subject and, where there is one beside it, the donor; who was chosen stays. Names are seen
+/// whole unless they are very long.
 void RhythmView::fillEngines() {
+  constexpr int kLetters = 40;
   const QSignalBlocker quiet(engine_);
   const int chosen = engine_->currentIndex();
   engine_->clear();
@@ -110,6 +147,8 @@ void RhythmView::fillEngines() {
   if (subject >= 0) engine_->addItem(nameOf(document_.project(), subject), subject);
   if (donor >= 0 && donor != subject) engine_->addItem(nameOf(document_.project(), donor), donor);
   engine_->setCurrentIndex(chosen >= 0 && chosen < engine_->count() ? chosen : 0);
+  engine_->setMinimumWidth(
+      std::min(engine_->sizeHint().width(), kLetters * engine_->fontMetrics().averageCharWidth()));
 }
 
 int RhythmView::engine() const {

@@ -6,6 +6,7 @@
 #include <functional>
 #include <optional>
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -18,8 +19,9 @@ class Refresher;
 class SceneView;
 class Taste;
 
-/// Bars of the orders, and below them which engine is heard at which speed. The sound is a plain
-/// pulse for each firing, and the view says that it is no more.
+/// Bars of the orders, and below them which engine is heard at which speed, in two lines where
+/// there is no room for one. The sound is a plain pulse for each firing, and the view says that it
+/// is no more.
 class RhythmView final : public QWidget {
   Q_OBJECT
 
@@ -33,11 +35,17 @@ class RhythmView final : public QWidget {
   /// Writes the sound to a file. @returns whether it is there; what went wrong is said.
   bool saveSound(const QString& path);
 
+  QSize minimumSizeHint() const override;
+
  Q_SIGNALS:
   void said(const QString& sentence);  ///< what was done, or why it was not
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   void layOut();
+  void breakControls();
   void refresh();
   void fillEngines();
   int engine() const;
@@ -57,7 +65,8 @@ class RhythmView final : public QWidget {
   QLineEdit* speed_;
   QPushButton* listen_;
   QPushButton* save_;
-  QLabel* problem_;  ///< with the speed; hidden while there is none
+  QBoxLayout* controls_;  ///< what is heard, and what is done with it
+  QLabel* problem_;       ///< with the speed; hidden while there is none
   Refresher* refresher_;
   QTemporaryDir folder_;  ///< of what is played; goes with the view
   int played_ = 0;
