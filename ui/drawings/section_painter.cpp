@@ -109,11 +109,18 @@ class SectionPainter {
            draft_.mm(kDimension + kEdge);
   }
   double rightOf(double scale, bool level) const {
-    return reach_ * scale + draft_.mm(kToDimension + kEdge) + (level ? besideLine_ : 0.0);
+    double numbers = level ? besideLine_ : 0.0;
+    if (level && !rodCarries(scale)) {
+      numbers = std::max(numbers, draft_.mm(kToText) + draft_.textWidth(length(it_.rodLength)));
+    }
+    return reach_ * scale + draft_.mm(kToDimension + kEdge) + numbers;
   }
   double above(double scale, bool level) const {
     const double number = std::max(crownAtTop_, it_.deckHeight) * scale + overLine_;
-    return level ? headTop() * scale : std::max(headTop() * scale, number);
+    const double line = it_.deckHeight * scale;  // on the left, where no number is level
+    const double own = draft_.roomAlong(length(it_.deckHeight));
+    const double deck = line > own ? line : line + own;
+    return std::max({headTop() * scale, deck, level ? 0.0 : number});
   }
   double below(double scale, bool level) const {
     return level ? crankReach() * scale : std::max(crankReach() * scale, overLine_);
@@ -134,8 +141,12 @@ class SectionPainter {
       besideLine_ = std::max(besideLine_, draft_.mm(kToText) + draft_.textWidth(one.text, true));
     }
   }
+  /// The rod's line carries its number: it lies between two others, with no end to draw out.
+  bool rodCarries(double scale) const {
+    return it_.rodLength * scale > draft_.roomAlong(length(it_.rodLength));
+  }
   bool fits(double scale, bool level) const {
-    return leftOf(scale) + rightOf(scale, level) <= area_.width() &&
+    return (level || rodCarries(scale)) && leftOf(scale) + rightOf(scale, level) <= area_.width() &&
            above(scale, level) + below(scale, level) + draft_.mm(2.0 * kEdge) <= area_.height();
   }
 

@@ -27,6 +27,7 @@ constexpr double kScaled = 1.0 - kHead - kUpperBarrel - kLowerBarrel;  // with t
 constexpr double kMetal = 0.37;  // of the width; the rest is piston
 
 constexpr double kGap = 0.8;             // [mm] between barrel and piston
+constexpr double kLeastWidth = 6.5;      // [mm] of metal and piston
 constexpr double kToLine = 2.6;          // [mm] from the part to its dimension line
 constexpr double kEdge = 0.5;            // [mm]
 constexpr double kBreak = 1.6;           // [mm] between the two lines of a break
@@ -130,7 +131,7 @@ class StackPainter {
         area_.right() -
         std::max(draft_.textWidth(squishName(), true), draft_.textWidth(squishText(), true)) -
         draft_.mm(kToLine + kToText + kEdge);
-    const double width = std::max(right - left, draft_.mm(8.0));
+    const double width = std::max(right - left, draft_.mm(kLeastWidth));
     metalLeft_ = left;
     const double piston = draft_.textWidth(belowDeck().join(QChar(u' '))) + draft_.mm(4.5);
     metalRight_ = left + std::min(kMetal * width, std::max(draft_.mm(5.0), width - piston));
