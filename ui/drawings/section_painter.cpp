@@ -146,7 +146,7 @@ class SectionPainter {
     return it_.rodLength * scale > draft_.roomAlong(length(it_.rodLength));
   }
   bool fits(double scale, bool level) const {
-    return (level || rodCarries(scale)) && leftOf(scale) + rightOf(scale, level) <= area_.width() &&
+    return leftOf(scale) + rightOf(scale, level) <= area_.width() &&
            above(scale, level) + below(scale, level) + draft_.mm(2.0 * kEdge) <= area_.height();
   }
 
@@ -171,8 +171,10 @@ class SectionPainter {
   double reductionWith(bool level) const {
     const double perMetre = draft_.mm(1000.0);
     if (options_.standardScale) {
-      const auto chosen = std::ranges::find_if(
-          kReductions, [&](double reduction) { return fits(perMetre / reduction, level); });
+      const auto chosen = std::ranges::find_if(kReductions, [&](double reduction) {
+        const double scale = perMetre / reduction;
+        return (level || rodCarries(scale)) && fits(scale, level);
+      });
       return chosen != kReductions.end() ? *chosen : kReductions.back();
     }
     double low = 1e-6 * perMetre;
