@@ -775,7 +775,7 @@ const Table stacksLost{
       }
       if (answer.tally.undecided > 0.0) {
         std::string why = "too few of a part, gaps too far apart or ratios too far apart";
-        if (!answer.best.empty()) why += ", or others nearer";
+        if (!answer.best.empty()) why += ", or beaten";
         rows.add({std::move(why), answer.tally.undecided});
       }
       const std::string leftOut = choice::partsLeftOut(read);

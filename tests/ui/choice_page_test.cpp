@@ -143,8 +143,7 @@ TEST_F(ChoicePage, IsNotNeededWhileTheShelfIsEmpty) {
 TEST_F(ChoicePage, IsOpenWhileNoStackFits) {
   const Desk desk(document_, taste_);
   EXPECT_EQ(stateOf(desk, choicePage()).standing, Standing::Settled);
-  document_.type(kTarget, in::squishLeast, u"1.4"_s);
-  document_.type(kTarget, in::squishMost, u"1.4"_s);
+  document_.type(kTarget, in::ratioLeast, u"20"_s);
   ASSERT_EQ(table(out::stackChoices).model()->rowCount(), 0);
   EXPECT_EQ(stateOf(desk, choicePage()).standing, Standing::Open);
 }
