@@ -274,7 +274,7 @@ class BenchPage {
   }
 
   TextFlow column(const LineRoom& room) {
-    return TextFlow(draft_.font(), *draft_.painter().device(), [room](double) { return room; });
+    return TextFlow(draft_.font(), *draft_.painter().device(), room);
   }
 
   TextFlow wordsColumn() { return column({inner().left(), mm(kWords - 4.0)}); }

@@ -53,9 +53,7 @@ void PageFrame::rule(double y) {
 TextFlow PageFrame::fullWidth(int stretch) {
   QFont font = draft_.font();
   if (stretch != 0) font.setStretch(stretch);
-  return TextFlow(font, *draft_.painter().device(), [this](double) {
-    return LineRoom{inner_.left(), inner_.width()};
-  });
+  return TextFlow(font, *draft_.painter().device(), LineRoom{inner_.left(), inner_.width()});
 }
 
 void PageFrame::paintFrame() {

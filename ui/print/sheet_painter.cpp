@@ -4,10 +4,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <map>
 #include <numeric>
 #include <span>
-#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -315,9 +313,7 @@ class Page {
   TextFlow column(int stretch, double left, double width) {
     QFont font = draft_.font();
     font.setStretch(stretch);
-    return TextFlow(font, *draft_.painter().device(), [=](double) {
-      return LineRoom{left, width};
-    });
+    return TextFlow(font, *draft_.painter().device(), LineRoom{left, width});
   }
 
   double plotsLeft() const {
@@ -336,19 +332,13 @@ class Page {
 
   Measured measured(int stretch, std::size_t count) {
     Measured it{objections(count), stretch, {}, {}};
+    const TextFlow beside = column(stretch, 0.0, besideWidth());
+    const TextFlow half = column(stretch, 0.0, halfWidth());
     for (const Paragraph& paragraph : it.paragraphs) {
-      it.beside.push_back(heightIn(stretch, besideWidth(), paragraph));
-      it.half.push_back(heightIn(stretch, halfWidth(), paragraph));
+      it.beside.push_back(beside.height(paragraph, 0.0));
+      it.half.push_back(half.height(paragraph, 0.0));
     }
     return it;
-  }
-
-  /// One way to share the page after the other asks for the same.
-  double heightIn(int stretch, double width, const Paragraph& paragraph) {
-    const std::tuple key(paragraph.lead, paragraph.text, stretch, width);
-    const auto [height, added] = heights_.try_emplace(key);
-    if (added) height->second = column(stretch, 0.0, width).height(paragraph, 0.0);
-    return height->second;
   }
 
   /// Where the paragraphs stand: as many beside the plots as find room there whole, the others in
@@ -667,7 +657,6 @@ class Page {
   double plotWidth_ = kPlotWidth;  ///< [mm]
   double plotHeight_ = 0.0;        ///< [device units]
   double noteHeight_ = 0.0;        ///< [device units] of the words under the section
-  std::map<std::tuple<QString, QString, int, double>, double> heights_;  ///< measured before
   Measured objections_;
   Block block_;
 };

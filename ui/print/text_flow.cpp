@@ -1,5 +1,7 @@
 #include "ui/print/text_flow.h"
 
+#include <QHash>
+#include <QPaintDevice>
 #include <QPainter>
 #include <QRegularExpression>
 #include <QTextLayout>
@@ -22,10 +24,31 @@ QString wordsOf(const Paragraph& paragraph) {
   return paragraph.lead.isEmpty() ? text : paragraph.lead + QStringLiteral("\u2002") + text;
 }
 
+constexpr qsizetype kMostRemembered = 1024;  // some ten sheets of them
+
+struct InColumn {
+  QString lead;
+  QString text;
+  QFont font;
+  double width;
+  int resolution;
+
+  bool operator==(const InColumn&) const = default;
+};
+
+std::size_t qHash(const InColumn& key, std::size_t seed) {
+  return qHashMulti(seed, key.lead, key.text, key.font, key.width, key.resolution);
+}
+
 }  // namespace
 
 TextFlow::TextFlow(const QFont& font, QPaintDevice& device, std::function<LineRoom(double)> room)
     : font_(font), device_(device), room_(std::move(room)) {}
+
+TextFlow::TextFlow(const QFont& font, QPaintDevice& device, const LineRoom& column)
+    : TextFlow(font, device, [column](double) { return column; }) {
+  columnWidth_ = column.width;
+}
 
 void TextFlow::layOut(QTextLayout& layout, const Paragraph& paragraph, double from) const {
   QFont bold = font_;
@@ -51,6 +74,16 @@ void TextFlow::layOut(QTextLayout& layout, const Paragraph& paragraph, double fr
 }
 
 double TextFlow::height(const Paragraph& paragraph, double from) const {
+  if (!columnWidth_) return measured(paragraph, from);
+  static QHash<InColumn, double> remembered;
+  const InColumn key{paragraph.lead, paragraph.text, font_, *columnWidth_, device_.logicalDpiX()};
+  const auto found = remembered.constFind(key);
+  if (found != remembered.constEnd()) return *found;
+  if (remembered.size() >= kMostRemembered) remembered.clear();
+  return *remembered.insert(key, measured(paragraph, 0.0));
+}
+
+double TextFlow::measured(const Paragraph& paragraph, double from) const {
   QTextLayout layout(wordsOf(paragraph), font_, &device_);
   layOut(layout, paragraph, from);
   double height = 0.0;
