@@ -36,7 +36,7 @@ QString insteadOfPlate(const Desk& desk, int cylinder, double thickness) {
   const auto fine = [&](double length) {
     return desk.taste.shown(units::Kind::FineLength, length);
   };
-  if (std::abs(thickness) < kNoPlate) return tr("no plate is needed");
+  if (std::abs(thickness) < kNoPlate) return tr("no plate");
   const bool thin = std::abs(thickness) < value(in::spacerLeast);
   const bool leftOut =
       evaluation.inputGiven(desk.subject(), in::spacer, cylinder) && value(in::spacer) == 0.0;

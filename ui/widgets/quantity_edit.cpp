@@ -213,7 +213,8 @@ QString QuantityEdit::wholeText() const {
 
 int QuantityEdit::originRoom() const {
   if (originKey_ != nullptr && originKey_->isVisibleTo(this)) return originKey_->width();
-  return beside_.known ? originWidth(fontMetrics(), QStringLiteral("m")) : 0;
+  const bool marked = beside_.known || !originMark(beside_.origin).isEmpty();
+  return marked ? originWidth(fontMetrics(), QStringLiteral("m")) : 0;
 }
 
 /// What mark and origin leave.
@@ -605,7 +606,8 @@ void QuantityEdit::paintEvent(QPaintEvent* event) {
     paintWritten(painter);
   } else if (wraps()) {
     painter.setPen(text().isEmpty() ? ink::muted(palette()) : ink::text(palette()));
-    painter.drawText(room.adjusted(2, 0, -fontMetrics().horizontalAdvance(beside), 0),
+    // As it breaks with the focus: a press is to find what it points at.
+    painter.drawText(QRect(2, 0, roomIn(width()), height()),
                      Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, wholeText());
   }
 }
