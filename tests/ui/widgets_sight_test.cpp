@@ -7,9 +7,11 @@
 #include <QImage>
 #include <QLabel>
 #include <QPainter>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QStyle>
 #include <QStyleOption>
+#include <QVBoxLayout>
 #include <cmath>
 
 #include "core/chamber/results.h"
@@ -23,6 +25,7 @@
 #include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/result_label.h"
 #include "ui/widgets/table_view.h"
+#include "ui/widgets/whole_rows.h"
 #include "ui/widgets/why_panel.h"
 
 namespace strokewright::ui {
@@ -190,6 +193,34 @@ TEST_F(Sight, BoxesAndFieldsHaveAnEdge) {
 
 TEST_F(Sight, TheLettersOfOriginsHaveAKey) {
   EXPECT_TRUE(originKey().startsWith(QStringLiteral("m\u00A0measured")));
+}
+
+TEST(WholeRowsOfAnArea, GoThroughOneThatIsTooHigh) {
+  QScrollArea area;
+  area.setFrameShape(QFrame::NoFrame);
+  area.setWidgetResizable(true);
+  auto* body = new QWidget;
+  auto* list = new QVBoxLayout(body);
+  list->setContentsMargins(0, 0, 0, 0);
+  list->setSpacing(0);
+  for (const int height : {30, 250, 30, 30}) {
+    auto* row = new QWidget;
+    row->setFixedHeight(height);
+    list->addWidget(row);
+  }
+  new WholeRows(area);
+  area.setWidget(body);
+  area.resize(200, 100);
+  area.show();
+  QApplication::processEvents();
+  QScrollBar& bar = *area.verticalScrollBar();
+  int seenTo = 0;
+  for (int steps = 0; steps < 20; ++steps) {
+    EXPECT_LE(bar.value(), seenTo) << "nothing is passed over";
+    seenTo = bar.value() + area.viewport()->height();
+    bar.triggerAction(QScrollBar::SliderSingleStepAdd);
+  }
+  EXPECT_GE(seenTo, 340);
 }
 
 }  // namespace

@@ -47,15 +47,19 @@ bool WholeRows::eventFilter(QObject* watched, QEvent* event) {
   return false;
 }
 
-/// On to the next row in the direction of the step, however short the step; while the bar is drawn
-/// along, the row that it has come to.
+/// On to the next row in the direction of the step, however short the step, or to what is not seen
+/// yet of one that is too high; while the bar is drawn along, the row that it has come to.
 void WholeRows::scrolled(int to) {
+  if (to == top_) return;  // it is where it was put
   QScrollBar& bar = *area_.verticalScrollBar();
   const bool down = to > top_ && !bar.isSliderDown();
   int snapped = to;
   if (area_.widget() != nullptr && to != bar.minimum() && to != bar.maximum()) {
     snapped = down ? bar.maximum() : bar.minimum();
+    const int height = area_.viewport()->height();
     for (const auto& [top, bottom] : rowsIn(*area_.widget())) {
+      const bool goesOn = top <= top_ && bottom >= top_ + height;  // too high: on to its end
+      if (down && goesOn) snapped = std::min(top_ + height, bottom - height + 1);
       if (down && top >= to) snapped = std::min(snapped, top);
       if (!down && top <= to) snapped = top;
     }
