@@ -24,7 +24,7 @@ class Origins : public WithDocument {
   QLineEdit* date() const { return dialog_->findChildren<QLineEdit*>().back(); }
   bool objects() const {
     for (const QLabel* label : dialog_->findChildren<QLabel*>()) {
-      if (label->isVisible() && label->text().contains(QStringLiteral("not read"))) return true;
+      if (label->isVisible() && label->text().contains(QStringLiteral("no date"))) return true;
     }
     return false;
   }

@@ -50,9 +50,10 @@ class LimitsChart::Parts {
 
   /// The words, the plot's tip too, stay only below a plot whose names have the room.
   void giveRoom() {
-    const int lines = drawn == LimitNames::Above ? 17 : 12;
-    const int left = owner.height() - readout->heightForWidth(owner.width());
-    readout->setVisible(left >= lines * owner.fontMetrics().lineSpacing());
+    constexpr int kNamesBeside = 12;  // lines of text that a chart is read in
+    constexpr int kNamesAbove = 17;
+    readout->setVisible(
+        readout->leaves(drawn == LimitNames::Above ? kNamesAbove : kNamesBeside, owner.size()));
   }
 
   void refresh() {

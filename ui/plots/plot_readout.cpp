@@ -75,6 +75,10 @@ void PlotReadout::setRemark(const QString& remark) {
   remark_->setVisible(!remark.isEmpty());
 }
 
+bool PlotReadout::leaves(int lines, const QSize& room) const {
+  return room.height() - heightForWidth(room.width()) >= lines * fontMetrics().lineSpacing();
+}
+
 QString PlotReadout::text() const {
   QStringList lines;
   for (const std::vector<QLabel*>& row : cells_) {

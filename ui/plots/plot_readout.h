@@ -21,6 +21,9 @@ class PlotReadout final : public QWidget {
   /// Sentences below the rows; empty: none.
   void setRemark(const QString& remark);
 
+  /// Of this room it takes what it needs, and leaves a plot above it so many lines of text.
+  bool leaves(int lines, const QSize& room) const;
+
   QString text() const;  ///< everything, as plain text
 
  private:

@@ -70,8 +70,7 @@ void SceneView::sayWords() {
 void SceneView::giveRoom() {
   constexpr int kLeastLines = 12;
   plot_->setVisible(!plot_->scene().empty() || sentence_.isEmpty());
-  const int left = height() - readout_->heightForWidth(width());
-  readout_->setVisible(plot_->isHidden() || left >= kLeastLines * fontMetrics().lineSpacing());
+  readout_->setVisible(plot_->isHidden() || readout_->leaves(kLeastLines, size()));
 }
 
 QSize SceneView::minimumSizeHint() const { return plot_->minimumSizeHint(); }

@@ -79,7 +79,7 @@ void OriginDialog::judgeDate() {
   const QString typed = date_->text().trimmed();
   const bool read =
       typed.isEmpty() || QDate::fromString(typed, QStringLiteral("yyyy-MM-dd")).isValid();
-  noDate_->setText(read ? QString() : tr("! not read: as 2026-05-31"));
+  noDate_->setText(read ? QString() : tr("! no date; as in 2026-05-31"));
   noDate_->setVisible(!read);
   date_->setAccessibleDescription(noDate_->text());
 }
